@@ -1,0 +1,83 @@
+import type { Seconds } from "./quantity.ts";
+import type { Condition } from "./condition.ts";
+import type { Movement } from "./movement.ts";
+import type { Joint, Muscle, Stress } from "./vocabulary.ts";
+
+export const WARM_UP_STAGES = [
+  "ready",
+  "mobility",
+  "general",
+  "specific",
+  "build",
+  "primer",
+  "rehearsal",
+  "rest",
+] as const;
+export type WarmUpStage = (typeof WARM_UP_STAGES)[number];
+
+/** One block a warm-up may pick. */
+export type WarmUpBlock = {
+  readonly id: string;
+  readonly title: string;
+  readonly stage: WarmUpStage;
+  readonly say: string;
+  readonly time: { readonly shortest: Seconds; readonly usual: Seconds };
+  /** All must hold for the block to be offered. */
+  readonly when: readonly Condition[];
+  /** 1 is dropped last. */
+  readonly priority: number;
+  readonly muscles: readonly Muscle[];
+  readonly joints: readonly Joint[];
+  readonly stresses: readonly Stress[];
+  readonly source: string;
+};
+
+export type RecoveryOption = {
+  readonly id: string;
+  readonly title: string;
+  /** `cool-down` right after, `refuel`, `sleep`, or a `same-day` maintenance option. `rest` is always offered. */
+  readonly kind: "cool-down" | "refuel" | "sleep" | "same-day" | "rest";
+  readonly say: string;
+  /** A version with less of it. */
+  readonly less?: string;
+  readonly when: readonly Condition[];
+  readonly minutes?: number;
+  readonly muscles: readonly Muscle[];
+  readonly stresses: readonly Stress[];
+  /** Ranges per kilogram of body mass, for refuelling. */
+  readonly perBodyMass?: { readonly low: number; readonly high: number; readonly unit: "g" | "mL" | "g/h" };
+  /** Loads from the athlete's own lifts. */
+  readonly work?: readonly {
+    readonly movement: string;
+    readonly sets: number;
+    readonly reps: number;
+    readonly share: number;
+  }[];
+  readonly source: string;
+};
+
+export type CautionEntry = {
+  readonly id: string;
+  readonly title: string;
+  readonly say: string;
+  /** `stop`: stop signs, on every brief; `care`; `rule`: what prevails over the brief. */
+  readonly weight: "stop" | "care" | "rule";
+  readonly when: readonly Condition[];
+  /** What the caution withholds from the plan. */
+  readonly withholds: readonly {
+    readonly what: "max-lift" | "stress" | "workout" | "movement";
+    readonly word?: string;
+    readonly ask: string;
+  }[];
+  /** Whether it is important enough for the sheet. */
+  readonly onSheet: boolean;
+  readonly source: string;
+};
+
+/** Everything of the library and the coach's own content that plans pick from. */
+export type Library = {
+  readonly movements: ReadonlyMap<string, Movement>;
+  readonly warmUps: readonly WarmUpBlock[];
+  readonly recovery: readonly RecoveryOption[];
+  readonly cautions: readonly CautionEntry[];
+};

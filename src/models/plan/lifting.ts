@@ -1,0 +1,102 @@
+import * as z from "zod";
+import { barLoadField, basisKindField, massField, rangeField, secondsField, shareField } from "./basics.ts";
+
+export const plateChangeField = z.strictObject({
+  off: z.array(massField).describe("plates to take off each side, outermost first"),
+  on: z.array(massField).describe("plates to put on each side, innermost first"),
+  seconds: secondsField,
+});
+
+/** What to do after a missed lift. */
+export const afterMissField = z.discriminatedUnion("kind", [
+  z.strictObject({
+    kind: z.literal("lift"),
+    load: barLoadField,
+    direction: z.enum(["same", "lower", "higher"]),
+    restBefore: secondsField,
+    clock: secondsField,
+    chance: shareField,
+  }),
+  z.strictObject({ kind: z.literal("stop"), reason: z.enum(["no-time", "no-attempts", "no-gain"]) }),
+]);
+
+/** One attempt on the line where every lift before was made. */
+export const attemptField = z.strictObject({
+  number: z.int(),
+  clock: secondsField.describe("clock of the part at which the lift starts"),
+  load: barLoadField,
+  chance: shareField.describe("chance that it is made, given that the lifts before were"),
+  restBefore: secondsField.describe(
+    "from the lift before (or the start of the part) to this one, plate change included",
+  ),
+  change: plateChangeField.optional(),
+  afterMiss: afterMissField,
+});
+
+export const finishTableRowField = z.strictObject({
+  finish: secondsField.describe("if the part before ends at this clock"),
+  firstLift: secondsField
+    .optional()
+    .describe("start the first lift at this clock of the workout; absent when no time is left"),
+  lifts: z.int(),
+  loads: z.array(massField),
+  expected: z.number().optional().describe("expected best made load, kilograms"),
+});
+
+export const liftField = z.strictObject({
+  movement: z.string(),
+  name: z.string().describe("the lift or the complex, as read aloud"),
+  reps: z.int().describe("reps per attempt"),
+  best: z.strictObject({
+    kilograms: z.number().describe("best single today, fresh"),
+    spread: z.number().describe("standard deviation of that, kilograms"),
+    basis: basisKindField,
+    from: z.string().describe("what it rests on, in words"),
+  }),
+  today: z.strictObject({
+    kilograms: z.number().describe("load made half the time when the window opens"),
+    spread: z.number(),
+    lossShare: shareField.describe("lost to the work just done"),
+  }),
+  attempts: z.array(attemptField),
+  expected: rangeField.describe("best made load, kilograms"),
+  chanceOfNone: shareField,
+  rule: z.enum(["decision", "fixed-percentages"]).describe("how the attempts were chosen"),
+  firstLift: secondsField,
+  lastStart: secondsField.describe("last clock at which a lift may start"),
+});
+
+export const liftingField = z.strictObject({
+  window: z.strictObject({ opens: secondsField, closes: secondsField.optional() }),
+  objective: z.enum(["expected-lift", "expected-place", "chance-of-load"]),
+  objectiveLoad: massField.optional(),
+  objectiveChance: shareField.optional(),
+  sum: z.boolean().describe("the best of each lift are added"),
+  lifts: z.array(liftField),
+  finishTable: z.array(finishTableRowField),
+  loading: z.enum(["alone", "help-allowed", "not-stated"]),
+});
+
+/** What a second or a kilo is worth, where a field is at hand. */
+export const placesField = z.strictObject({
+  part: z.string(),
+  fieldSize: z.int(),
+  expected: z.number().describe("expected place"),
+  /** Share of the field that is better. */
+  shareAhead: shareField,
+  perUnit: z
+    .strictObject({ unit: z.enum(["second", "rep", "plate"]), amount: z.number(), places: z.number() })
+    .optional(),
+  crowds: z.array(z.strictObject({ score: z.number(), count: z.int(), passWith: z.number() })),
+  holdBack: z
+    .strictObject({
+      pays: z.boolean(),
+      secondsLost: z.number(),
+      kilogramsGained: z.number(),
+      placesDifference: z.number(),
+    })
+    .optional(),
+});
+export type Lifting = z.infer<typeof liftingField>;
+export type Places = z.infer<typeof placesField>;
+export type Attempt = z.infer<typeof attemptField>;

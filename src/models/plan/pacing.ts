@@ -1,0 +1,153 @@
+import * as z from "zod";
+import {
+  amountUnitField,
+  barLoadField,
+  rangeField,
+  scoreKindField,
+  secondsField,
+  shareField,
+} from "./basics.ts";
+
+export const setField = z.strictObject({
+  amount: z.number().describe("reps (or the row's unit) in this set"),
+  restAfter: secondsField.describe("seconds of rest before the next set; 0 after the last"),
+});
+
+/** Pace in the unit the machine or the watch shows. */
+export const displayedPaceField = z.strictObject({
+  kind: z.enum(["per-500-m", "per-1000-m", "per-km", "calories-per-hour"]),
+  value: z.number().describe("seconds for the distance kinds, calories per hour otherwise"),
+  watts: z.number().optional(),
+});
+
+/** One visit to one movement (or one prescribed rest). Rows are in the order they are done. */
+export const pacingRowField = z.strictObject({
+  kind: z.enum(["work", "rest"]),
+  index: z.int(),
+  round: z.int().describe("round the row belongs to, from 1"),
+  rounds: z.int().optional().describe("number of rounds, where fixed"),
+  ladder: z.number().optional(),
+  movement: z.string().optional().describe("movement id; absent for a rest"),
+  name: z.string().describe("movement name as read aloud"),
+  short: z.string().describe("at most 12 characters"),
+  amount: z.number().describe("planned amount in `unit`"),
+  prescribed: z
+    .number()
+    .optional()
+    .describe("amount asked for, where the plan does not expect all of it in the time"),
+  unit: amountUnitField,
+  sides: z.enum(["each", "one", "alternating"]).optional(),
+  load: barLoadField.optional(),
+  heightMetres: z.number().optional(),
+  complexWithNext: z.boolean(),
+  sets: z.array(setField),
+  secondsPerUnit: z.number().optional().describe("seconds per unit while working"),
+  displayed: displayedPaceField.optional(),
+  transition: secondsField.describe("seconds from the end of the row before to the first rep"),
+  start: secondsField.describe("clock of the part when the transition begins"),
+  end: secondsField.describe("clock of the part when the last rep is done"),
+  scoreDone: z.number().describe("score units done at the end of the row"),
+  shareOfReps: shareField.describe("share of score units done at the end of the row"),
+  shareOfTime: shareField,
+  shareOfWork: shareField.describe("share of work (sustainable seconds) done at the end of the row"),
+  reserve: shareField.optional().describe("share of the reserve left at the end of the row"),
+  tieBreak: z.boolean(),
+  deadline: secondsField.optional(),
+});
+
+export const roundField = z.strictObject({
+  round: z.int(),
+  label: z.string().describe("what a reader calls it, such as `3` or `15s`"),
+  start: secondsField,
+  end: secondsField,
+  seconds: secondsField,
+  lastRow: z.int(),
+  scoreDone: z.number(),
+});
+
+/** A threshold on the clock and what to do beyond it. */
+export const ifThenField = z.strictObject({
+  row: z.int().describe("the row at whose end to look at the clock"),
+  round: z.int(),
+  planned: secondsField.describe("planned clock there"),
+  when: z.enum(["later-than", "earlier-than"]),
+  clock: secondsField,
+  action: z.discriminatedUnion("kind", [
+    z.strictObject({
+      kind: z.literal("smaller-sets"),
+      movement: z.string(),
+      name: z.string(),
+      amount: z.int(),
+    }),
+    z.strictObject({ kind: z.literal("slow-down"), secondsPerRound: z.number() }),
+    z.strictObject({ kind: z.literal("hold") }),
+    z.strictObject({ kind: z.literal("push"), secondsPerRound: z.number() }),
+    z.strictObject({ kind: z.literal("skip-to-tie-break"), row: z.int() }),
+  ]),
+  projected: z.number().optional().describe("score expected then, in the unit of the result"),
+});
+
+/** Who limits and where to breathe. */
+export const rolesField = z.strictObject({
+  limiter: z.string().optional().describe("movement name that decides the result"),
+  breather: z.string().optional().describe("movement name to recover on"),
+});
+
+/** What splits of early performances showed and how far they were used. */
+export const earlySplitsField = z.strictObject({
+  performances: z.int(),
+  weight: shareField.describe("weight given to what was seen"),
+  fixedPerRound: z.strictObject({ seconds: z.number(), error: z.number() }).optional(),
+  perRep: z.strictObject({ seconds: z.number(), error: z.number() }).optional(),
+  driftPerRound: z.strictObject({ share: z.number(), error: z.number() }).optional(),
+  finishSurge: z.strictObject({ share: z.number(), error: z.number() }).optional(),
+  /** Which of these the splits cannot tell apart. */
+  notIdentifiable: z.array(z.enum(["fixedPerRound", "perRep", "driftPerRound", "finishSurge"])),
+  shape: z.array(z.strictObject({ round: z.int(), seconds: z.number(), relative: z.number() })),
+});
+
+export const pacingField = z.strictObject({
+  score: scoreKindField,
+  result: rangeField.describe("in seconds for a time, else in score units"),
+  roundsAndReps: z.strictObject({ rounds: z.int(), reps: z.int() }).optional(),
+  ending: z.enum(["finishes", "stopped-by-cap", "fills-the-time", "eliminated"]),
+  chanceOfFinishing: shareField.optional().describe("chance of making the cap or surviving the intervals"),
+  duration: secondsField.describe("length of the part as planned"),
+  cap: secondsField.optional(),
+  rows: z.array(pacingRowField),
+  rounds: z.array(roundField),
+  checkpoints: z.array(z.int()).describe("indices of rows at whose end the clock is worth a look; in order"),
+  half: z
+    .strictObject({ row: z.int(), clock: secondsField, shareOfReps: shareField, shareOfTime: shareField })
+    .optional()
+    .describe("where half of the work is done"),
+  ceiling: z
+    .strictObject({ round: z.int(), seconds: secondsField })
+    .optional()
+    .describe("fastest sensible first round"),
+  hard: z
+    .strictObject({ round: z.int(), reserve: shareField })
+    .optional()
+    .describe("the round where it gets hard"),
+  ifThen: z.array(ifThenField),
+  roles: rolesField,
+  margin: z
+    .strictObject({ seconds: secondsField, share: shareField })
+    .optional()
+    .describe("reserve held back at the end, in seconds of critical-rate work"),
+  intervals: z
+    .array(z.strictObject({ interval: z.int(), score: z.number(), restLeft: secondsField }))
+    .optional()
+    .describe("for intervals: score and rest left of each"),
+  whenStopped: z
+    .strictObject({
+      at: secondsField,
+      scoreDone: z.number(),
+      row: z.int(),
+      advice: z.enum(["most-reps", "tie-break"]),
+    })
+    .optional(),
+  earlySplits: earlySplitsField.optional(),
+});
+export type PacingRow = z.infer<typeof pacingRowField>;
+export type Pacing = z.infer<typeof pacingField>;

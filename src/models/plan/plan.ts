@@ -1,0 +1,108 @@
+import * as z from "zod";
+import {
+  afterField,
+  basisField,
+  cautionField,
+  choiceField,
+  retryField,
+  sharpenField,
+  warmUpField,
+  withheldField,
+} from "./around.ts";
+import { barLoadField, rangeField, scoreKindField, secondsField } from "./basics.ts";
+import { liftingField, placesField } from "./lifting.ts";
+import { pacingField } from "./pacing.ts";
+
+export const partPlanField = z.strictObject({
+  name: z.string(),
+  title: z.string().describe("format in words, such as `for time, cap 12:00`"),
+  format: z.enum(["for-time", "amrap", "on-the-clock", "max-load"]),
+  score: scoreKindField,
+  start: z
+    .strictObject({
+      kind: z.enum(["clock", "after"]),
+      clock: secondsField.describe("clock of the workout at which the part begins, as planned"),
+      after: z.string().optional(),
+      restAtLeast: secondsField.optional(),
+      rest: secondsField.optional(),
+    })
+    .describe("where the part stands on the clock of the whole workout"),
+  prescription: z
+    .array(z.string())
+    .describe("the work as written, line by line, indented by two spaces a level"),
+  pacing: pacingField.optional(),
+  lifting: liftingField.optional(),
+  places: placesField.optional(),
+  missing: z
+    .array(z.string())
+    .describe(
+      "what could not be computed for this part, and why; a field whose model lacks input is absent, never invented",
+    ),
+});
+
+/** Everything one athlete needs for one workout. Renderers draw it and decide nothing. */
+export const planSchema = z.strictObject({
+  version: z.literal(1),
+  athlete: z.strictObject({
+    id: z.string(),
+    name: z.string(),
+    shareName: z.string().optional(),
+    level: z.string(),
+    division: z.string(),
+    divisionAssumed: z.boolean(),
+    units: z.enum(["kg", "lb"]),
+    shares: z.array(z.string()),
+    note: z.string().optional(),
+    anonymous: z.boolean().describe("a typical band of athletes, not a person"),
+  }),
+  workout: z.strictObject({
+    id: z.string(),
+    title: z.string(),
+    summary: z.string().optional(),
+    competition: z.string().optional(),
+    deadline: z
+      .string()
+      .optional()
+      .describe("local date and time at which the competition closes, with zone"),
+    rules: z.array(z.string()),
+  }),
+  gym: z.strictObject({ id: z.string(), name: z.string(), assumed: z.boolean() }),
+  start: z
+    .strictObject({ local: z.string(), zone: z.string(), instant: z.string().describe("ISO 8601, UTC") })
+    .optional(),
+  date: z.string().describe("the day the plan was made for, `2026-11-25`"),
+  headline: z.strictObject({
+    score: scoreKindField,
+    result: rangeField.optional(),
+    firstLoad: barLoadField.optional().describe("opener of the first lift"),
+  }),
+  parts: z.array(partPlanField),
+  total: z.strictObject({ parts: z.array(z.string()), result: rangeField }).optional(),
+  warmUp: warmUpField.optional(),
+  choices: z.array(choiceField),
+  standards: z.array(
+    z.strictObject({ movement: z.string(), say: z.string(), costsThisAthlete: z.boolean() }),
+  ),
+  setUp: z.array(z.string()).describe("what to set out, film and check before the start"),
+  loads: z
+    .array(z.strictObject({ movement: z.string(), name: z.string(), load: barLoadField }))
+    .describe("prescribed loads with plates, each once, in order of use"),
+  after: afterField.optional(),
+  cautions: z.array(cautionField),
+  withheld: z.array(withheldField),
+  basis: z.array(basisField),
+  sharpen: sharpenField.optional(),
+  retry: retryField.optional(),
+});
+
+type DeepReadonly<T> = T extends (infer U)[]
+  ? readonly DeepReadonly<U>[]
+  : T extends object
+    ? { readonly [K in keyof T]: DeepReadonly<T[K]> }
+    : T;
+
+export type Plan = DeepReadonly<z.infer<typeof planSchema>>;
+export type PartPlan = Plan["parts"][number];
+
+/** The JSON Schema (draft 2020-12) of a plan. */
+export const planJsonSchema = (): unknown => z.toJSONSchema(planSchema, { target: "draft-2020-12" });

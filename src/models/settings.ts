@@ -1,0 +1,17 @@
+import type { Metres } from "./quantity.ts";
+
+/** What a coach sets once for the whole site, in `content/settings.yaml`. */
+export type Settings = {
+  /** Name of the site, shown on the strategy pages. */
+  readonly title: string;
+  /** Distance from which the sheet is read at the rig. */
+  readonly readAt: Metres;
+  /** Seed of the simulated days, so that the same input gives the same plan. */
+  readonly seed: number;
+  /** Gym of athletes who name none. */
+  readonly gym?: string;
+  /** Whether every brief asks for a passcode on top of its link. */
+  readonly passcode: boolean;
+  /** Model constants the coach sets differently, by their name. */
+  readonly overrides: Readonly<Record<string, number>>;
+};
