@@ -2,7 +2,7 @@
 import mdx from "@astrojs/mdx";
 import { satteri } from "@astrojs/markdown-satteri";
 import { defineConfig } from "astro/config";
-import { resolve } from "node:path";
+import { relative, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 
 const root = fileURLToPath(new URL(".", import.meta.url));
@@ -10,6 +10,15 @@ const { RIGSHEET_DATA, RIGSHEET_OUT, RIGSHEET_BASE, RIGSHEET_SITE } = process.en
 
 /** The folder that holds content/ and athletes/; it may lie outside this project. */
 const dataFolder = RIGSHEET_DATA ? resolve(RIGSHEET_DATA) : root;
+
+// While it renders, Astro loads its own modules from the output folder, and Node finds their packages only
+// inside the project. A build meant for elsewhere is made in here first and moved when it has succeeded.
+if (RIGSHEET_OUT && relative(root, resolve(RIGSHEET_OUT)).startsWith("..")) {
+  throw new Error(
+    `RIGSHEET_OUT is "${RIGSHEET_OUT}", which lies outside the project. ` +
+      `Astro can only build inside it: use a folder such as .rigsheet/out and move that afterwards.`,
+  );
+}
 
 export default defineConfig({
   output: "static",

@@ -3,7 +3,8 @@ import { parseSource, walk } from "./parse-source.ts";
 import type { SourceFile } from "./source-files.ts";
 
 /** Clock, machine, locale and console: never in a pure file, under any meaning. */
-const neverNamed = ["Date", "Intl", "process", "Buffer", "console", "fs", "globalThis", "crypto"];
+const neverNamed =
+  "Date Intl process Buffer console fs globalThis crypto require setTimeout setInterval".split(" ");
 
 /** Also words of the domain, such as a competition's window; refused unless the file itself declares the name. */
 const namedOnlyIfDeclared = ["window", "document", "performance", "navigator", "localStorage", "fetch"];
