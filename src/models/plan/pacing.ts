@@ -61,6 +61,10 @@ export const roundField = z.strictObject({
   start: secondsField,
   end: secondsField,
   seconds: secondsField,
+  days: z
+    .strictObject({ hopeful: secondsField, cautious: secondsField })
+    .optional()
+    .describe("seconds of the round on simulated days: one day in ten is faster, one in ten slower"),
   lastRow: z.int(),
   scoreDone: z.number(),
 });
@@ -110,6 +114,10 @@ export const pacingField = z.strictObject({
   score: scoreKindField,
   result: rangeField.describe("in seconds for a time, else in score units"),
   roundsAndReps: z.strictObject({ rounds: z.int(), reps: z.int() }).optional(),
+  perRound: z
+    .number()
+    .optional()
+    .describe("score units of one round where constant, so that any score reads as rounds and reps"),
   ending: z.enum(["finishes", "stopped-by-cap", "fills-the-time", "eliminated"]),
   chanceOfFinishing: shareField.optional().describe("chance of making the cap or surviving the intervals"),
   duration: secondsField.describe("length of the part as planned"),
