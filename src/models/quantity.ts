@@ -1,4 +1,4 @@
-import * as z from "zod";
+import type * as z from "zod";
 
 /**
  * Physical quantities as distinct number types, so that a time cannot be passed where a mass is meant.
