@@ -1,0 +1,72 @@
+import type * as z from "zod";
+import type { Checked, Fault } from "./fault.ts";
+import type { IssueParams } from "./refuse.ts";
+import { splitFrontMatter } from "./yaml/front-matter.ts";
+import { describeIssue, flatIssues, issueFaults } from "./yaml/issue-faults.ts";
+import { openYaml, type OpenedYaml, type Scalars } from "./yaml/open-yaml.ts";
+
+/** A file somebody wrote. `path` as it is shown to people, such as `content/workouts/x.mdx`. */
+export type SourceFile = { readonly path: string; readonly text: string };
+
+/** What stands below the front matter, and the line of the file on which it begins. */
+export type Body = { readonly body: string; readonly bodyLine: number };
+
+/** How plain words and numbers reach the schema; see {@link Scalars}. */
+export type ReadOptions = { readonly scalars?: Scalars };
+
+/** Reads a whole YAML file by a schema. Every fault becomes one place with its words; none hides another. Never throws. */
+export function readYaml<T>(file: SourceFile, schema: z.ZodType<T>, options: ReadOptions = {}): Checked<T> {
+  return checkOpened(openYaml(file.path, file.text, options.scalars ?? "typed"), schema);
+}
+
+/** Reads the front matter of an MDX file (YAML between two lines `---`) by a schema, and hands on the body as it is. */
+export function readFrontMatter<T>(
+  file: SourceFile,
+  schema: z.ZodType<T>,
+  options: ReadOptions = {},
+): Checked<T> & Body {
+  const split = splitFrontMatter(file);
+  if (!split.ok) return { ok: false, faults: split.faults, body: "", bodyLine: 1 };
+  const opened = openYaml(file.path, split.value.yaml, options.scalars ?? "typed");
+  return { ...checkOpened(opened, schema), body: split.value.body, bodyLine: split.value.bodyLine };
+}
+
+/** Longest chain of notices about one file; a schema that needs more repeats itself. */
+const MOST_READINGS = 1000;
+
+/**
+ * Applies a schema to an opened file. Notices do not refuse: each doubtful text is replaced by the reading it was given
+ * and the schema applied again, so that faults behind a notice are told as well.
+ */
+export function checkOpened<T>(opened: OpenedYaml, schema: z.ZodType<T>): Checked<T> {
+  if (opened.faults.length > 0) return { ok: false, faults: opened.faults };
+  const notices: Fault[] = [];
+  let value = opened.value;
+  for (let reading = 0; reading < MOST_READINGS; reading++) {
+    const result = schema.safeParse(value, { error: describeIssue });
+    if (result.success) return { ok: true, value: result.data, notices };
+    const issues = flatIssues(result.error.issues);
+    const doubtful = issues.filter(isNotice);
+    if (doubtful.length === 0) {
+      return { ok: false, faults: issues.flatMap((issue) => issueFaults(issue, opened)) };
+    }
+    for (const issue of doubtful) {
+      notices.push(...issueFaults(issue, opened));
+      value = replaceAt(value, issue.path, (issue.params as IssueParams).readAs);
+    }
+  }
+  throw new Error("a schema gives notice of its own reading again and again");
+}
+
+const isNotice = (issue: z.core.$ZodIssue): issue is z.core.$ZodIssueCustom =>
+  issue.code === "custom" && issue.params?.["severity"] === "notice";
+
+function replaceAt(value: unknown, path: readonly PropertyKey[], by: unknown): unknown {
+  const [step, ...rest] = path;
+  if (step === undefined) return by;
+  if (Array.isArray(value)) {
+    return value.map((item: unknown, index) => (index === step ? replaceAt(item, rest, by) : item));
+  }
+  const group = value as Record<PropertyKey, unknown>;
+  return { ...group, [step]: replaceAt(group[step], rest, by) };
+}

@@ -1,0 +1,181 @@
+import type * as z from "zod";
+import type { Fault } from "../fault.ts";
+import { nearestName } from "../nearest.ts";
+import type { IssueParams } from "../refuse.ts";
+import type { OpenedYaml, Path } from "./open-yaml.ts";
+
+type Issue = z.core.$ZodIssue;
+
+/** What a schema can tell about an issue only while it is raised; kept in the issue's message. */
+export const describeIssue: z.core.$ZodErrorMap = (issue) => {
+  const inst = issue.inst as z.ZodType | undefined;
+  if (issue.code === "unrecognized_keys") {
+    const { shape } = (inst?._zod.def ?? {}) as { shape?: Record<string, unknown> };
+    return Object.keys(shape ?? {}).join(", ");
+  }
+  return inst?.description ?? "";
+};
+
+/** The issues with paths from the top of the file; a choice of forms is replaced by the issues of the likeliest form. */
+export function flatIssues(issues: readonly Issue[], around: Path = []): readonly Issue[] {
+  return issues.flatMap((issue) => {
+    const path = [...around, ...issue.path];
+    const branch = issue.code === "invalid_union" ? likeliestBranch(issue.errors) : undefined;
+    return branch ? flatIssues(branch, path) : [{ ...issue, path }];
+  });
+}
+
+/** Every fault that an issue, flattened before, stands for: one for each unknown name. */
+export function issueFaults(issue: Issue, opened: OpenedYaml): readonly Fault[] {
+  const { path } = issue;
+  if (issue.code === "unrecognized_keys") {
+    return issue.keys.map((key) => unknownName(key, issue.message, path, opened));
+  }
+  if (issue.code === "invalid_key" || issue.code === "invalid_element") {
+    const found = String(path.at(-1) ?? "");
+    const place = opened.placeOfName(path);
+    return issue.issues.map((inner) => ({ ...faultOf(inner, path, opened), place, found }));
+  }
+  return [faultOf(issue, path, opened)];
+}
+
+function faultOf(issue: Issue, path: Path, opened: OpenedYaml): Fault {
+  if (issue.code === "custom" && issue.params?.["remedy"] !== undefined) {
+    const params = issue.params as IssueParams;
+    const { offset } = params;
+    return {
+      place: opened.placeAt(path, offset),
+      found: params.found ?? opened.writtenAt(path),
+      problem: params.problem,
+      ...(params.allowed === undefined ? {} : { allowed: params.allowed }),
+      ...(params.nearest === undefined ? {} : { nearest: params.nearest }),
+      remedy: params.remedy,
+      severity: params.severity,
+    };
+  }
+  const found = opened.writtenAt(path);
+  const place = opened.placeAt(path);
+  if (issue.code === "invalid_value") {
+    const words = issue.values.map(String);
+    const nearest = nearestName(found, words);
+    const missing = found === "";
+    return {
+      place,
+      found,
+      problem: missing
+        ? `${nameAt(path)} is missing`
+        : `this is not one of the words possible for ${nameAt(path)}`,
+      allowed: words.join(", "),
+      ...(nearest === undefined ? {} : { nearest }),
+      remedy: missing ? `Add ${nameAt(path)} with one of these words.` : "Write one of the words allowed.",
+      severity: "fault",
+    };
+  }
+  const { problem, allowed, remedy } = saying(issue, path, found);
+  return { place, found, problem, ...(allowed === "" ? {} : { allowed }), remedy, severity: "fault" };
+}
+
+type Saying = { readonly problem: string; readonly allowed: string; readonly remedy: string };
+
+function saying(issue: Issue, path: Path, found: string): Saying {
+  const name = nameAt(path);
+  const allowed = issue.message;
+  switch (issue.code) {
+    case "invalid_type": {
+      const kind = KINDS[issue.expected] ?? issue.expected;
+      if (found === "" && path.length === 0) {
+        return {
+          problem: "nothing is written here yet",
+          allowed,
+          remedy: `Write ${kind}${HOW[issue.expected] ?? ""}.`,
+        };
+      }
+      return found === ""
+        ? { problem: `${name} is missing`, allowed: allowed || kind, remedy: `Add ${name}, ${kind}.` }
+        : {
+            problem: `${name} must be ${kind}`,
+            allowed,
+            remedy: `Write ${kind}${HOW[issue.expected] ?? ""}.`,
+          };
+    }
+    case "too_small":
+    case "too_big": {
+      const [limit, word] = issue.code === "too_small" ? [issue.minimum, "least"] : [issue.maximum, "most"];
+      const strictly = issue.inclusive === false ? ` and not ${limit} itself` : "";
+      const bound = `at ${word} ${limit}${UNITS[issue.origin] ?? ""}${strictly}`;
+      return { problem: `${name} must be ${bound}`, allowed, remedy: `Write ${bound}.` };
+    }
+    case "not_multiple_of":
+      return {
+        problem: `${name} must be a multiple of ${issue.divisor}`,
+        allowed,
+        remedy: `Write a multiple of ${issue.divisor}.`,
+      };
+    case "invalid_format":
+      return {
+        problem: `${name} is not written as it should be`,
+        allowed,
+        remedy: "Write it in the form allowed.",
+      };
+    case "custom":
+      return {
+        problem: issue.message || `${name} cannot be right`,
+        allowed: "",
+        remedy: "Correct this entry.",
+      };
+    default:
+      return { problem: `${name} cannot be read`, allowed, remedy: "Write it in one of the forms allowed." };
+  }
+}
+
+const KINDS: Readonly<Record<string, string>> = {
+  string: "a text",
+  number: "a number",
+  int: "a whole number",
+  boolean: "`true` or `false`",
+  array: "a list",
+  object: "a group of entries",
+  record: "a group of entries",
+  null: "empty",
+  never: "left out",
+};
+
+const HOW: Readonly<Record<string, string>> = {
+  string: ", in quotes if it looks like a number",
+  array: ": `[one, two]`, or one `- entry` a line",
+  object: ": one indented `name: value` a line, or `{name: value, name: value}`",
+  record: ": one indented `name: value` a line, or `{name: value, name: value}`",
+};
+
+const UNITS: Readonly<Record<string, string>> = { string: " letters long", array: " entries long" };
+
+function unknownName(key: string, allowed: string, path: Path, opened: OpenedYaml): Fault {
+  const nearest = nearestName(key, allowed.split(", "));
+  return {
+    place: opened.placeOfName([...path, key]),
+    found: key,
+    problem: path.length === 0 ? "no entry has this name" : `no entry of ${nameAt(path)} has this name`,
+    allowed,
+    ...(nearest === undefined ? {} : { nearest }),
+    remedy:
+      nearest === undefined ? "Delete the entry, or use one of the names allowed." : `Write \`${nearest}:\`.`,
+    severity: "fault",
+  };
+}
+
+/** The branch whose fault lies deepest: the one that at least fits in kind. */
+function likeliestBranch(branches: readonly (readonly Issue[])[]): readonly Issue[] | undefined {
+  const fitting = branches.filter((issues) => issues.length > 0 && !issues.every(isWrongKind));
+  return fitting.length > 0 ? fitting.toSorted((one, other) => one.length - other.length)[0] : undefined;
+}
+
+const isWrongKind = (issue: Issue): boolean => issue.code === "invalid_type" && issue.path.length === 0;
+
+function nameAt(path: Path): string {
+  const last = path.at(-1);
+  if (last === undefined) return "the file";
+  const list = path.at(-2);
+  return typeof last === "number"
+    ? `entry ${last + 1}${list === undefined ? "" : ` of \`${String(list)}\``}`
+    : `\`${String(last)}\``;
+}
