@@ -1,0 +1,118 @@
+import type { Plan } from "../../../src/models/plan/plan.ts";
+import { pacedRounds } from "./paced-rounds.ts";
+
+const paced = pacedRounds(1, 0, [
+  {
+    movement: "row",
+    name: "rowing",
+    short: "row",
+    unit: "calories",
+    perUnit: 4.6,
+    sets: () => [30],
+    rest: 0,
+    transition: 5,
+  },
+  {
+    movement: "wall-ball",
+    name: "wall balls",
+    short: "wall ball",
+    unit: "reps",
+    perUnit: 2.7,
+    sets: () => [10, 10, 10, 10],
+    rest: 9,
+    transition: 8,
+    load: { mass: { value: 6, unit: "kg" }, kilograms: 6, pieces: 1 },
+  },
+  {
+    movement: "burpee",
+    name: "burpees",
+    short: "burpee",
+    unit: "reps",
+    perUnit: 4.4,
+    sets: () => [20, 20],
+    rest: 10,
+    transition: 6,
+  },
+]);
+
+/** Nothing but a name and a level is known, a part is withheld, and the name needs four scripts and much room. */
+export const almostNothingKnown: Plan = {
+  version: 1,
+  athlete: {
+    id: "long-name",
+    name: "Đặng Thị Hồng-Ánh Wójcikiewicz-Παπαδοπούλου von Щербакова",
+    level: "new",
+    division: "women",
+    divisionAssumed: true,
+    units: "kg",
+    shares: [],
+    anonymous: false,
+  },
+  workout: {
+    id: "two-bells-and-a-very-long-night",
+    title: "Two Bells and a Very Long Night at the Harbour Wall",
+    rules: [],
+  },
+  gym: { id: "somewhere", name: "any gym", assumed: true },
+  date: "2026-11-25",
+  headline: { score: "time", result: { target: 563, cautious: 660, middle: 563, hopeful: 480 } },
+  parts: [
+    {
+      name: "A",
+      title: "for time, cap 9:00",
+      format: "for-time",
+      score: "time",
+      start: { kind: "clock", clock: 0 },
+      prescription: ["30 calories of rowing", "40 wall balls 6 kg", "40 burpees"],
+      missing: ["No test of any movement is known, so pace is that of a typical new athlete."],
+      pacing: {
+        score: "time",
+        result: { target: 563, cautious: 660, middle: 563, hopeful: 480 },
+        ending: "stopped-by-cap",
+        chanceOfFinishing: 0.38,
+        duration: 540,
+        cap: 540,
+        ...paced,
+        checkpoints: [0, 1],
+        ifThen: [],
+        roles: {},
+        whenStopped: { at: 540, scoreDone: 97, row: 2, advice: "most-reps" },
+      },
+    },
+    {
+      name: "B",
+      title: "heaviest back squat in 6:00",
+      format: "max-load",
+      score: "load",
+      start: { kind: "clock", clock: 720 },
+      prescription: ["1 back squat, as heavy as possible in 6:00"],
+      missing: ["No lift is known."],
+    },
+  ],
+  choices: [],
+  standards: [],
+  setUp: [],
+  loads: [],
+  cautions: [
+    {
+      id: "stop-signs",
+      title: "Stop at once",
+      say: "Chest pain, faintness, confusion or a sudden sharp pain: stop and get help.",
+      weight: "stop",
+      onSheet: true,
+    },
+  ],
+  withheld: [
+    {
+      what: "part",
+      part: "B",
+      movement: "back-squat",
+      title: "Heaviest back squat",
+      why: "You told your coach that you are pregnant.",
+      ask: "Ask the licensed professional who looks after you before you lift.",
+      instead: "Three easy sets of five with the empty bar, if they agree.",
+    },
+  ],
+  basis: [{ about: "everything", kind: "level", detail: "typical for a new athlete" }],
+  sharpen: { test: "Row 500 m as fast as you can.", movement: "row", narrowsBy: 0.25 },
+};
