@@ -1,5 +1,5 @@
 import type { Plan } from "../../../src/models/plan/plan.ts";
-import { pacedRounds } from "./paced-rounds.ts";
+import { pacedRounds, stoppedAt } from "./paced-rounds.ts";
 
 const paced = pacedRounds(1, 0, [
   {
@@ -7,7 +7,7 @@ const paced = pacedRounds(1, 0, [
     name: "rowing",
     short: "row",
     unit: "calories",
-    perUnit: 4.6,
+    perUnit: 5,
     sets: () => [30],
     rest: 0,
     transition: 5,
@@ -17,7 +17,7 @@ const paced = pacedRounds(1, 0, [
     name: "wall balls",
     short: "wall ball",
     unit: "reps",
-    perUnit: 2.7,
+    perUnit: 3.2,
     sets: () => [10, 10, 10, 10],
     rest: 9,
     transition: 8,
@@ -28,7 +28,7 @@ const paced = pacedRounds(1, 0, [
     name: "burpees",
     short: "burpee",
     unit: "reps",
-    perUnit: 4.4,
+    perUnit: 5.6,
     sets: () => [20, 20],
     rest: 10,
     transition: 6,
@@ -55,7 +55,7 @@ export const almostNothingKnown: Plan = {
   },
   gym: { id: "somewhere", name: "any gym", assumed: true },
   date: "2026-11-25",
-  headline: { score: "time", result: { target: 563, cautious: 660, middle: 563, hopeful: 480 } },
+  headline: { score: "time", result: { target: 558, cautious: 660, middle: 558, hopeful: 480 } },
   parts: [
     {
       name: "A",
@@ -67,16 +67,18 @@ export const almostNothingKnown: Plan = {
       missing: ["No test of any movement is known, so pace is that of a typical new athlete."],
       pacing: {
         score: "time",
-        result: { target: 563, cautious: 660, middle: 563, hopeful: 480 },
+        result: { target: 558, cautious: 660, middle: 558, hopeful: 480 },
         ending: "stopped-by-cap",
         chanceOfFinishing: 0.38,
         duration: 540,
         cap: 540,
-        ...paced,
+        rows: stoppedAt(paced.rows, 540),
+        rounds: paced.rounds.map((round) => ({ ...round, end: 540, seconds: 540, scoreDone: 106 })),
+        ...(paced.half ? { half: paced.half } : {}),
         checkpoints: [0, 1],
         ifThen: [],
         roles: {},
-        whenStopped: { at: 540, scoreDone: 97, row: 2, advice: "most-reps" },
+        whenStopped: { at: 540, scoreDone: 106, row: 2, advice: "most-reps" },
       },
     },
     {

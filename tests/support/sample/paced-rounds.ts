@@ -103,3 +103,33 @@ export function pacedRounds(count: number, drift: number, lines: readonly Sample
   };
   return { rows, rounds, half };
 }
+
+/**
+ * The rows that fit before the clock stops: whole visits, and of the last one the reps that are done by then.
+ * `prescribed` keeps what the visit asks for.
+ */
+export function stoppedAt(rows: readonly PacingRow[], stop: number): PacingRow[] {
+  return rows
+    .filter((row) => row.start + row.transition + (row.secondsPerUnit ?? 0) <= stop)
+    .map((row) => {
+      if (row.end <= stop) return row;
+      let clock = row.start + row.transition;
+      const sets: PacingRow["sets"] = [];
+      for (const set of row.sets) {
+        const fits = Math.min(set.amount, Math.floor((stop - clock) / (row.secondsPerUnit ?? 1)));
+        if (fits > 0) sets.push({ amount: fits, restAfter: set.restAfter });
+        clock += fits * (row.secondsPerUnit ?? 1) + set.restAfter;
+      }
+      const amount = sum(sets.map((set) => set.amount));
+      const scoreDone = row.scoreDone - row.amount + amount;
+      return { ...row, sets, amount, prescribed: row.amount, end: stop, scoreDone };
+    })
+    .map((row, _index, kept) => {
+      const last = kept.at(-1);
+      return {
+        ...row,
+        shareOfReps: plain(row.scoreDone / (last?.scoreDone ?? 1)),
+        shareOfTime: plain(row.end / stop),
+      };
+    });
+}
