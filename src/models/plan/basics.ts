@@ -26,7 +26,10 @@ export const barLoadField = z.strictObject({
   mass: massField.describe("total on the bar, in the unit the plates are marked in or the rules prescribe"),
   kilograms: z.number().describe("the same in kilograms, by the exact pound"),
   pieces: z.int().describe("2 for a pair of dumbbells; the mass is that of one piece"),
-  bar: massField.optional().describe("the empty bar"),
+  bar: massField.optional().describe("the empty bar, as the rules count it"),
+  barMarked: massField
+    .optional()
+    .describe("what is marked on the bar, where the rules count it as something else"),
   collarsEach: massField.optional(),
   perSide: z
     .array(z.strictObject({ plate: massField, count: z.int() }))
