@@ -1,0 +1,187 @@
+import type { Athlete, IsoDate, LiftResult } from "../../models/athlete.ts";
+import type { Movement } from "../../models/movement.ts";
+import { inKilograms, type Kilograms, kilograms } from "../../models/quantity.ts";
+import type { Confidence } from "../../models/vocabulary.ts";
+import { withOverrides } from "../with-overrides.ts";
+import { daysBetween } from "./age-of-result.ts";
+import { BEST_LIFT_CONSTANTS } from "./best-lift-constants.ts";
+import { hasOverheadCatch } from "./lift-kind.ts";
+import { singleOverLoad } from "./rep-equations.ts";
+
+/** The heaviest single an athlete can be expected to lift today, fresh, with one standard deviation around it. */
+export type BestLift = {
+  readonly kilograms: Kilograms;
+  readonly spread: Kilograms;
+  readonly basis: "tested" | "estimated" | "related" | "level";
+  /** What it rests on, in the words and numbers of the athlete's file. */
+  readonly from: string;
+};
+
+type Constants = Readonly<Record<keyof typeof BEST_LIFT_CONSTANTS, number>>;
+type Movements = ReadonlyMap<string, Movement>;
+
+/**
+ * The best lift today of one movement.
+ *
+ * From the athlete's own results: a single as tested, a rep set by the mean of the published equations inside their
+ * bounds, older results discounted and less sure; of several, the one with the highest value less its spread. Without
+ * any, from the lift it is most surely related to by a ratio (one or two steps away). Without those, from level and
+ * body mass. Undefined only where a single best of the movement means nothing.
+ */
+export function bestLift(
+  athlete: Athlete,
+  movement: Movement,
+  movements: Movements,
+  date: IsoDate,
+  overrides?: Readonly<Record<string, number>>,
+): BestLift | undefined {
+  if (!movement.loading?.lift) return undefined;
+  const constants = withOverrides(BEST_LIFT_CONSTANTS, overrides);
+  return (
+    fromResults(athlete, movement, date, constants) ??
+    fromRelated(athlete, movement, movements, date, constants) ??
+    fromLevel(athlete, movement, constants)
+  );
+}
+
+function fromResults(
+  athlete: Athlete,
+  movement: Movement,
+  date: IsoDate,
+  constants: Constants,
+): BestLift | undefined {
+  const results = athlete.lifts.filter((result) => result.movement === movement.id);
+  const known = results.filter((result) => ageOf(result, date, constants) <= constants.countedDays).length;
+  const daySpread = spreadOfDay(hasOverheadCatch(movement), Math.max(1, known), constants);
+  return surest(results.map((result) => fromResult(result, daySpread, date, constants)));
+}
+
+const surest = (candidates: readonly (BestLift | undefined)[]): BestLift | undefined =>
+  candidates.reduce<BestLift | undefined>(
+    (best, lift) =>
+      lift && (!best || lift.kilograms - lift.spread > best.kilograms - best.spread) ? lift : best,
+    undefined,
+  );
+
+/** Spread of the strength of a day around the best known, by how many results are known; a share. */
+function spreadOfDay(overheadCatch: boolean, known: number, constants: Constants): number {
+  if (known >= 8) return overheadCatch ? constants.snatchSpreadManyResults : constants.slowSpreadManyResults;
+  if (known >= 4) return overheadCatch ? constants.snatchSpreadSomeResults : constants.slowSpreadSomeResults;
+  if (known >= 2) return overheadCatch ? constants.snatchSpreadFewResults : constants.slowSpreadFewResults;
+  return overheadCatch ? constants.snatchSpreadOneResult : constants.slowSpreadOneResult;
+}
+
+function fromResult(
+  result: LiftResult,
+  daySpread: number,
+  date: IsoDate,
+  constants: Constants,
+): BestLift | undefined {
+  const reps = result.reps + result.inReserve;
+  const single = singleOverLoad(reps);
+  if (!single) return undefined;
+  const years = Math.max(0, ageOf(result, date, constants) - constants.freshDays) / 365;
+  const discount = 1 - Math.min(constants.mostLoss, constants.lossPerYear * years);
+  const best = inKilograms(result.load) * single.mean * discount;
+  const perRep = (singleOverLoad(reps + 1)?.mean ?? single.mean) / single.mean - 1;
+  const error = Math.hypot(
+    daySpread,
+    constants.driftPerYear * years,
+    single.disagreement / single.mean,
+    constants.repErrorPerRep * (reps - 1),
+    result.inReserve > 0 ? constants.reserveError * perRep : 0,
+    result.approximate ? constants.approximateError : 0,
+  );
+  return {
+    kilograms: kilograms(best),
+    spread: kilograms(best * error),
+    basis: reps === 1 ? "tested" : "estimated",
+    from: sayResult(result),
+  };
+}
+
+const ageOf = (result: LiftResult, date: IsoDate, constants: Constants): number =>
+  result.date === undefined ? constants.undatedDays : daysBetween(result.date, date);
+
+function sayResult({ load, reps, inReserve, date, approximate }: LiftResult): string {
+  const amount = `${reps} ${reps === 1 ? "rep" : "reps"} at ${approximate ? "about " : ""}${load.value} ${load.unit}`;
+  const left = inReserve > 0 ? ` with ${inReserve} left` : "";
+  return `${amount}${left}${date === undefined ? ", without a date" : ` of ${date}`}`;
+}
+
+type Relation = { readonly of: Movement; readonly ratio: number; readonly confidence: Confidence };
+
+/** Lifts this one is a share of, nearest first, then lifts that are a share of this one. */
+function relationsOf(movement: Movement, movements: Movements): readonly Relation[] {
+  const stated = (movement.loading?.ratios ?? []).flatMap(({ of, ratio }) => {
+    const other = movements.get(of);
+    return other ? [{ of: other, ratio: ratio.value, confidence: ratio.confidence }] : [];
+  });
+  const turned = [...movements.values()].flatMap((other) =>
+    (other.loading?.ratios ?? [])
+      .filter(({ of }) => of === movement.id)
+      .map(({ ratio }) => ({ of: other, ratio: 1 / ratio.value, confidence: ratio.confidence })),
+  );
+  return [...stated, ...turned];
+}
+
+const STEPS_AWAY = 2;
+
+function fromRelated(
+  athlete: Athlete,
+  movement: Movement,
+  movements: Movements,
+  date: IsoDate,
+  constants: Constants,
+): BestLift | undefined {
+  const errors: Readonly<Record<Confidence, number>> = {
+    measured: constants.ratioErrorMeasured,
+    published: constants.ratioErrorPublished,
+    judgement: constants.ratioErrorJudgement,
+  };
+  const reach = (at: Movement, steps: number, seen: readonly string[]): readonly BestLift[] =>
+    relationsOf(at, movements)
+      .filter(({ of }) => !seen.includes(of.id))
+      .flatMap(({ of, ratio, confidence }) => {
+        const own = fromResults(athlete, of, date, constants);
+        const bests = own ? [own] : steps > 1 ? reach(of, steps - 1, [...seen, of.id]) : [];
+        return bests.map((best) => scaled(best, of, ratio, errors[confidence]));
+      });
+  const found = reach(movement, STEPS_AWAY, [movement.id]);
+  return found.reduce<BestLift | undefined>(
+    (best, lift) => (!best || relative(lift) < relative(best) ? lift : best),
+    undefined,
+  );
+}
+
+const relative = (lift: BestLift): number => lift.spread / lift.kilograms;
+
+function scaled(best: BestLift, of: Movement, ratio: number, ratioError: number): BestLift {
+  const value = best.kilograms * ratio;
+  return {
+    kilograms: kilograms(value),
+    spread: kilograms(value * Math.hypot(relative(best), ratioError)),
+    basis: "related",
+    from: best.basis === "related" ? `${of.name}, from ${best.from}` : `${of.name}: ${best.from}`,
+  };
+}
+
+function fromLevel(athlete: Athlete, movement: Movement, constants: Constants): BestLift | undefined {
+  const typical = movement.loading?.typical[athlete.level];
+  if (typical === undefined) return undefined;
+  const { bodyMassFemale, bodyMassMale, femaleShareOfTypical, levelError, bodyMassError } = constants;
+  const bySex = {
+    female: { mass: bodyMassFemale, share: femaleShareOfTypical },
+    male: { mass: bodyMassMale, share: 1 },
+    unknown: { mass: (bodyMassFemale + bodyMassMale) / 2, share: (1 + femaleShareOfTypical) / 2 },
+  }[athlete.sex ?? "unknown"];
+  const mass = athlete.bodyMass ?? bySex.mass;
+  const value = mass * typical * bySex.share;
+  const error = athlete.bodyMass === undefined ? Math.hypot(levelError, bodyMassError) : levelError;
+  return {
+    kilograms: kilograms(value),
+    spread: kilograms(value * error),
+    basis: "level",
+    from: `level ${athlete.level}, ${athlete.bodyMass === undefined ? "body mass not stated" : "body mass"}`,
+  };
+}

@@ -1,0 +1,82 @@
+/**
+ * One published equation between a load, the reps it can be lifted for, and the heaviest single.
+ * `from` and `to` bound the reps for which it is used here.
+ */
+export type RepEquation = {
+  readonly name: string;
+  readonly from: number;
+  readonly to: number;
+  /** The single as a multiple of the load lifted for so many reps to failure. */
+  readonly single: (reps: number) => number;
+  /** Reps to failure at a share of the single; not a number where the equation has none. */
+  readonly reps: (share: number) => number;
+};
+
+/**
+ * The equations in use. Standard forms, recalled from the literature and not looked up again; their values at 1 to 12
+ * reps are pinned by tests. Bounds: linear ones to 10 reps (Reynolds, Gordon and Robergs 2006); Epley not for a single, where it gives
+ * 103 % by construction, and Mayhew (109 % for a single) not below 5, both by judgement; none above 20.
+ */
+export const REP_EQUATIONS: readonly RepEquation[] = [
+  { name: "Epley", from: 2, to: 10, single: (r) => 1 + r / 30, reps: (share) => 30 * (1 / share - 1) },
+  { name: "Brzycki", from: 1, to: 10, single: (r) => 36 / (37 - r), reps: (share) => 37 - 36 * share },
+  {
+    name: "Mayhew",
+    from: 5,
+    to: 20,
+    single: (r) => 100 / (52.2 + 41.9 * Math.exp(-0.055 * r)),
+    reps: (share) => Math.log(41.9 / (100 * share - 52.2)) / 0.055,
+  },
+  {
+    name: "Wathen",
+    from: 2,
+    to: 20,
+    single: (r) => 100 / (48.8 + 53.8 * Math.exp(-0.075 * r)),
+    reps: (share) => Math.log(53.8 / (100 * share - 48.8)) / 0.075,
+  },
+  { name: "Lombardi", from: 1, to: 10, single: (r) => r ** 0.1, reps: (share) => share ** -10 },
+];
+
+/** The most reps a set may have to say anything about a single. */
+export const MOST_REPS = 20;
+
+/**
+ * How much heavier a single is than a load lifted for `reps` to failure: the mean of the equations inside their
+ * bounds, and how far they disagree (standard deviation among them). Undefined above 20 reps.
+ *
+ * @example singleOverLoad(1) // => { mean: 1, disagreement: 0, equations: 2 }
+ */
+export function singleOverLoad(
+  reps: number,
+): { readonly mean: number; readonly disagreement: number; readonly equations: number } | undefined {
+  const values = REP_EQUATIONS.filter(({ from, to }) => reps >= from && reps <= to).map(({ single }) =>
+    single(reps),
+  );
+  if (values.length === 0) return undefined;
+  const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
+  const squares = values.reduce((sum, value) => sum + (value - mean) ** 2, 0);
+  return { mean, disagreement: Math.sqrt(squares / values.length), equations: values.length };
+}
+
+/** The share of a single that can be lifted for `reps` to failure. @example shareForReps(1) // => 1 */
+export const shareForReps = (reps: number): number =>
+  1 / (singleOverLoad(Math.min(reps, MOST_REPS))?.mean ?? 1);
+
+/**
+ * Reps to failure at a share of the single: the mean over the equations that have an answer (Lombardi left out: it
+ * runs away below 80 %), and a band of two standard deviations between people. The deviation is linear in the share
+ * (Nuzzo et al. 2024, abstract), 2.8 reps at 70 % and 2.1 at 90 % (lifters of Richens and Cleather 2014, abstract).
+ * Endurance athletes on a leg press do many more than the band says.
+ */
+export function repsAtShare(share: number): {
+  readonly few: number;
+  readonly mean: number;
+  readonly many: number;
+} {
+  const values = REP_EQUATIONS.filter(({ name }) => name !== "Lombardi")
+    .map(({ reps }) => reps(share))
+    .filter((reps) => Number.isFinite(reps) && reps >= 0);
+  const mean = values.reduce((sum, value) => sum + value, 0) / Math.max(1, values.length);
+  const spread = 2.8 + ((share - 0.7) / 0.2) * (2.1 - 2.8);
+  return { few: Math.max(0, mean - 2 * spread), mean, many: mean + 2 * spread };
+}
