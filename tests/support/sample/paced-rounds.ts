@@ -24,9 +24,9 @@ const plain = (number: number): number => Math.round(number * 1e6) / 1e6;
 
 /**
  * Lays hand-made lines end to end so that every clock, share and score of a sample agrees with the pieces it is made
- * of. Work counts as seconds at the pace of round one.
+ * of. Work counts as seconds at the pace of round one. `open`: the number of rounds is not fixed, so no row names it.
  */
-export function pacedRounds(count: number, drift: number, lines: readonly SampleLine[]): Paced {
+export function pacedRounds(count: number, drift: number, lines: readonly SampleLine[], open = false): Paced {
   const visits = Array.from({ length: count }, (_, index) => index + 1).flatMap((round) =>
     lines.map((line) => ({ round, line, sets: line.sets(round) })),
   );
@@ -52,13 +52,13 @@ export function pacedRounds(count: number, drift: number, lines: readonly Sample
       kind: "work",
       index,
       round,
-      rounds: count,
+      ...(open ? {} : { rounds: count }),
       movement: line.movement,
       name: line.name,
       short: line.short,
       amount,
       unit: line.unit,
-      ...(line.load ? { load: { ...line.load } as PacingRow["load"] & object } : {}),
+      ...(line.load ? { load: line.load } : {}),
       complexWithNext: false,
       sets: visit.sets.map((set, i) => ({
         amount: set,

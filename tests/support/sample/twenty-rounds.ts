@@ -6,42 +6,47 @@ import { pacedRounds, stoppedAt } from "./paced-rounds.ts";
 const dumbbell: BarLoad = { mass: { value: 35, unit: "lb" }, kilograms: 15.87573295, pieces: 1 };
 
 // 21 rounds are laid out; the clock stops in the last of them.
-const laid = pacedRounds(21, 0, [
-  {
-    movement: "dumbbell-snatch",
-    name: "dumbbell snatches",
-    short: "snatch",
-    unit: "reps",
-    perUnit: 2.6,
-    sets: () => [6],
-    rest: 0,
-    transition: 4,
-    load: dumbbell,
-  },
-  {
-    movement: "push-up",
-    name: "push-ups",
-    short: "push-up",
-    unit: "reps",
-    perUnit: 1.8,
-    sets: (round) => (round <= 12 ? [8] : [5, 3]),
-    rest: 4,
-    transition: 3,
-  },
-  {
-    movement: "air-squat",
-    name: "air squats",
-    short: "squat",
-    unit: "reps",
-    perUnit: 1.7,
-    sets: () => [10],
-    rest: 0,
-    transition: 3,
-  },
-]);
+const laid = pacedRounds(
+  21,
+  0,
+  [
+    {
+      movement: "dumbbell-snatch",
+      name: "dumbbell snatches",
+      short: "snatch",
+      unit: "reps",
+      perUnit: 2.6,
+      sets: () => [6],
+      rest: 0,
+      transition: 4,
+      load: dumbbell,
+    },
+    {
+      movement: "push-up",
+      name: "push-ups",
+      short: "push-up",
+      unit: "reps",
+      perUnit: 1.8,
+      sets: (round) => (round <= 12 ? [8] : [5, 3]),
+      rest: 4,
+      transition: 3,
+    },
+    {
+      movement: "air-squat",
+      name: "air squats",
+      short: "squat",
+      unit: "reps",
+      perUnit: 1.7,
+      sets: () => [10],
+      rest: 0,
+      transition: 3,
+    },
+  ],
+  true,
+);
 
-/** What fits before 20:00, without a fixed number of rounds. */
-const rows = stoppedAt(laid.rows, 1200).map(({ rounds: _open, ...row }) => row);
+/** What fits before 20:00. */
+const rows = stoppedAt(laid.rows, 1200);
 const rounds = laid.rounds.filter((round) => round.end <= 1200);
 
 /** As many rounds as possible in 20 minutes, unbroken at first: twenty rounds and a little, loads in pounds. */

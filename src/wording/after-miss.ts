@@ -1,0 +1,41 @@
+import type { Plan } from "../models/plan/plan.ts";
+import type { MassUnit } from "../models/quantity.ts";
+import { sayLoad, sayMass } from "./mass.ts";
+import { sayPerSide } from "./plates.ts";
+import { sayChance } from "./share.ts";
+import { sayClock, sayDuration } from "./time.ts";
+
+type Attempt = NonNullable<Plan["parts"][number]["lifting"]>["lifts"][number]["attempts"][number];
+type AfterMiss = Attempt["afterMiss"];
+
+const REASONS: Readonly<Record<Extract<AfterMiss, { kind: "stop" }>["reason"], string>> = {
+  "no-time": "no time for another",
+  "no-attempts": "that was the last attempt",
+  "no-gain": "another would add nothing",
+};
+
+/**
+ * What to do after a missed lift, in few words. `shift` turns the clock of the part into the one that is read.
+ *
+ * @example sayAfterMiss({ kind: "stop", reason: "no-time" }, 0) // => "stop: no time for another"
+ */
+export function sayAfterMiss(afterMiss: AfterMiss, shift: number): string {
+  if (afterMiss.kind === "stop") return `stop: ${REASONS[afterMiss.reason]}`;
+  const again = afterMiss.direction === "same" ? "again " : "";
+  return `${again}${sayMass(afterMiss.load.mass)} at ${sayClock(afterMiss.clock + shift)}`;
+}
+
+/** The same as a sentence, with rest, plates and chance. */
+export function sayAfterMissSentence(afterMiss: AfterMiss, shift: number, units: MassUnit): string {
+  if (afterMiss.kind === "stop") return `If you miss it, stop: ${REASONS[afterMiss.reason]}.`;
+  const { load, direction } = afterMiss;
+  const plates = direction === "same" ? undefined : sayPerSide(load);
+  const what =
+    direction === "same"
+      ? `repeat ${sayLoad(load, units)}`
+      : `go ${direction === "lower" ? "down" : "up"} to ${sayLoad(load, units)}`;
+  return (
+    `If you miss it, rest ${sayDuration(afterMiss.restBefore)} and ${what} at ` +
+    `${sayClock(afterMiss.clock + shift)}${plates ? ` (${plates})` : ""}; made ${sayChance(afterMiss.chance)} of the time.`
+  );
+}

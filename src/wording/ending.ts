@@ -1,0 +1,50 @@
+import type { Plan } from "../models/plan/plan.ts";
+import { sayRow } from "./amount.ts";
+import { sayChance } from "./share.ts";
+import { sayClock } from "./time.ts";
+import { sayWholeScore, type ScoreContext } from "./score.ts";
+
+type Pacing = NonNullable<Plan["parts"][number]["pacing"]>;
+
+const ADVICE: Readonly<Record<NonNullable<Pacing["whenStopped"]>["advice"], string>> = {
+  "most-reps": "Every rep counts: keep moving until the clock stops.",
+  "tie-break": "The tie-break decides: be early at the tie-break moment.",
+};
+
+/** Where the clock stops the work, as a place in it: `round 4, 11 of 15 pull-ups`. */
+function sayWhere(pacing: Pacing, rowIndex: number): string | undefined {
+  const row = pacing.rows.find((candidate) => candidate.index === rowIndex);
+  if (!row) return undefined;
+  const round = pacing.rounds.length > 1 ? `round ${row.round}, ` : "";
+  return `${round}${sayRow(row)}`;
+}
+
+/**
+ * How the part ends, plainly: whether a cap is met and, if not, where it ends and what that means. Nothing for work
+ * that simply fills its time or has no cap.
+ */
+export function sayEnding(pacing: Pacing, context: ScoreContext): string | undefined {
+  const { whenStopped, cap, chanceOfFinishing } = pacing;
+  const chance = chanceOfFinishing === undefined ? undefined : sayChance(chanceOfFinishing);
+  if (pacing.ending === "finishes") {
+    if (cap === undefined || chance === undefined) return undefined;
+    return `Inside the cap of ${sayClock(cap)} ${chance} of the time.`;
+  }
+  if (pacing.ending === "fills-the-time" || !whenStopped) return undefined;
+  const where = sayWhere(pacing, whenStopped.row);
+  const stop = pacing.ending === "eliminated" ? "The work outruns the clock" : "The clock stops you";
+  const score = isCounted(pacing) ? ` (${sayWholeScore(pacing.score, whenStopped.scoreDone, context)})` : "";
+  const finishing = chance === undefined ? "" : ` You finish ${chance} of the time.`;
+  return `${stop} at ${sayClock(whenStopped.at)}${where ? `, at ${where}` : ""}${score}.${finishing} ${ADVICE[whenStopped.advice]}`;
+}
+
+const isCounted = (pacing: Pacing): boolean => pacing.score !== "time" && pacing.score !== "slowest-interval";
+
+/** The one line on whom to protect and where to breathe; the same name for both is said once. */
+export function sayRoles({ roles }: Pacing): string | undefined {
+  const protect = roles.limiter ? `Protect the ${roles.limiter}` : undefined;
+  const breathe = roles.breather && roles.breather !== roles.limiter ? roles.breather : undefined;
+  if (protect && breathe) return `${protect}, breathe on the ${breathe}.`;
+  if (protect) return `${protect}.`;
+  return breathe ? `Breathe on the ${breathe}.` : undefined;
+}

@@ -1,0 +1,16 @@
+import type { PartPlan } from "../models/plan/plan.ts";
+
+/**
+ * Seconds to add to a clock of the part so that it reads as the clock on the wall shows it. Parts of a workout run on
+ * one clock; only the work of a part that starts a rest after another has a clock of its own, because nobody knows
+ * beforehand when that is. Lifts after a part are planned on the running clock.
+ */
+export function clockShift(part: PartPlan): number {
+  return part.start.kind === "after" && part.pacing !== undefined ? 0 : part.start.clock;
+}
+
+/** Tells which clock is meant where that could be in doubt. */
+export function sayWhichClock(part: PartPlan): string | undefined {
+  if (part.start.kind === "after" && part.pacing !== undefined) return `clock from the start of ${part.name}`;
+  return part.start.clock > 0 ? "running clock" : undefined;
+}

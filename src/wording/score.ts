@@ -1,0 +1,90 @@
+import type { Plan } from "../models/plan/plan.ts";
+import { kilograms, massIn, type MassUnit } from "../models/quantity.ts";
+import type { ScoreKind } from "../models/vocabulary.ts";
+import { NO_BREAK_SPACE, sayNumber } from "./number.ts";
+import { sayClock, sayTimeRange } from "./time.ts";
+
+type Range = NonNullable<Plan["headline"]["result"]>;
+
+/** A score in two pieces, so that the figure can be set large and the unit small. The unit may be empty. */
+export type SaidScore = { readonly figure: string; readonly unit: string };
+
+/** What a score needs besides its number: the reader's unit, and the score of one round where it is constant. */
+export type ScoreContext = { readonly units: MassUnit; readonly perRound?: number | undefined };
+
+const TIMES: readonly ScoreKind[] = ["time", "slowest-interval"];
+const LOADS: readonly ScoreKind[] = ["load", "sum-of-loads"];
+
+const UNITS: Readonly<Record<ScoreKind, string>> = {
+  time: "",
+  reps: "reps",
+  "rounds-and-reps": "reps",
+  load: "",
+  "sum-of-loads": "in all",
+  "load-times-reps": "kg × reps",
+  calories: "calories",
+  metres: "m",
+  "lowest-interval": "in the lowest interval",
+  "highest-interval": "in the highest interval",
+  "sum-of-lowest": "in the lowest ones",
+  "slowest-interval": "in the slowest interval",
+  "intervals-completed": "intervals",
+};
+
+/** Says whether less is better: of times, less is. */
+export const isTime = (kind: ScoreKind): boolean => TIMES.includes(kind);
+
+type Rounding = (value: number) => number;
+
+function figureOf(
+  kind: ScoreKind,
+  value: number,
+  { units, perRound }: ScoreContext,
+  round: Rounding,
+): string {
+  if (isTime(kind)) return sayClock(value);
+  if (LOADS.includes(kind)) return sayNumber(round(massIn(units, kilograms(value)).value * 2) / 2, 1);
+  const whole = round(value);
+  if (kind !== "rounds-and-reps" || perRound === undefined) return sayNumber(whole, 0);
+  return `${Math.floor(whole / perRound)}${NO_BREAK_SPACE}+${NO_BREAK_SPACE}${sayNumber(whole % perRound, 0)}`;
+}
+
+function unitOf(kind: ScoreKind, { units, perRound }: ScoreContext): string {
+  if (kind === "rounds-and-reps" && perRound !== undefined) return "rounds + reps";
+  if (kind === "load") return units;
+  return kind === "sum-of-loads" ? `${units} ${UNITS[kind]}` : UNITS[kind];
+}
+
+/**
+ * A score as its kind is read: a time as a clock, loads (given in kilograms) in the reader's unit to the half, rounds
+ * and reps apart where a round's score is constant, everything else as a whole number; ties up.
+ *
+ * @example sayScore("rounds-and-reps", 489, { units: "kg", perRound: 24 }) // => { figure: "20\u00a0+\u00a09", unit: "rounds + reps" }
+ */
+export const sayScore = (kind: ScoreKind, value: number, context: ScoreContext): SaidScore => ({
+  figure: figureOf(kind, value, context, Math.round),
+  unit: unitOf(kind, context),
+});
+
+/**
+ * A range from its lower to its higher end, rounded outwards. The ends are one day in ten each.
+ *
+ * @example sayRange("reps", { target: 101, cautious: 93.7, middle: 100, hopeful: 108.2 }, { units: "kg" }) // => "93–109"
+ */
+export function sayRange(kind: ScoreKind, range: Range, context: ScoreContext): string {
+  if (isTime(kind)) return sayTimeRange(range.hopeful, range.cautious);
+  const low = figureOf(kind, range.cautious, context, Math.floor);
+  const high = figureOf(kind, range.hopeful, context, Math.ceil);
+  if (low === high) return low;
+  return low.includes("+") ? `${low} to ${high}` : `${low}–${high}`;
+}
+
+/** A score in one piece, for a sentence. @example sayWholeScore("time", 425, { units: "kg" }) // => "7:05" */
+export function sayWholeScore(kind: ScoreKind, value: number, context: ScoreContext): string {
+  const { figure, unit } = sayScore(kind, value, context);
+  if (unit === "rounds + reps") {
+    const [rounds, reps] = figure.split(`${NO_BREAK_SPACE}+${NO_BREAK_SPACE}`);
+    return `${rounds}${NO_BREAK_SPACE}rounds + ${reps}${NO_BREAK_SPACE}reps`;
+  }
+  return unit === "" ? figure : `${figure}${NO_BREAK_SPACE}${unit}`;
+}

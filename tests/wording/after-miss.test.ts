@@ -1,0 +1,34 @@
+import { expect, it } from "vitest";
+import { sayAfterMiss, sayAfterMissSentence } from "../../src/wording/after-miss.ts";
+
+const nb = (text: string): string => text.replaceAll("_", "\u00a0");
+const load = {
+  mass: { value: 60, unit: "kg" },
+  kilograms: 60,
+  pieces: 1,
+  perSide: [{ plate: { value: 20, unit: "kg" }, count: 1 }],
+} as const;
+const lift = { kind: "lift", load, direction: "lower", restBefore: 110, clock: 200, chance: 0.83 } as const;
+
+it("after a miss the next load and its clock are said in few words", () => {
+  expect(sayAfterMiss(lift, 510)).toBe(nb("60_kg at 11:50"));
+  expect(sayAfterMiss({ ...lift, direction: "same" }, 510)).toBe(nb("again 60_kg at 11:50"));
+});
+
+it("the sentence adds rest, plates and chance; the same load needs no plates", () => {
+  expect(sayAfterMissSentence(lift, 510, "kg")).toBe(
+    nb("If you miss it, rest 1:50 and go down to 60_kg at 11:50 (20_kg a side); made 85% of the time."),
+  );
+  expect(sayAfterMissSentence({ ...lift, direction: "same" }, 510, "kg")).toBe(
+    nb("If you miss it, rest 1:50 and repeat 60_kg at 11:50; made 85% of the time."),
+  );
+});
+
+it.each([
+  ["no-time", "no time for another"],
+  ["no-attempts", "that was the last attempt"],
+  ["no-gain", "another would add nothing"],
+] as const)("stopping for %s gives the reason", (reason, text) => {
+  expect(sayAfterMiss({ kind: "stop", reason }, 0)).toBe(`stop: ${text}`);
+  expect(sayAfterMissSentence({ kind: "stop", reason }, 0, "kg")).toBe(`If you miss it, stop: ${text}.`);
+});

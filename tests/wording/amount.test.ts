@@ -1,0 +1,16 @@
+import { expect, it } from "vitest";
+import { sayAmount, sayRow } from "../../src/wording/amount.ts";
+
+it.each([
+  [{ amount: 12, unit: "reps" }, "12"],
+  [{ amount: 30, unit: "calories" }, "30\u00a0cal"],
+  [{ amount: 500, unit: "metres" }, "500\u00a0m"],
+  [{ amount: 40, unit: "seconds" }, "40\u00a0s"],
+] as const)("%j is said %s", (amount, text) => {
+  expect(sayAmount(amount)).toBe(text);
+});
+
+it("a row says what is planned of what is asked for, and the sides", () => {
+  expect(sayRow({ amount: 36, prescribed: 40, unit: "reps", name: "burpees" })).toBe("36 of 40 burpees");
+  expect(sayRow({ amount: 10, unit: "reps", name: "lunges", sides: "each" })).toBe("10 lunges each side");
+});

@@ -1,0 +1,46 @@
+import { describe, expect, it } from "vitest";
+import { sayEnding, sayRoles } from "../../src/wording/ending.ts";
+import { samplePlans } from "../support/sample-plan.ts";
+
+const kg = { units: "kg" } as const;
+const finishing = samplePlans.forTimeThenLift.parts[0]?.pacing;
+const stopped = samplePlans.almostNothingKnown.parts[0]?.pacing;
+const filling = samplePlans.twentyRounds.parts[0]?.pacing;
+if (!finishing || !stopped || !filling) throw new Error("the samples have pacing");
+
+describe("the end of a part", () => {
+  it("inside a cap says how often", () => {
+    expect(sayEnding(finishing, kg)).toBe("Inside the cap of 12:00 95% of the time.");
+  });
+
+  it("at the cap says where, how often it is finished, and what counts then", () => {
+    expect(sayEnding(stopped, kg)).toBe(
+      "The clock stops you at 9:00, at 36 of 40 burpees. You finish 40% of the time. Every rep counts: keep moving until the clock stops.",
+    );
+  });
+
+  it("of intervals that outrun the athlete gives the score", () => {
+    const eliminated = {
+      ...filling,
+      ending: "eliminated",
+      score: "reps",
+      whenStopped: { at: 700, scoreDone: 270, row: 34, advice: "tie-break" },
+    } as const;
+    expect(sayEnding(eliminated, kg)).toBe(
+      "The work outruns the clock at 11:40, at round 12, 8 push-ups (270\u00a0reps). The tie-break decides: be early at the tie-break moment.",
+    );
+  });
+
+  it("that is only the end of the time needs no words", () => {
+    expect(sayEnding(filling, kg)).toBeUndefined();
+  });
+});
+
+it("the limiter is to be protected, the breather to breathe on", () => {
+  expect(sayRoles(finishing)).toBe("Protect the pull-ups, breathe on the box step-overs.");
+  expect(sayRoles({ ...finishing, roles: { limiter: "burpees", breather: "burpees" } })).toBe(
+    "Protect the burpees.",
+  );
+  expect(sayRoles({ ...finishing, roles: { breather: "rowing" } })).toBe("Breathe on the rowing.");
+  expect(sayRoles(stopped)).toBeUndefined();
+});

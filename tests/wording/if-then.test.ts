@@ -1,0 +1,36 @@
+import { describe, expect, it } from "vitest";
+import { sayIfThen, sayIfThenSentence } from "../../src/wording/if-then.ts";
+import { samplePlans } from "../support/sample-plan.ts";
+
+const nb = (text: string): string => text.replaceAll("_", "\u00a0");
+const pacing = samplePlans.forTimeThenLift.parts[0]?.pacing;
+const chipper = samplePlans.almostNothingKnown.parts[0]?.pacing;
+if (!pacing || !chipper) throw new Error("the samples have pacing");
+const base = { row: 8, round: 3, planned: 298, when: "later-than", clock: 308 } as const;
+
+describe("a threshold and what to do beyond it", () => {
+  it.each([
+    [{ kind: "smaller-sets", movement: "pull-up", name: "pull-ups", amount: 3 }, "pull-ups in sets of 3"],
+    [{ kind: "slow-down", secondsPerRound: 4.4 }, "4_s slower a round"],
+    [{ kind: "push", secondsPerRound: 3 }, "3_s faster a round"],
+    [{ kind: "hold" }, "hold your pace, do not push yet"],
+    [{ kind: "skip-to-tie-break", row: 10 }, "straight to the pull-ups, where the tie is broken"],
+    [{ kind: "skip-to-tie-break", row: 99 }, "straight to the tie-break"],
+  ] as const)("%j is said %s", (action, text) => {
+    expect(sayIfThen({ ...base, action }, pacing)).toEqual({
+      when: nb("After round_3 past 5:08"),
+      then: nb(text),
+    });
+  });
+
+  it("names the movement where there is one round only", () => {
+    const early = { ...base, row: 0, round: 1, when: "earlier-than", action: { kind: "hold" } } as const;
+    expect(sayIfThen(early, chipper).when).toBe("After rowing before 5:08");
+  });
+
+  it("as a sentence gives the planned clock and the result to expect", () => {
+    expect(
+      sayIfThenSentence({ ...base, action: { kind: "hold" }, projected: 520 }, pacing, { units: "kg" }),
+    ).toBe(nb("After round_3 past 5:08 (plan 4:58): hold your pace, do not push yet. Expect about 8:40."));
+  });
+});

@@ -1,0 +1,37 @@
+import { expect, it } from "vitest";
+import { sayBuild, sayBuildRest, sayBuildSet, sayDropped, sayStepTime } from "../../src/wording/warm-up.ts";
+import { samplePlans } from "../support/sample-plan.ts";
+
+const nb = (text: string): string => text.replaceAll("_", "\u00a0");
+const { warmUp } = samplePlans.forTimeThenLift;
+const set = warmUp?.steps.flatMap((step) => step.sets)[2];
+const build = warmUp?.build;
+if (!build || !set) throw new Error("the sample has a build");
+
+it("a step begins at a time of day, or so many minutes before the start", () => {
+  expect([sayStepTime({ before: 2400, clock: "18:00" }), sayStepTime({ before: 2400 })]).toEqual([
+    "18:00",
+    "−40",
+  ]);
+});
+
+it("a set of the build gives reps, load and plates, and its rest", () => {
+  expect(sayBuildSet(set, "kg")).toBe(nb("1_×_45_kg: 15_kg a side"));
+  expect(sayBuildRest(set)).toBe("rest 2:00");
+});
+
+it("the build says where it ends, why, and what it adds up to", () => {
+  expect(sayBuild(build)).toBe(
+    nb(
+      "Up to 75% of your best clean and jerk. You open after nine minutes of work, so the build stops early. 7 reps and 213_kg in all; add nothing.",
+    ),
+  );
+});
+
+it.each([
+  ["no-time", "Easy rowing: no time for it"],
+  ["limit", "Easy rowing: left out for your stated limit"],
+  ["no-equipment", "Easy rowing: your gym lacks what it needs"],
+] as const)("a block dropped for %s says so", (why, text) => {
+  expect(sayDropped({ title: "Easy rowing", why })).toBe(text);
+});
