@@ -31,6 +31,7 @@ export const METRICS = [
   "work-rest-ratio",
   "window-minutes", // time for the lift
   "hours-to-next", // hours to the next start of this athlete
+  "hours-since-start", // hours since the start of this athlete before, on the same day
   "hours-to-deadline",
   "start-hour", // local hour of the start, 18.5 for half past six in the evening
   "wbgt", // wet bulb globe temperature, degrees Celsius

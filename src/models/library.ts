@@ -29,6 +29,13 @@ export type WarmUpBlock = {
   readonly muscles: readonly Muscle[];
   readonly joints: readonly Joint[];
   readonly stresses: readonly Stress[];
+  /** Longest stretch held still in it; long ones are not put before a lift. */
+  readonly holdsStill?: Seconds;
+  /**
+   * Offered once for each movement of the workout that meets `when`, with `{amount}` and `{movement}` in its words
+   * filled in: a few easy reps of it.
+   */
+  readonly perMovement: boolean;
   readonly source: string;
 };
 
@@ -44,6 +51,8 @@ export type RecoveryOption = {
   readonly minutes?: number;
   readonly muscles: readonly Muscle[];
   readonly stresses: readonly Stress[];
+  /** Light enough for muscles that have just worked. */
+  readonly easy: boolean;
   /** Ranges per kilogram of body mass, for refuelling. */
   readonly perBodyMass?: { readonly low: number; readonly high: number; readonly unit: "g" | "mL" | "g/h" };
   /** Loads from the athlete's own lifts. */

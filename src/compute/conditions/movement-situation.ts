@@ -1,0 +1,125 @@
+import type { Athlete, IsoDate } from "../../models/athlete.ts";
+import type { Movement } from "../../models/movement.ts";
+import { withOverrides } from "../with-overrides.ts";
+import { SITUATION_CONSTANTS } from "./constants.ts";
+import { type PlannedPart, type PlannedRow, taxedBy, workRowsOf, yesOrNo } from "./situation-of.ts";
+import { type Situation, withMore } from "./situation.ts";
+import { daysBetween } from "./starts.ts";
+import type { UsualAmounts } from "./usual-amounts.ts";
+
+/** What the athlete can do, as far as conditions ask: the models of capacity stand behind these. */
+export type Abilities = {
+  /** Best lift today and what it rests on; undefined where a best lift means nothing. */
+  readonly best: (movement: string) => { readonly kilograms: number; readonly basis: Basis } | undefined;
+  /** Units in one set when fresh; where it is not known, the athlete's own best or the reference of the level is used. */
+  readonly unbroken?: (movement: string) => number | undefined;
+};
+type Basis = "tested" | "estimated" | "related" | "level" | "assumed";
+
+export type MovementSituationInput = {
+  readonly situation: Situation;
+  readonly movement: Movement;
+  readonly movements: ReadonlyMap<string, Movement>;
+  readonly athlete: Athlete;
+  readonly date: IsoDate;
+  readonly parts: readonly PlannedPart[];
+  readonly abilities: Abilities;
+  readonly usual?: UsualAmounts;
+  readonly overrides?: Readonly<Record<string, number>>;
+};
+
+/**
+ * The situation of a workout narrowed to one movement of it: its amounts, load and pace for this athlete, what it
+ * taxes and stresses, and how the athlete's bests compare.
+ */
+export function atMovement(input: MovementSituationInput): Situation {
+  const { situation, movement, parts, abilities, overrides } = input;
+  const { taxedFrom } = withOverrides(SITUATION_CONSTANTS, overrides);
+  const limiters = parts.flatMap((part) => part.pacing?.roles.limiter ?? []);
+  const basis = abilities.best(movement.id)?.basis;
+  return withMore(situation, {
+    numbers: { ...amountNumbers(input), ...loadNumbers(input) },
+    facts: {
+      "movement-kind": [movement.kind],
+      taxes: taxedBy(movement, taxedFrom),
+      stress: movement.stresses,
+      "needs-catching": [yesOrNo(movement.loading?.needsCatching === true)],
+      limiter: [yesOrNo(limiters.includes(movement.name) || limiters.includes(movement.plural))],
+      ...(basis !== undefined && { "best-known": [yesOrNo(isOwn(basis))] }),
+    },
+  });
+}
+
+function amountNumbers(input: MovementSituationInput): Situation["numbers"] {
+  const { movement, date, usual } = input;
+  const rows = rowsOf(input).filter((row) => row.unit === movement.counts[0]);
+  const visits = rows.map((row) => row.amount);
+  const amount = visits.length === 0 ? undefined : Math.max(...visits);
+  const total = visits.reduce((sum, each) => sum + each, 0);
+  const unbroken = unbrokenOf(input);
+  const used = usual?.get(movement.id);
+  const seconds = rows.reduce((sum, row) => sum + (row.secondsPerUnit ?? 0) * row.amount, 0);
+  return {
+    ...(unbroken !== undefined && { unbroken }),
+    ...(amount !== undefined && { amount, "total-amount": total }),
+    ...(amount !== undefined && unbroken !== undefined && { "set-share": amount / unbroken }),
+    ...(seconds > 0 && { "seconds-per-unit": seconds / total }),
+    ...(used !== undefined && { "usual-amount": used.amount }),
+    ...(used !== undefined && amount !== undefined && { "times-usual": total / used.amount }),
+    ...(used?.last !== undefined && { "days-unaccustomed": daysBetween(used.last, date) }),
+  };
+}
+
+function loadNumbers(input: MovementSituationInput): Situation["numbers"] {
+  const { movement, parts, abilities } = input;
+  const best = abilities.best(movement.id)?.kilograms;
+  const attempts = parts.flatMap((part) => part.lifting?.lifts ?? []);
+  const loads = [
+    ...rowsOf(input).flatMap((row) => row.load ?? []),
+    ...attempts
+      .filter((lift) => lift.movement === movement.id)
+      .flatMap((lift) => lift.attempts.map((attempt) => attempt.load)),
+  ];
+  const shares = loads.flatMap(
+    (load) => load.shareOfBest ?? (best === undefined ? [] : (load.kilograms * load.pieces) / best),
+  );
+  const ratio = ratioToParent(input);
+  return {
+    ...(shares.length > 0 && { "load-share": Math.max(...shares) }),
+    ...(ratio !== undefined && { "ratio-to-parent": ratio }),
+  };
+}
+
+const rowsOf = ({ parts, movement }: MovementSituationInput): readonly PlannedRow[] =>
+  workRowsOf(parts).filter((row) => row.movement === movement.id);
+
+function unbrokenOf({ athlete, abilities, movement }: MovementSituationInput): number | undefined {
+  const own = athlete.unbroken.find((each) => each.movement === movement.id)?.reps;
+  return abilities.unbroken?.(movement.id) ?? own ?? movement.pace.unbroken[athlete.level];
+}
+
+/**
+ * Best of a style over best of the general movement, from the athlete's own results only: best lifts where both are
+ * lifts, else best unbroken sets. For the general movement itself, the highest ratio among its styles.
+ */
+function ratioToParent(input: MovementSituationInput): number | undefined {
+  const { movement, movements } = input;
+  if (movement.styleOf !== undefined) return ratioOf(movement.id, movement.styleOf, input);
+  const styles = [...movements.values()].filter((each) => each.styleOf === movement.id);
+  const ratios = styles.flatMap((style) => ratioOf(style.id, movement.id, input) ?? []);
+  return ratios.length === 0 ? undefined : Math.max(...ratios);
+}
+
+function ratioOf(style: string, parent: string, { abilities, athlete }: MovementSituationInput) {
+  const [own, general] = [abilities.best(style), abilities.best(parent)];
+  if (own !== undefined && general !== undefined) {
+    return isOwn(own.basis) && isOwn(general.basis) ? own.kilograms / general.kilograms : undefined;
+  }
+  const set = (id: string): number | undefined => athlete.unbroken.find((each) => each.movement === id)?.reps;
+  const [ownSet, generalSet] = [set(style), set(parent)];
+  return ownSet === undefined || generalSet === undefined || generalSet === 0
+    ? undefined
+    : ownSet / generalSet;
+}
+
+const isOwn = (basis: Basis): boolean => basis === "tested" || basis === "estimated";
