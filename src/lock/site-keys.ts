@@ -1,0 +1,34 @@
+import { toBase32 } from "./base32.ts";
+import type { Bytes } from "./bytes.ts";
+import { deriveBytes } from "./derive.ts";
+
+/** Which locked page is meant: one athlete's brief of one workout, or the coach's board. */
+export type PageName =
+  | { readonly kind: "brief"; readonly athlete: string; readonly workout: string; readonly version: number }
+  | { readonly kind: "board"; readonly version: number };
+
+/** Where a locked page stands and what opens it. */
+export type PageKeys = { readonly address: string; readonly key: Bytes };
+
+/** 80 bits: nobody finds an address by trying. */
+const ADDRESS_BYTES = 10;
+const KEY_BYTES = 32;
+
+/**
+ * Address and key of a locked page, from the site secret, the names and the link version, by HKDF. A new version gives
+ * both anew; nothing about one page tells anything about another.
+ */
+export async function pageKeys(siteSecret: Bytes, page: PageName): Promise<PageKeys> {
+  const name = nameOf(page);
+  const [address, key] = await Promise.all([
+    deriveBytes(siteSecret, `address of ${name}`, ADDRESS_BYTES),
+    deriveBytes(siteSecret, `key of ${name}`, KEY_BYTES),
+  ]);
+  return { address: toBase32(address), key };
+}
+
+/** As JSON, so that no two pages can have the same name whatever signs their ids hold. */
+const nameOf = (page: PageName): string =>
+  page.kind === "brief"
+    ? JSON.stringify(["brief", page.athlete, page.workout, page.version])
+    : JSON.stringify(["board", page.version]);
