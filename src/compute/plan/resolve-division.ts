@@ -1,0 +1,34 @@
+import type { Athlete } from "../../models/athlete.ts";
+import type { Workout } from "../../models/workout.ts";
+
+/** The division an athlete is planned in, and what was assumed for it. */
+export type ResolvedDivision = {
+  readonly division: string;
+  /** `stated` by the athlete; taken by `sex`; the `last` listed; or `replaced`, as the workout does not offer the stated one. */
+  readonly by: "stated" | "sex" | "last" | "replaced";
+};
+
+/** Words in division names that speak of one sex. */
+const SEX_WORDS = { female: /\b(women|woman|girls|female)\b/iu, male: /\b(men|man|boys|male)\b/iu } as const;
+
+/**
+ * The division of a workout an athlete is planned in: the stated one; else the first that speaks of the athlete's
+ * sex; else the last one listed, since divisions are listed from the heaviest loads down. Anything but a stated
+ * division is an assumption, and the brief says so.
+ *
+ * @example resolveDivision({ sex: "female" }, { divisions: ["men", "women"] }) // => { division: "women", by: "sex" }
+ */
+export function resolveDivision(
+  athlete: Pick<Athlete, "division" | "sex">,
+  workout: Pick<Workout, "divisions">,
+): ResolvedDivision {
+  const stated = athlete.division?.trim().toLowerCase();
+  const same = workout.divisions.find((name) => name.toLowerCase() === stated);
+  if (same !== undefined) return { division: same, by: "stated" };
+  const { sex } = athlete;
+  const ofSex = sex === undefined ? undefined : workout.divisions.find((name) => SEX_WORDS[sex].test(name));
+  const division = ofSex ?? workout.divisions.at(-1);
+  if (division === undefined) throw new RangeError("a workout has at least one division");
+  if (stated !== undefined) return { division, by: "replaced" };
+  return { division, by: ofSex === undefined ? "last" : "sex" };
+}
