@@ -19,10 +19,3 @@ export function startInstant(local: string, zone: string): StartInstant | undefi
     throw cause;
   }
 }
-
-/** Whole hours from one local wall time to another in the same zone; negative when the second is earlier. */
-export function hoursBetween(from: string, to: string, zone: string): number {
-  const start = Temporal.PlainDateTime.from(from).toZonedDateTime(zone);
-  const end = Temporal.PlainDateTime.from(to).toZonedDateTime(zone);
-  return start.until(end).total("hours");
-}
