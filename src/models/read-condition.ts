@@ -53,7 +53,7 @@ function readSingle(words: readonly Phrase[], text: string): ReadSingle {
   const negation = words[0]?.text === "not" ? words[0] : undefined;
   const [name, ...rest] = negation === undefined ? words : words.slice(1);
   if (name === undefined) return nothing(text, negation);
-  const and = rest.find((word) => word.text === "and");
+  const and = rest.find((word, at) => word.text === "and" && beginsCondition(rest[at + 1]));
   if (and !== undefined) return joinedByAnd(words, and);
   if (isOneOf(METRICS, name.text)) {
     const after = joined(rest, name.end);
@@ -177,7 +177,7 @@ function joinedByAnd(words: readonly Phrase[], and: Phrase): ReadSingle {
     problem: "conditions that must all hold are entries of a list and are not joined by `and`",
     allowed: "one condition in each entry of the list",
     choices: [],
-    remedy: after === "" ? `Write \`${before}\`.` : `Write two entries: \`${before}\` and \`${after}\`.`,
+    remedy: `Write two entries: \`${before}\` and \`${after}\`.`,
     offset: and.offset,
   });
 }
@@ -194,6 +194,10 @@ function nothing(text: string, negation: Phrase | undefined): ReadSingle {
 }
 
 const refuse = (refusal: ConditionRefusal): Refused => ({ ok: false, refusal });
+
+/** Names hold `and` too, such as clean and jerk. */
+const beginsCondition = (word: Phrase | undefined): boolean =>
+  word?.text === "not" || NAMES.includes(word?.text ?? "");
 
 const NAMES: readonly string[] = [...METRICS, ...FACTS];
 

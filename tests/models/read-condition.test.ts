@@ -28,6 +28,7 @@ describe("a condition read from text", () => {
     ["limit-joint shoulder", { kind: "fact", fact: "limit-joint", word: "shoulder", holds: true }],
     ["not prefers butterfly", { kind: "fact", fact: "prefers", word: "butterfly", holds: false }],
     ["gym-has bumper plates", { kind: "fact", fact: "gym-has", word: "bumper plates", holds: true }],
+    ["may-come clean and jerk", { kind: "fact", fact: "may-come", word: "clean and jerk", holds: true }],
     ["has-lift no", { kind: "fact", fact: "has-lift", word: "no", holds: true }],
   ])("%s", (text, condition) => {
     expect(valueOf(text)).toEqual(condition);

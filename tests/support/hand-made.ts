@@ -4,7 +4,7 @@ import type { Place } from "../../src/models/fault.ts";
 import { type Kilograms, kilograms, seconds } from "../../src/models/quantity.ts";
 import type { AmountUnit } from "../../src/models/vocabulary.ts";
 import type { EffortStep, Part, PartClock, Workout } from "../../src/models/workout.ts";
-import { sampleMovements } from "./movements.ts";
+import { sampleMovements } from "./sample-movements.ts";
 
 const place: Place = { file: "hand-made.yaml", line: 1, column: 1 };
 

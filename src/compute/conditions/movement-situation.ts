@@ -1,10 +1,10 @@
 import type { Athlete, IsoDate } from "../../models/athlete.ts";
 import type { Movement } from "../../models/movement.ts";
+import { daysBetween } from "../capacity/age-of-result.ts";
 import { withOverrides } from "../with-overrides.ts";
 import { SITUATION_CONSTANTS } from "./constants.ts";
 import { type PlannedPart, type PlannedRow, taxedBy, workRowsOf, yesOrNo } from "./situation-of.ts";
 import { type Situation, withMore } from "./situation.ts";
-import { daysBetween } from "./starts.ts";
 import type { UsualAmounts } from "./usual-amounts.ts";
 
 /** What the athlete can do, as far as conditions ask: the models of capacity stand behind these. */
@@ -95,7 +95,9 @@ const rowsOf = ({ parts, movement }: MovementSituationInput): readonly PlannedRo
 
 function unbrokenOf({ athlete, abilities, movement }: MovementSituationInput): number | undefined {
   const own = athlete.unbroken.find((each) => each.movement === movement.id)?.reps;
-  return abilities.unbroken?.(movement.id) ?? own ?? movement.pace.unbroken[athlete.level];
+  const unbroken = abilities.unbroken?.(movement.id) ?? own ?? movement.pace.unbroken[athlete.level];
+  // Machines and running have no set that ends.
+  return Number.isFinite(unbroken) ? unbroken : undefined;
 }
 
 /**

@@ -5,6 +5,7 @@ import type { Gym } from "../../models/gym.ts";
 import type { Movement } from "../../models/movement.ts";
 import type { PartPlan } from "../../models/plan/plan.ts";
 import type { Workout } from "../../models/workout.ts";
+import { resolveDivision } from "../plan/resolve-division.ts";
 import { withOverrides } from "../with-overrides.ts";
 import { activeLimits } from "./active-limits.ts";
 import { SITUATION_CONSTANTS } from "./constants.ts";
@@ -107,7 +108,7 @@ function athleteFacts({ athlete, date }: SituationInput): Situation["facts"] {
 function workoutFacts(input: SituationInput): Situation["facts"] {
   const { workout, movements, parts = [], athlete, overrides } = input;
   const { taxedFrom } = withOverrides(SITUATION_CONSTANTS, overrides);
-  const ids = movementsOf(workout, athlete.division);
+  const ids = movementsOf(workout, resolveDivision(athlete, workout).division);
   const used = ids.flatMap((id) => movements.get(id) ?? []);
   return defined({
     movement: ids,

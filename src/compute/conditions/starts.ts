@@ -37,7 +37,3 @@ export function hoursBetween(from: StartTime, to: StartTime): number {
     end.toZonedDateTime(to.zone).epochMilliseconds - begin.toZonedDateTime(from.zone).epochMilliseconds;
   return milliseconds / 3_600_000;
 }
-
-/** Whole days from one date to another. @example daysBetween("2026-11-20", "2026-11-25") // => 5 */
-export const daysBetween = (from: string, to: string): number =>
-  Temporal.PlainDate.from(from).until(Temporal.PlainDate.from(to), { largestUnit: "days" }).days;

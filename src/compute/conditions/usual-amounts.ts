@@ -1,7 +1,7 @@
 import type { Athlete, IsoDate, LoggedResult } from "../../models/athlete.ts";
+import { daysBetween } from "../capacity/age-of-result.ts";
 import { withOverrides } from "../with-overrides.ts";
 import { SITUATION_CONSTANTS } from "./constants.ts";
-import { daysBetween } from "./starts.ts";
 
 /** What somebody has lately done of a movement in one session, and when last. */
 export type UsualAmounts = ReadonlyMap<string, { readonly amount: number; readonly last?: IsoDate }>;

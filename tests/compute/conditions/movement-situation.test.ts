@@ -6,7 +6,7 @@ import {
 import { situationOf } from "../../../src/compute/conditions/situation-of.ts";
 import { kilograms } from "../../../src/models/quantity.ts";
 import { athlete, plannedParts, workout } from "../../support/hand-made.ts";
-import { sampleMovements } from "../../support/movements.ts";
+import { sampleMovements } from "../../support/sample-movements.ts";
 
 const sketches = [
   {

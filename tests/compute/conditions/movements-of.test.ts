@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { divisionIn, movementsOf, movementsOfPart } from "../../../src/compute/conditions/movements-of.ts";
+import { movementsOf, movementsOfPart } from "../../../src/compute/conditions/movements-of.ts";
 import type { BlockStep, Part } from "../../../src/models/workout.ts";
 import { workout } from "../../support/hand-made.ts";
 
@@ -36,8 +36,8 @@ describe("the movements of a workout", () => {
     const byDivision: Part = { ...part, work: { men: [row], women: [block] } };
     const mixed = { ...two, divisions: ["men", "women"], parts: [byDivision] };
     expect(movementsOf(mixed, "women")).toEqual(["run", "row"]);
-    expect(movementsOf(mixed, undefined)).toEqual(["row"]);
+    expect(movementsOf(mixed, "men")).toEqual(["row"]);
     expect(movementsOfPart(byDivision, "women")).toEqual(["run", "row"]);
-    expect(divisionIn(mixed, "masters")).toBe("men");
+    expect(movementsOf(mixed, "masters")).toEqual([]);
   });
 });

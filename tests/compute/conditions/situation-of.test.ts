@@ -3,7 +3,7 @@ import { situationOf } from "../../../src/compute/conditions/situation-of.ts";
 import type { Athlete } from "../../../src/models/athlete.ts";
 import { kilograms, metres, seconds } from "../../../src/models/quantity.ts";
 import { athlete, plannedParts, workout } from "../../support/hand-made.ts";
-import { sampleMovements } from "../../support/movements.ts";
+import { sampleMovements } from "../../support/sample-movements.ts";
 import { kiloGym } from "../../support/sample-gym.ts";
 
 const sketches = [

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { daysBetween, hoursBetween, startNumbers } from "../../../src/compute/conditions/starts.ts";
+import { hoursBetween, startNumbers } from "../../../src/compute/conditions/starts.ts";
 import { athlete } from "../../support/hand-made.ts";
 
 describe("hours between two starts", () => {
@@ -13,13 +13,6 @@ describe("hours between two starts", () => {
     // New York is six hours behind Oslo in November
     const from = { at: "2026-11-26T18:00", zone: "Europe/Oslo" };
     expect(hoursBetween(from, { at: "2026-11-26T18:00", zone: "America/New_York" })).toBe(6);
-  });
-});
-
-describe("days between two dates", () => {
-  it("cross months and leap days", () => {
-    expect(daysBetween("2028-02-27", "2028-03-01")).toBe(3);
-    expect(daysBetween("2026-11-26", "2026-11-20")).toBe(-6);
   });
 });
 
