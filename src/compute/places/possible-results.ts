@@ -1,0 +1,15 @@
+import type { Range } from "../../models/plan/basics.ts";
+import type { Side } from "./rank-field.ts";
+
+/** One result an athlete may have, and its chance. Scores in the unit of the field. */
+export type PossibleResult = { readonly side: Side; readonly score: number; readonly chance: number };
+
+/**
+ * A range as three results: the cautious and the hopeful end with 3 chances in ten each, the middle with 4. Swanson's
+ * rule for the mean of a skewed quantity known by its 10th, 50th and 90th percentile (Keefer and Bodily 1983; recalled).
+ */
+export const resultsOfRange = (range: Range, side: Side, chance = 1): readonly PossibleResult[] => [
+  { side, score: range.cautious, chance: 0.3 * chance },
+  { side, score: range.middle, chance: 0.4 * chance },
+  { side, score: range.hopeful, chance: 0.3 * chance },
+];

@@ -1,0 +1,13 @@
+import { describe, expect, it } from "vitest";
+import { resultsOfRange } from "../../../src/compute/places/possible-results.ts";
+
+describe("a range as possible results", () => {
+  it("has the chances 0.3, 0.4 and 0.3, shared out where another side may happen too", () => {
+    const range = { target: 2, cautious: 3, middle: 2, hopeful: 1 };
+    expect(resultsOfRange(range, "finished", 0.5)).toEqual([
+      { side: "finished", score: 3, chance: 0.15 },
+      { side: "finished", score: 2, chance: 0.2 },
+      { side: "finished", score: 1, chance: 0.15 },
+    ]);
+  });
+});
