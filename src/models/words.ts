@@ -1,0 +1,88 @@
+/**
+ * The words a coach may use in the text of a workout to show each reader's own numbers. They are written like HTML with
+ * a capital: `<Load of="clean" share="70%" />`. Check and page both take them from here.
+ */
+
+/** How the value of an attribute is read. */
+export type AttributeKind =
+  "movement" | "share" | "part" | "count" | "levels" | "divisions" | "units" | "limits" | "sexes";
+
+export type Attribute = { readonly kind: AttributeKind; readonly required: boolean; readonly says: string };
+
+export type Word = {
+  readonly says: string;
+  /** Whether text stands between an opening and a closing word. */
+  readonly around: boolean;
+  readonly attributes: Readonly<Record<string, Attribute>>;
+};
+
+const part: Attribute = {
+  kind: "part",
+  required: false,
+  says: "name of the part; the first part with such a number when left out",
+};
+
+const readers: Readonly<Record<string, Attribute>> = {
+  level: { kind: "levels", required: false, says: "levels, with commas between them" },
+  division: {
+    kind: "divisions",
+    required: false,
+    says: "divisions of the workout, with commas between them",
+  },
+  unit: { kind: "units", required: false, says: "kg or lb, as the reader reads loads" },
+  sex: { kind: "sexes", required: false, says: "female or male" },
+  limit: {
+    kind: "limits",
+    required: false,
+    says: "stated limits: joints, conditions or stresses, with commas between them; `any` for any at all",
+  },
+};
+
+export const WORDS: Readonly<Record<string, Word>> = {
+  Load: {
+    says: "a load as a share of the reader's best lift, as plates can make it, never heavier",
+    around: false,
+    attributes: {
+      of: { kind: "movement", required: true, says: "the lift" },
+      share: { kind: "share", required: true, says: "share of the best lift today" },
+    },
+  },
+  Target: {
+    says: "what the reader aims at",
+    around: false,
+    attributes: { part },
+  },
+  Clock: {
+    says: "the clock at the end of a round",
+    around: false,
+    attributes: { round: { kind: "count", required: true, says: "number of the round, from 1" }, part },
+  },
+  Sets: {
+    says: "how the reader breaks up a movement",
+    around: false,
+    attributes: {
+      of: { kind: "movement", required: true, says: "the movement" },
+      round: { kind: "count", required: false, says: "number of the round, from 1; the first when left out" },
+      part,
+    },
+  },
+  Attempt: {
+    says: "the load of an attempt",
+    around: false,
+    attributes: { number: { kind: "count", required: true, says: "number of the attempt, from 1" }, part },
+  },
+  For: { says: "text for some readers only", around: true, attributes: readers },
+  Except: { says: "text for all readers but some", around: true, attributes: readers },
+  Withheld: {
+    says: "text for readers from whom something is withheld because of a stated limit",
+    around: true,
+    attributes: {},
+  },
+};
+
+/** What a division, a level, a limit is written between in a list. @example listed("new, regular") // => ["new", "regular"] */
+export const listed = (written: string): readonly string[] =>
+  written
+    .split(",")
+    .map((entry) => entry.trim().toLowerCase())
+    .filter((entry) => entry !== "");

@@ -1,0 +1,87 @@
+import type { Data } from "../models/data.ts";
+import { movementFinder } from "../models/find-movement.ts";
+import { nearestName } from "../models/nearest.ts";
+import { readCount } from "../models/quantities/count.ts";
+import { readShare } from "../models/quantities/share.ts";
+import { MASS_UNITS } from "../models/quantity.ts";
+import { CONDITIONS, JOINTS, LEVELS, SEXES, STRESSES } from "../models/vocabulary.ts";
+import { type AttributeKind, listed } from "../models/words.ts";
+import type { Workout } from "../models/workout.ts";
+
+/** What is wrong with a value, in the parts of a fault. */
+export type ValueFault = {
+  readonly problem: string;
+  readonly allowed?: string;
+  readonly nearest?: string;
+  readonly remedy: string;
+};
+
+/** Words that stand for a stated limit in a text. */
+export const LIMIT_WORDS: readonly string[] = ["any", ...JOINTS, ...CONDITIONS, ...STRESSES];
+
+/** Tells what is wrong with the value of an attribute, or nothing. */
+export function faultOfValue(
+  kind: AttributeKind,
+  value: string,
+  workout: Workout,
+  data: Data,
+): ValueFault | undefined {
+  switch (kind) {
+    case "movement":
+      return movementFault(value, data);
+    case "share": {
+      const read = readShare(value);
+      return read.ok ? undefined : { problem: read.problem, allowed: read.allowed, remedy: read.remedy };
+    }
+    case "count": {
+      const read = readCount(value);
+      return read.ok ? undefined : { problem: read.problem, allowed: read.allowed, remedy: read.remedy };
+    }
+    case "part":
+      return notAmong(
+        [value.trim().toLowerCase()],
+        workout.parts.map(({ name }) => name),
+      );
+    case "levels":
+      return notAmong(listed(value), LEVELS);
+    case "divisions":
+      return notAmong(listed(value), workout.divisions);
+    case "units":
+      return notAmong(listed(value), MASS_UNITS);
+    case "sexes":
+      return notAmong(listed(value), SEXES);
+    case "limits":
+      return notAmong(listed(value), LIMIT_WORDS);
+  }
+}
+
+function notAmong(words: readonly string[], allowed: readonly string[]): ValueFault | undefined {
+  const known = new Set(allowed.map((word) => word.toLowerCase()));
+  const wrong = words.find((word) => !known.has(word));
+  if (words.length > 0 && wrong === undefined) return undefined;
+  const nearest = nearestName(wrong ?? "", allowed);
+  return {
+    problem: wrong === undefined ? "nothing is named here" : `"${wrong}" is not among what can be named here`,
+    allowed: allowed.join(", "),
+    ...(nearest === undefined ? {} : { nearest }),
+    remedy: "Write names that are allowed, with commas between them.",
+  };
+}
+
+function movementFault(value: string, data: Data): ValueFault | undefined {
+  const found = movementFinder(data.library.movements)(value);
+  if (found.kind === "found") return undefined;
+  if (found.kind === "either") {
+    const names = found.movements.map(({ name }) => name);
+    return {
+      problem: "this can mean more than one movement",
+      allowed: names.join(", "),
+      remedy: `Write ${names.map((name) => `"${name}"`).join(" or ")}.`,
+    };
+  }
+  return {
+    problem: "no movement has this name",
+    ...(found.nearest === undefined ? {} : { nearest: found.nearest }),
+    remedy: "Write the name of a movement, or add the movement to content/movements.",
+  };
+}

@@ -1,0 +1,172 @@
+import { describe, expect, it } from "vitest";
+import type { Data } from "../../src/models/data.ts";
+import { sayFault } from "../../src/models/say-fault.ts";
+import type { Workout } from "../../src/models/workout.ts";
+import { checkWords } from "../../src/site/check-words.ts";
+import { sampleMovements } from "../support/sample-movements.ts";
+
+const path = "content/workouts/kiln-road.mdx";
+/** The entries at the top take three lines, so the text begins on line 4. */
+const top = '---\ntitle: "a <b {"\n---\n';
+
+// Only what the check looks at; everything else of the data is of no concern here.
+const workout = {
+  id: "kiln-road",
+  place: { file: path, line: 1, column: 1 },
+  divisions: ["women", "men", "masters women"],
+  parts: [{ name: "A" }, { name: "B" }],
+} as unknown as Workout;
+const data = { workouts: [workout], library: { movements: sampleMovements } } as unknown as Data;
+
+const said = (text: string): readonly string[] =>
+  checkWords([{ path, text: top + text }], data).map(sayFault);
+
+describe("the words in the text of a workout", () => {
+  it.each([
+    'Open at <Load of="deadlift" share="70%" />, not more.',
+    'Hold <Clock round="3" part="A"/> and <Clock round={2} />; <Target />; <Sets of="pull-ups" round="2" />.',
+    'Then <Attempt number="1" part="b" />.',
+    '<For level="new, regular" division="masters women" unit="kg" sex="female">\n\nTake *your* time.\n\n</For>',
+    '<Except limit="shoulder, pregnancy, overhead">kip</Except> <For limit="any">ask</For>',
+    "<Withheld>No lift is planned for you.</Withheld>",
+    "| a | b |\n|---|--:|\n| 1 | 2 |\n\n<details open>\n<summary>More</summary>\n\ntext\n\n</details>",
+    'See [the rules](https://example.org/rules.pdf "rules") or <a href="mailto:desk@example.org">write</a>.',
+    "{/* not shown */}\n\n4 < 5, 5'30\" -- and 70% of it.",
+    "",
+  ])("may be %j", (text) => {
+    expect(said(text)).toEqual([]);
+  });
+
+  it("are told with the nearest when unknown", () => {
+    expect(said('First\n\nOpen at <Laod of="deadlift" share="70%" />.')).toEqual([
+      `${path}, line 6, column 9: Fault
+  found    <Laod>
+  wrong    no word has this name
+  allowed  <Load> <Target> <Clock> <Sets> <Attempt> <For> <Except> <Withheld>
+  nearest  <Load>
+  to do    Write one of the words allowed, or &lt; for a sign that is to be shown.`,
+    ]);
+  });
+
+  it("are told when they name a lift nobody knows", () => {
+    expect(said('Open at <Load\n  of="dedlift" share="70%" />.')).toEqual([
+      `${path}, line 5, column 3: Fault
+  found    of="dedlift"
+  wrong    no movement has this name
+  nearest  deadlift
+  to do    Write the name of a movement, or add the movement to content/movements.`,
+    ]);
+  });
+
+  it("are told when an attribute is missing, unknown or of no use", () => {
+    expect(said('<Load of="deadlift" percent="70%" />')).toEqual([
+      `${path}, line 4, column 21: Fault
+  found    percent="70%"
+  wrong    <Load> has no attribute of this name
+  allowed  of, share
+  to do    Leave the attribute out.`,
+      `${path}, line 4, column 1: Fault
+  found    <Load>
+  wrong    <Load> needs share: share of the best lift today
+  to do    Write <Load share="..." />.`,
+    ]);
+    expect(said('<Load of="deadlift" share="70" />')).toEqual([
+      `${path}, line 4, column 21: Fault
+  found    share="70"
+  wrong    the percent sign is missing
+  allowed  a share such as \`70%\`
+  to do    Write \`70%\` if that is meant.`,
+    ]);
+    expect(said("<Clock round />")).toEqual([
+      `${path}, line 4, column 8: Fault
+  found    round
+  wrong    the value of round is missing or computed
+  to do    Write it in quotes: round="...".`,
+    ]);
+    expect(said("<Clock round={n} />")).toHaveLength(1);
+    expect(said("<Clock {...all} />")[0]).toContain(
+      '  wrong    attributes cannot be computed\n  to do    Write each attribute out: name="value".',
+    );
+  });
+
+  it("are told when a level, division or part does not exist here", () => {
+    expect(said('<For level="beginner">a</For>')).toEqual([
+      `${path}, line 4, column 6: Fault
+  found    level="beginner"
+  wrong    "beginner" is not among what can be named here
+  allowed  new, regular, competitor, elite
+  to do    Write names that are allowed, with commas between them.`,
+    ]);
+    expect(said('<For division="woman">a</For>')[0]).toContain("  nearest  women\n");
+    expect(said('<Target part="C" />')[0]).toContain("  allowed  A, B\n");
+    expect(said('<For limit="">a</For>')[0]).toContain("  wrong    nothing is named here\n");
+  });
+
+  it("are told when text is missing inside, or stands where none can", () => {
+    expect(said('<Target part="A">9:00</Target>')).toEqual([
+      `${path}, line 4, column 1: Fault
+  found    <Target>
+  wrong    <Target> shows a value and takes no text
+  to do    Write <Target ... /> with a stroke before the end, and no closing word.`,
+    ]);
+    expect(said('<For level="new" />')).toEqual([
+      `${path}, line 4, column 1: Fault
+  found    <For>
+  wrong    <For> stands around the text it is about, and there is none
+  to do    Write <For ...>, the text, and </For>.`,
+    ]);
+    expect(said("<For>a</For>")).toEqual([
+      `${path}, line 4, column 1: Fault
+  found    <For>
+  wrong    <For> does not say for whom
+  allowed  level, division, unit, sex, limit
+  to do    Add at least one attribute, such as <For level="new">.`,
+    ]);
+  });
+});
+
+describe("a text that cannot be read", () => {
+  it("is told at its place: a sign < that begins nothing", () => {
+    expect(said("ok\n\nhold <5 W")).toEqual([
+      `${path}, line 6, column 6: Fault
+  found    <5 W
+  wrong    the sign < begins a word such as <Load ... />, and none follows here
+  to do    Write "under" or &lt; for the sign itself, and the values of attributes in quotes.`,
+    ]);
+  });
+
+  it("is told when a word is not closed, or closed without being open", () => {
+    expect(said('<For level="new">\n\ntext')).toEqual([
+      `${path}, line 4, column 1: Fault
+  found    <For level="new">
+  wrong    <For> is opened and never closed
+  to do    Write </For> behind the text it is about, or <For ... /> if there is none.`,
+    ]);
+    expect(said("text\n\n</For>")[0]).toContain("  wrong    </For> closes something that is not open here\n");
+  });
+
+  it("is told when braces are not closed", () => {
+    expect(said("a { b")[0]).toContain(
+      "  wrong    the sign { begins program text, which is not closed or cannot be read\n",
+    );
+  });
+});
+
+describe("what a text may not hold", () => {
+  it.each([
+    ["{1 + 1}", "what stands between braces is read as program text"],
+    ["a {athlete.name} b", "what stands between braces is read as program text"],
+    ['import x from "y"', "a line that begins with import or export is read as program text"],
+    ["![floor](plan.png)", "a picture would lie outside the lock or on another server"],
+    ["<script>alert(1)</script>", "no word has this name"],
+    ['<img src="https://example.org/a.png" />', "no word has this name"],
+    ['<p style="color: red">a</p>', "<p> has no attribute of this name"],
+    [
+      '<a href="javascript:alert(1)">a</a>',
+      "a link from a brief leads nowhere unless it is written out in full",
+    ],
+    ["[a](../other)", "a link from a brief leads nowhere unless it is written out in full"],
+  ])("is %s", (text, problem) => {
+    expect(said(text).join("\n")).toContain(`  wrong    ${problem}\n`);
+  });
+});
