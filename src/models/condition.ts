@@ -67,6 +67,7 @@ export const FACTS = [
   "format", // for-time, amrap, on-the-clock, max-load
   "ending", // how the workout is expected to end for this athlete
   "has-lift", // the workout has a part lifted for load: "yes" or "no"
+  "lifted", // the movement at hand is lifted for load: "yes" or "no"
   "needs-catching", // a missed lift of it lands on the lifter unless caught: "yes" or "no"
   "best-known", // the best lift at hand comes from the athlete's own results: "yes" or "no"
   "retry", // planned, open or no
@@ -97,6 +98,7 @@ export const FACT_WORDS: Readonly<Partial<Record<Fact, readonly string[]>>> = {
   format: ["for-time", "amrap", "on-the-clock", "max-load"],
   ending: ["finishes", "stopped-by-cap", "fills-the-time", "eliminated"],
   "has-lift": YES_OR_NO,
+  lifted: YES_OR_NO,
   "needs-catching": YES_OR_NO,
   "best-known": YES_OR_NO,
   retry: ["planned", "open", "no"],

@@ -13,7 +13,7 @@ type Sketch = Partial<Movement> & { readonly id: string; readonly kind: Movement
 
 /** A hand-made movement for tests: what is given, and middling values for the rest. Names and numbers are for tests only. */
 export function movement(sketch: Sketch): Movement {
-  const name = sketch.name ?? sketch.id.replaceAll("-", " ");
+  const name = sketch.name ?? sketch.id.replaceAll("-", " ").replace(/(pull|muscle|push|sit) up/, "$1-up");
   return {
     name,
     plural: sketch.plural ?? `${name}s`,

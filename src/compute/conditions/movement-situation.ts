@@ -43,6 +43,7 @@ export function atMovement(input: MovementSituationInput): Situation {
       "movement-kind": [movement.kind],
       taxes: taxedBy(movement, taxedFrom),
       stress: movement.stresses,
+      lifted: [yesOrNo(liftsOf(parts).some((lift) => lift.movement === movement.id))],
       "needs-catching": [yesOrNo(movement.loading?.needsCatching === true)],
       limiter: [yesOrNo(limiters.includes(movement.name) || limiters.includes(movement.plural))],
       ...(basis !== undefined && { "best-known": [yesOrNo(isOwn(basis))] }),
@@ -73,10 +74,9 @@ function amountNumbers(input: MovementSituationInput): Situation["numbers"] {
 function loadNumbers(input: MovementSituationInput): Situation["numbers"] {
   const { movement, parts, abilities } = input;
   const best = abilities.best(movement.id)?.kilograms;
-  const attempts = parts.flatMap((part) => part.lifting?.lifts ?? []);
   const loads = [
     ...rowsOf(input).flatMap((row) => row.load ?? []),
-    ...attempts
+    ...liftsOf(parts)
       .filter((lift) => lift.movement === movement.id)
       .flatMap((lift) => lift.attempts.map((attempt) => attempt.load)),
   ];
@@ -92,6 +92,8 @@ function loadNumbers(input: MovementSituationInput): Situation["numbers"] {
 
 const rowsOf = ({ parts, movement }: MovementSituationInput): readonly PlannedRow[] =>
   workRowsOf(parts).filter((row) => row.movement === movement.id);
+
+const liftsOf = (parts: readonly PlannedPart[]) => parts.flatMap((part) => part.lifting?.lifts ?? []);
 
 function unbrokenOf({ athlete, abilities, movement }: MovementSituationInput): number | undefined {
   const own = athlete.unbroken.find((each) => each.movement === movement.id)?.reps;

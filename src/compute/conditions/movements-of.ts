@@ -10,11 +10,15 @@ export const movementsOf = (workout: Workout, division: string): readonly string
 
 /** The same for one part of it. */
 export const movementsOfPart = (part: Part, division: string): readonly string[] => [
-  ...new Set(movementsOfSteps(part.work[division] ?? [])),
+  ...new Set(choicesOfPart(part, division).flat()),
 ];
 
-const movementsOfSteps = (steps: readonly Step[]): readonly string[] =>
+/** What each line of a part leaves to choose: one movement, or several of which one is done. */
+export const choicesOfPart = (part: Part, division: string): readonly (readonly string[])[] =>
+  choicesOfSteps(part.work[division] ?? []);
+
+const choicesOfSteps = (steps: readonly Step[]): readonly (readonly string[])[] =>
   steps.flatMap((step) => {
-    if (step.kind === "effort") return step.pieces.flatMap((piece) => piece.movements);
-    return step.kind === "block" ? movementsOfSteps(step.steps) : [];
+    if (step.kind === "effort") return step.pieces.map((piece) => piece.movements);
+    return step.kind === "block" ? choicesOfSteps(step.steps) : [];
   });

@@ -117,6 +117,7 @@ function workoutFacts(input: SituationInput): Situation["facts"] {
     stress: used.flatMap((movement) => movement.stresses),
     format: workout.parts.map((part) => part.clock.kind),
     "has-lift": [yesOrNo(workout.parts.some((part) => part.clock.kind === "max-load"))],
+    lifted: [yesOrNo(workout.parts.some((part) => part.clock.kind === "max-load"))],
     "needs-catching": [yesOrNo(used.some((movement) => movement.loading?.needsCatching === true))],
     ending: parts.length === 0 ? undefined : parts.flatMap((part) => part.pacing?.ending ?? []),
   });

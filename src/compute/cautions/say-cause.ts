@@ -1,0 +1,82 @@
+import type { Fact, Metric } from "../../models/condition.ts";
+import type { Movement } from "../../models/movement.ts";
+import { CONDITIONS } from "../../models/vocabulary.ts";
+import type { Verdict } from "../conditions/holds.ts";
+import { sayCondition } from "./say-condition.ts";
+
+/** Clauses on what brought something up, without numbers: those stand in the plan, rounded once. `#` is the movement. */
+const METRIC_CLAUSES: Readonly<Partial<Record<Metric, string>>> = {
+  age: "your age",
+  wbgt: "the heat expected at your start",
+  "total-amount": "the amount of # in this workout",
+  "times-usual": "more # than you have lately done",
+  "days-unaccustomed": "a long time since you last did #",
+  "load-share": "a load near your best for #",
+  "workout-minutes": "the length of this workout",
+  "starts-today": "your starts on this day",
+  "hours-to-next": "your next start soon after",
+  "hours-since-start": "your start not long before",
+};
+
+const FACT_CLAUSES: Readonly<Partial<Record<Fact, (word: string) => string>>> = {
+  "limit-joint": (joint) => `the limit you stated at your ${joint}`,
+  "limit-condition": (condition) => sayStated(condition),
+  "has-lift": () => "a lift for load",
+  lifted: () => "a lift for load",
+  "needs-catching": () => "a lift that lands on you",
+  ending: () => "the cap, which your plan does not beat",
+  stress: () => "# in this workout",
+};
+
+/** Clauses that tell more come first. */
+const ORDER: readonly (Metric | Fact)[] = [
+  "limit-condition",
+  "limit-joint",
+  "wbgt",
+  "age",
+  "times-usual",
+  "days-unaccustomed",
+  "total-amount",
+  "load-share",
+  "lifted",
+  "has-lift",
+  "needs-catching",
+  "ending",
+  "starts-today",
+  "workout-minutes",
+  "stress",
+];
+
+const MOST_CLAUSES = 2;
+
+/**
+ * What brought something up, as a fragment: "the limit you stated at your shoulder and pull-ups in this workout". Empty
+ * when nothing in particular did.
+ */
+export function sayCause(verdicts: readonly Verdict[], movement?: Movement): string {
+  const clauses = [...verdicts]
+    .sort((one, other) => rankOf(one) - rankOf(other))
+    .flatMap((verdict) => clauseOf(verdict, movement) ?? []);
+  const told = [...new Set(clauses)].slice(0, MOST_CLAUSES);
+  return told.join(" and ");
+}
+
+function clauseOf({ condition }: Verdict, movement: Movement | undefined): string | undefined {
+  if (condition.kind === "fact" && !condition.holds) return undefined;
+  const clause =
+    condition.kind === "number"
+      ? METRIC_CLAUSES[condition.metric]
+      : FACT_CLAUSES[condition.fact]?.(condition.word);
+  if (clause?.includes("#") !== true) return clause;
+  return movement === undefined ? undefined : clause.replace("#", movement.plural);
+}
+
+const rankOf = ({ condition }: Verdict): number => {
+  const rank = ORDER.indexOf(condition.kind === "number" ? condition.metric : condition.fact);
+  return rank === -1 ? ORDER.length : rank;
+};
+
+function sayStated(word: string): string {
+  const condition = CONDITIONS.find((each) => each === word);
+  return condition === undefined ? "what you stated" : `what you stated: ${sayCondition(condition)}`;
+}

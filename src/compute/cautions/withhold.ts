@@ -1,0 +1,197 @@
+import type { Athlete, IsoDate, Limit } from "../../models/athlete.ts";
+import type { CautionEntry, Library } from "../../models/library.ts";
+import type { Movement } from "../../models/movement.ts";
+import type { Plan } from "../../models/plan/plan.ts";
+import type { Part, Workout } from "../../models/workout.ts";
+import { activeLimits } from "../conditions/active-limits.ts";
+import { allHold } from "../conditions/holds.ts";
+import { choicesOfPart } from "../conditions/movements-of.ts";
+import { situationOf } from "../conditions/situation-of.ts";
+import { resolveDivision } from "../plan/resolve-division.ts";
+import { sayCause } from "./say-cause.ts";
+import { sayLimit } from "./say-limit.ts";
+
+export type Withheld = Plan["withheld"][number];
+
+/** What is kept out of a plan, with what stands in for it. */
+export type Withholding = {
+  readonly withheld: readonly Withheld[];
+  /**
+   * The movement done in the place of another; undefined when the other stays as it is, or when nothing stands in for
+   * it (then `forbids` tells).
+   */
+  readonly replace: (movement: string) => Movement | undefined;
+  readonly forbids: (movement: string) => boolean;
+  /** Stresses to keep away from, and why, for everything else a plan offers. */
+  readonly stresses: ReadonlyMap<string, Reason>;
+  readonly noMaxLift: boolean;
+  readonly noWorkout: boolean;
+};
+
+/** Why something is withheld, and whom to ask; both whole sentences to the athlete. */
+export type Reason = { readonly why: string; readonly ask: string };
+
+/** A stress that speaks of how heavy a lift is, not of a movement: it rules out lifting for load and nothing else. */
+const MAXIMAL = "maximal-lift";
+
+type Rules = {
+  readonly workout?: Reason;
+  readonly maxLift?: Reason;
+  readonly stresses: ReadonlyMap<string, Reason>;
+  readonly movements: ReadonlyMap<string, Reason>;
+};
+
+/**
+ * What a workout withholds from an athlete: by the limits they state, and by the cautions that hold for them, as far
+ * as is known before anything is planned. A movement that is kept away from is replaced by the nearest easier one that
+ * is not and that the athlete can do (breadth first through `easier`); where a line leaves another movement to choose,
+ * nothing is withheld. What is withheld comes out in the order of the workout, each with its reason and whom to ask.
+ */
+export function withhold(
+  athlete: Athlete,
+  workout: Workout,
+  library: Library,
+  date: IsoDate,
+  overrides?: Readonly<Record<string, number>>,
+): Withholding {
+  const { movements } = library;
+  const situation = situationOf({
+    athlete,
+    workout,
+    movements,
+    date,
+    ...(overrides !== undefined && { overrides }),
+  });
+  const held = library.cautions.flatMap((entry) => {
+    const { holds, verdicts } = allHold(entry.when, situation);
+    const cause = sayCause(verdicts);
+    return holds ? [{ entry, why: cause === "" ? `${entry.title}.` : `Because of ${cause}.` }] : [];
+  });
+  const rules = rulesFrom(activeLimits(athlete, date), held);
+  const reasonFor = (id: string): Reason | undefined => reasonAgainst(movements.get(id), id, rules);
+  const replace = (id: string): Movement | undefined =>
+    reasonFor(id) === undefined
+      ? undefined
+      : nearestAllowed(
+          id,
+          movements,
+          (each) => reasonFor(each) === undefined && !athlete.cannot.includes(each),
+        );
+  const { division } = resolveDivision(athlete, workout);
+  return {
+    withheld: [
+      ...(rules.workout === undefined ? [] : [withheldWorkout(workout, rules.workout)]),
+      ...workout.parts.flatMap((part) => [
+        ...(rules.maxLift !== undefined && part.clock.kind === "max-load"
+          ? [withheldLift(part, rules.maxLift)]
+          : withheldMovements(part, division, movements, reasonFor, replace)),
+      ]),
+    ].filter(isFirstOfItsKind),
+    replace,
+    forbids: (id) => reasonFor(id) !== undefined,
+    stresses: rules.stresses,
+    noMaxLift: rules.maxLift !== undefined,
+    noWorkout: rules.workout !== undefined,
+  };
+}
+
+function rulesFrom(
+  limits: readonly Limit[],
+  held: readonly { readonly entry: CautionEntry; readonly why: string }[],
+): Rules {
+  const stresses = new Map<string, Reason>();
+  const movements = new Map<string, Reason>();
+  let workout: Reason | undefined;
+  let maxLift: Reason | undefined;
+  for (const limit of limits) {
+    const reason = sayLimit(limit);
+    for (const stress of limit.avoid) if (!stresses.has(stress)) stresses.set(stress, reason);
+    for (const id of limit.without) if (!movements.has(id)) movements.set(id, reason);
+  }
+  for (const { entry, why } of held) {
+    for (const { what, word, ask } of entry.withholds) {
+      const reason = { why, ask };
+      if (what === "workout") workout ??= reason;
+      if (what === "max-lift") maxLift ??= reason;
+      if (what === "stress" && word !== undefined && !stresses.has(word)) stresses.set(word, reason);
+      if (what === "movement" && word !== undefined && !movements.has(word)) movements.set(word, reason);
+    }
+  }
+  maxLift ??= stresses.get(MAXIMAL);
+  return {
+    stresses,
+    movements,
+    ...(workout !== undefined && { workout }),
+    ...(maxLift !== undefined && { maxLift }),
+  };
+}
+
+function reasonAgainst(movement: Movement | undefined, id: string, rules: Rules): Reason | undefined {
+  const byName = rules.movements.get(id);
+  if (byName !== undefined) return byName;
+  const stress = movement?.stresses.find((each) => each !== MAXIMAL && rules.stresses.has(each));
+  return stress === undefined ? undefined : rules.stresses.get(stress);
+}
+
+/** The nearest easier movement that is allowed: those listed first are nearer, and what is one step away before two. */
+function nearestAllowed(
+  id: string,
+  movements: ReadonlyMap<string, Movement>,
+  allowed: (id: string) => boolean,
+): Movement | undefined {
+  const seen = new Set([id]);
+  let ring = [id];
+  while (ring.length > 0) {
+    ring = ring
+      .flatMap((each) => movements.get(each)?.easier ?? [])
+      .filter((each) => !seen.has(each) && seen.add(each));
+    const found = ring.find((each) => movements.has(each) && allowed(each));
+    if (found !== undefined) return movements.get(found);
+  }
+  return undefined;
+}
+
+const withheldWorkout = (workout: Workout, reason: Reason): Withheld => ({
+  what: "workout",
+  title: workout.title,
+  ...reason,
+});
+
+const withheldLift = (part: Part, reason: Reason): Withheld => ({
+  what: "part",
+  part: part.name,
+  title: "The lift for load",
+  ...reason,
+});
+
+function withheldMovements(
+  part: Part,
+  division: string,
+  movements: ReadonlyMap<string, Movement>,
+  reasonFor: (id: string) => Reason | undefined,
+  replace: (id: string) => Movement | undefined,
+): readonly Withheld[] {
+  return choicesOfPart(part, division).flatMap((choices) => {
+    const [first] = choices;
+    const reason = first === undefined ? undefined : reasonFor(first);
+    if (first === undefined || reason === undefined) return [];
+    if (choices.some((each) => reasonFor(each) === undefined)) return [];
+    const instead = replace(first);
+    return [
+      {
+        what: "movement" as const,
+        part: part.name,
+        movement: first,
+        title: sentenceCase(movements.get(first)?.plural ?? first),
+        ...reason,
+        ...(instead !== undefined && { instead: sentenceCase(instead.plural) }),
+      },
+    ];
+  });
+}
+
+/** A movement met in several parts is told once. */
+const isFirstOfItsKind = (each: Withheld, at: number, all: readonly Withheld[]): boolean =>
+  each.movement === undefined || all.findIndex((other) => other.movement === each.movement) === at;
+
+const sentenceCase = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
