@@ -17,7 +17,10 @@ export type PassTag = {
    * block among them: the stations, halves or windows of the part. Loose lines in a row are one section.
    */
   readonly section?: number;
-  /** Counts from 1 inside the section (the whole part where there is none): the interval of interval scores. */
+  /**
+   * The interval of interval scores, counted from 1 inside the section (the whole part where there is none): a pass of `every`, a time of work
+   * between rests, a window `amrap 3:00`; where no clock of its own runs, the round.
+   */
   readonly roundOfSection: number;
   readonly roundsOfSection?: number;
 };

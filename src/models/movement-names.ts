@@ -1,0 +1,31 @@
+import { comparable } from "./nearest.ts";
+import type { Movement } from "./movement.ts";
+
+/** Finds a movement by any of its names: id, name, plural or alias; blind to case, spaces, hyphens and other signs. */
+export type MovementByName = (name: string) => Movement | undefined;
+
+/**
+ * The finder of movements by name. Where two movements claim the same name, an id counts before a name, a name before
+ * a plural, a plural before an alias, and then the earlier movement.
+ */
+export function movementByName(movements: ReadonlyMap<string, Movement>): MovementByName {
+  const byName = new Map<string, Movement>();
+  const claim = (movement: Movement, name: string): void => {
+    const key = comparable(name);
+    if (key !== "" && !byName.has(key)) byName.set(key, movement);
+  };
+  const all = [...movements.values()];
+  for (const movement of all) claim(movement, movement.id);
+  for (const movement of all) claim(movement, movement.name);
+  for (const movement of all) claim(movement, movement.plural);
+  for (const movement of all) for (const alias of movement.aliases) claim(movement, alias);
+  return (name) => {
+    const key = comparable(name);
+    return byName.get(key) ?? (key.endsWith("s") ? byName.get(key.slice(0, -1)) : undefined);
+  };
+}
+
+/** Every name a movement may be called by, for telling the nearest one. */
+export function namesOfMovements(movements: ReadonlyMap<string, Movement>): readonly string[] {
+  return [...movements.values()].flatMap((movement) => [movement.name, movement.plural, ...movement.aliases]);
+}

@@ -1,0 +1,270 @@
+import { seconds, type Seconds } from "../quantity.ts";
+import type { BlockStep, Passes, RestLength } from "../workout.ts";
+import { atEnd, cursorAt, peek, skip, skipOneOf, takeValue, type Cursor } from "./cursor.ts";
+import { takeCount, takeFlag, takeTime } from "./line-clauses.ts";
+import { tell } from "./notation-fault.ts";
+import { startsEntry } from "./number-series.ts";
+import type { Reading } from "./reading.ts";
+import { takeRestLength } from "./rest-phrase.ts";
+import { takeRoundValues } from "./round-values.ts";
+import { takeMovements } from "./movement-phrase.ts";
+import { writtenBy, type Token } from "./token.ts";
+import { tradeWordRemedy } from "./trade-words.ts";
+
+/** Everything the name of a block may say, each once. */
+export type BlockClauses = {
+  readonly rounds?: number | "open";
+  readonly ladder?:
+    { readonly amounts: readonly number[] } | { readonly start: number; readonly step: number };
+  readonly every?: Seconds;
+  /** Length of all passes of `every` together. */
+  readonly inAll?: Seconds;
+  readonly on?: Seconds;
+  readonly off?: Seconds;
+  readonly lasts?: Seconds;
+  readonly carriesOn?: true;
+  readonly inTurn?: true;
+  readonly orOut?: true;
+  readonly by?: NonNullable<BlockStep["by"]>;
+  readonly cap?: Seconds;
+  readonly restBetween?: RestLength;
+  readonly anyOrder?: true;
+  readonly unbroken?: true;
+  readonly tieBreak?: true;
+  readonly once?: "buy-in" | "cash-out" | "once";
+  readonly untilDone?: { readonly amount: number; readonly movement: string };
+};
+
+const ALLOWED =
+  "`3 rounds`, `21-15-9`, `3 up by 3`, `repeat`, `any order`, `every 2:00`, `0:20 on, 0:10 off`, `amrap 3:00`, `in turn`, `or out`, `by 9:00`, `by +3:00`, `cap 2:00`, `rest 1:00 between`, `unbroken`, `tie-break`";
+
+/** Reads the name of a block, such as `every 2:00, 8 rounds, or out`. Undefined with a fault noted where a word means nothing. */
+export function readBlockClauses(tokens: readonly Token[], reading: Reading): BlockClauses | undefined {
+  const cursor = cursorAt(tokens);
+  let clauses: BlockClauses = {};
+  while (!atEnd(cursor)) {
+    if (skipOneOf(cursor, [",", "of", "and", "each for time"]) !== undefined) continue;
+    const start = cursor.index;
+    const before = reading.faults.length;
+    const clause = takeClause(cursor, reading);
+    if (clause === undefined) {
+      if (reading.faults.length === before) tellUnknown(tokens, start, reading);
+      return undefined;
+    }
+    const twice = Object.keys(clause).find((name) => name in clauses);
+    if (twice !== undefined) {
+      tell(reading.faults, tokens.slice(start, cursor.index), tokens, {
+        problem: "a block can say this only once",
+        remedy: "Put one block into another: the outer one's name first, the inner one as an entry in it.",
+      });
+      return undefined;
+    }
+    clauses = { ...clauses, ...clause };
+  }
+  return clauses;
+}
+
+function takeClause(cursor: Cursor, reading: Reading): BlockClauses | undefined {
+  return (
+    takeWords(cursor) ??
+    takeEvery(cursor) ??
+    takeDeadline(cursor) ??
+    takeRest(cursor) ??
+    takeUntilDone(cursor, reading) ??
+    takeOnOff(cursor) ??
+    takeLasting(cursor) ??
+    takeNumbers(cursor, reading)
+  );
+}
+
+const WORDS = {
+  "in any order": { anyOrder: true },
+  "any order": { anyOrder: true },
+  "in turn": { inTurn: true },
+  alternating: { inTurn: true },
+  "or out": { orOut: true },
+  "carry on": { carriesOn: true },
+  "carrying on": { carriesOn: true },
+  "repeat until the end": { rounds: "open" },
+  repeat: { rounds: "open" },
+  rounds: { rounds: "open" },
+  "buy-in": { once: "buy-in" },
+  "buy in": { once: "buy-in" },
+  "cash-out": { once: "cash-out" },
+  "cash out": { once: "cash-out" },
+  "buy-out": { once: "cash-out" },
+  together: { once: "once" },
+  once: { once: "once" },
+} as const satisfies Readonly<Record<string, BlockClauses>>;
+
+function takeWords(cursor: Cursor): BlockClauses | undefined {
+  const words = skipOneOf(cursor, Object.keys(WORDS) as (keyof typeof WORDS)[]);
+  if (words !== undefined) return WORDS[words];
+  const flag = takeFlag(cursor);
+  if (flag === undefined) return undefined;
+  return flag === "unbroken" ? { unbroken: true } : { tieBreak: true };
+}
+
+function takeEvery(cursor: Cursor): BlockClauses | undefined {
+  if (!skip(cursor, "every")) return undefined;
+  const every = takeTime(cursor) ?? (skip(cursor, "minute") ? seconds(60) : undefined);
+  if (every === undefined) return undefined;
+  const start = cursor.index;
+  const inAll = skip(cursor, "for") ? takeTime(cursor) : undefined;
+  if (inAll !== undefined) return { every, inAll };
+  // `for 8 rounds`: the rounds are a clause of their own.
+  if (cursor.index > start && !startsEntry(cursor)) cursor.index = start;
+  return { every };
+}
+
+function takeDeadline(cursor: Cursor): BlockClauses | undefined {
+  if (skip(cursor, "by")) {
+    const plus = skip(cursor, "+");
+    const time = takeTime(cursor);
+    if (time === undefined) return undefined;
+    const later = skipOneOf(cursor, ["more", "later"]) !== undefined;
+    return { by: { kind: plus || later ? "after-last-deadline" : "clock", time } };
+  }
+  if (skipOneOf(cursor, ["cap", "time cap", "capped at"]) === undefined) return undefined;
+  const cap = takeTime(cursor);
+  return cap === undefined ? undefined : { cap };
+}
+
+function takeRest(cursor: Cursor): BlockClauses | undefined {
+  const start = cursor.index;
+  const restBetween = takeRestLength(cursor);
+  const between = skipOneOf(cursor, ["between rounds", "between sets", "between each round", "between"]);
+  if (restBetween !== undefined && between !== undefined) return { restBetween };
+  cursor.index = start;
+  return undefined;
+}
+
+function takeUntilDone(cursor: Cursor, reading: Reading): BlockClauses | undefined {
+  if (!skip(cursor, "until")) return undefined;
+  const amount = takeCount(cursor, reading);
+  const movements = amount === undefined ? undefined : takeMovements(cursor, reading);
+  skipOneOf(cursor, ["are done", "is done", "done"]);
+  const [movement] = movements ?? [];
+  return amount === undefined || movement === undefined
+    ? undefined
+    : { untilDone: { amount, movement: movement.id } };
+}
+
+function takeOnOff(cursor: Cursor): BlockClauses | undefined {
+  const start = cursor.index;
+  const time = takeTime(cursor);
+  const word = time === undefined ? undefined : skipOneOf(cursor, ["on", "off", "work"]);
+  if (time !== undefined && word !== undefined) return word === "off" ? { off: time } : { on: time };
+  cursor.index = start;
+  return undefined;
+}
+
+function takeLasting(cursor: Cursor): BlockClauses | undefined {
+  const start = cursor.index;
+  const wordFirst = skipOneOf(cursor, ["amrap in", "amrap", "for"]) !== undefined;
+  const lasts = takeTime(cursor);
+  const wordBehind = lasts !== undefined && skip(cursor, "amrap");
+  if (lasts !== undefined && (wordFirst || wordBehind)) return { lasts };
+  cursor.index = start;
+  return undefined;
+}
+
+const ROUND_WORDS = ["rounds", "round", "sets", "set", "times", "intervals"] as const;
+
+function takeNumbers(cursor: Cursor, reading: Reading): BlockClauses | undefined {
+  if (!startsEntry(cursor)) return undefined;
+  const start = cursor.index;
+  const values = takeRoundValues(cursor, reading.who, "counting", reading.faults);
+  const [first] = values?.entries ?? [];
+  if (values === undefined || first === undefined) return undefined;
+  const whole = values.entries.every(
+    (entry) => Number.isInteger(entry.value) && entry.value > 0 && !entry.isClock,
+  );
+  if (!whole) {
+    tell(reading.faults, values.tokens, values.tokens, {
+      problem: "rounds and the numbers of a ladder are whole numbers from 1",
+      allowed: ALLOWED,
+      remedy: "Correct the number.",
+    });
+    return undefined;
+  }
+  if (values.step !== undefined) return openLadder(first.value, values.step.entry.value * values.step.sign);
+  if (values.entries.length > 1) {
+    skipOneOf(cursor, ["reps", "rounds"]);
+    return { ladder: { amounts: values.entries.map((entry) => entry.value) } };
+  }
+  if (skipOneOf(cursor, ROUND_WORDS) !== undefined) return { rounds: first.value };
+  tellNumberAlone(cursor, start, reading);
+  return undefined;
+}
+
+/** A ladder that comes down ends before 0. */
+function openLadder(start: number, step: number): BlockClauses {
+  if (step > 0) return { ladder: { start, step } };
+  const amounts: number[] = [];
+  for (let amount = start; amount > 0 && step < 0; amount += step) amounts.push(amount);
+  return { ladder: { amounts } };
+}
+
+function tellNumberAlone(cursor: Cursor, start: number, reading: Reading): void {
+  const times = peek(cursor)?.text === "x";
+  const tokens = cursor.tokens.slice(start, cursor.index + (times ? 1 : 0));
+  const number = takeValue(cursorAt(tokens), "number")?.text ?? "3";
+  tell(reading.faults, tokens, tokens, {
+    problem: times
+      ? "`x` does not say what it is the number of"
+      : "a number alone does not say what it is the number of",
+    allowed: `\`${number} rounds\`, or a ladder such as \`21-15-9\``,
+    remedy: `Write \`${number} rounds:\` if the block is done ${number} times.`,
+  });
+  cursor.index = cursor.tokens.length;
+}
+
+function tellUnknown(tokens: readonly Token[], start: number, reading: Reading): void {
+  const comma = tokens.findIndex((token, index) => index >= start && token.text === ",");
+  const unknown = tokens.slice(start, comma === -1 ? tokens.length : comma);
+  const words = writtenBy(unknown);
+  if (unknown[0]?.text === "rest") {
+    tell(reading.faults, unknown, tokens, {
+      problem: "whether this rest comes between the rounds only or after the last one too is not said",
+      allowed: "`rest 1:00 between`, or a line `- rest 1:00` at the end of the block",
+      remedy: `Write \`${words} between\` if there is none after the last round, else a line of rest in the block.`,
+    });
+    return;
+  }
+  if (unknown[0]?.text === "wearing") {
+    tell(reading.faults, unknown, tokens, {
+      problem: "what is worn can only be said for a part as a whole",
+      remedy: "Write `wearing:` beside `work:`, and make work without it a part of its own.",
+    });
+    return;
+  }
+  tell(
+    reading.faults,
+    unknown,
+    tokens,
+    tradeWordRemedy(words) ?? {
+      problem: "these words say nothing about a block",
+      allowed: ALLOWED,
+      remedy: "Write one of these, with commas between; a movement is a line below the block, not its name.",
+    },
+  );
+}
+
+/** How often a block with these clauses is passed through; `inAll` is settled where the number of entries is known. */
+export function passesOf(clauses: BlockClauses): Passes {
+  const { ladder, rounds } = clauses;
+  if (ladder !== undefined && "amounts" in ladder) return { kind: "ladder", amounts: ladder.amounts };
+  if (ladder !== undefined && typeof rounds === "number") {
+    const amounts = Array.from({ length: rounds }, (_, pass) => ladder.start + ladder.step * pass);
+    return { kind: "ladder", amounts };
+  }
+  if (ladder !== undefined) return { kind: "open-ladder", ...ladder };
+  if (typeof rounds === "number") return { kind: "rounds", count: rounds };
+  const open =
+    rounds === "open" ||
+    clauses.lasts !== undefined ||
+    clauses.every !== undefined ||
+    clauses.on !== undefined;
+  return open ? { kind: "open-rounds" } : { kind: "once" };
+}

@@ -1,0 +1,27 @@
+import type { MovementByName } from "../movement-names.ts";
+import type { Movement } from "../movement.ts";
+import type { Faults } from "./notation-fault.ts";
+import type { ForDivision } from "./resolve-series.ts";
+
+/** Everything a phrase of a workout needs to be read, the same for all phrases read for one division. */
+export type Reading = {
+  readonly who: ForDivision;
+  readonly movements: ReadonlyMap<string, Movement>;
+  readonly byName: MovementByName;
+  readonly movementNames: readonly string[];
+  readonly faults: Faults;
+};
+
+/** How often the blocks around a line are passed through, the nearest first; only blocks with several passes. */
+export type PassesAround = readonly (number | "endless")[];
+
+/** Where a line stands, which decides what it means when it gives no amount. */
+export type LineSetting = {
+  readonly passes: PassesAround;
+  /** A ladder stands around the line. */
+  readonly inLadder: boolean;
+  /** The line has a timed interval, in which it is done as often as possible when it gives no amount. */
+  readonly bareIsMax: boolean;
+  /** The line is lifted for load: no amount is one rep, no load is the athlete's. */
+  readonly lifting: boolean;
+};

@@ -1,0 +1,83 @@
+import type { Trouble } from "./notation-fault.ts";
+
+type Entry = { readonly pattern: RegExp; readonly trouble: Trouble };
+
+const entry = (pattern: RegExp, problem: string, remedy: string): Entry => ({
+  pattern,
+  trouble: { problem, remedy },
+});
+
+/** Words coaches say for which the notation has plainer ones, and words for work that cannot be planned here. */
+const TRADE_WORDS: readonly Entry[] = [
+  entry(
+    /\b(partners?|teams?|teammates?|synchro\w*|synchroni[sz]ed|relay|you go,? i go|ygig)\b/,
+    "this is work of several people, and a plan here is for one athlete: who works when in a team is not known",
+    "Plan one member's share as a workout of its own, with rests where the others work.",
+  ),
+  entry(
+    /\be(\d*)mom\b|\bon the minute\b|\bevery minute\b/,
+    "work that starts anew on a fixed clock is written with `every`",
+    "Write `on the clock: as written`, and in the work a block `every 1:00, 10 rounds:`.",
+  ),
+  entry(
+    /\btabata\b/,
+    "work and rest in turn are written with `on` and `off`",
+    "Write a block `0:20 on, 0:10 off, 8 rounds:` in a part `on the clock: as written`.",
+  ),
+  entry(
+    /\bdeath by\b/,
+    "work that grows each minute until it is missed is written with `every` and `or out`",
+    "Write `on the clock: open`, and in the work a block `every 1:00, 1 up by 1, or out:`.",
+  ),
+  entry(
+    /\b(chipper|circuit)\b/,
+    "a row of movements needs no word: lines are done in the order written",
+    "Write one line for each movement under `work:`.",
+  ),
+  entry(
+    /\b(rft|rounds? for time)\b/,
+    "that it is for time is said once for the part",
+    "Write `for time:` in the part and a block `3 rounds:` in the work.",
+  ),
+  entry(
+    /\b(time cap|timecap|tc)\b/,
+    "the cap of a part stands with its kind",
+    "Write `for time: cap 12:00`.",
+  ),
+  entry(
+    /\b(for load|for max load|\d ?rm|1rm|one rep max|max weight|heaviest)\b/,
+    "lifting for load is a kind of part",
+    "Write `max load: 6:00` in the part, and the lift in its work: `1 clean and jerk`.",
+  ),
+  entry(
+    /\b(for reps|for quality|not for time|for max reps)\b/,
+    "what is counted stands under `score`",
+    "Write `score: reps` in the part; work without a score needs no plan.",
+  ),
+  entry(
+    /\b(superset|giant set)\b/,
+    "lines in a block of rounds already follow one another without rest",
+    "Write a block `3 rounds:` with the lines in it.",
+  ),
+  entry(
+    /\b(laps?|lengths?|blocks?|pools?|gym lengths?)\b/,
+    "how far this is stands nowhere, so no time can be planned for it",
+    "Write the distance, such as `400 m run`.",
+  ),
+  entry(
+    /\b(penalty|penalties|each break|every break|per break|if you drop|every time)\b/,
+    "work that depends on what goes wrong cannot be planned",
+    "Say it under `standards:`; if the rule asks for sets without a break, add `, unbroken` to the line.",
+  ),
+  entry(
+    /\b(min|minute) ?\d\b|\bodd\b|\beven\b/,
+    "minutes in turn are written as one block",
+    "Write a block `every 1:00, 5 rounds, in turn:` with one line for each minute.",
+  ),
+];
+
+/** What to say where one of the trade's words stands in for what the notation writes otherwise; undefined for other words. */
+export function tradeWordRemedy(words: string): Trouble | undefined {
+  const plain = words.toLowerCase();
+  return TRADE_WORDS.find(({ pattern }) => pattern.test(plain))?.trouble;
+}
