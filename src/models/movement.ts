@@ -80,11 +80,11 @@ export type Movement = {
     readonly held: "bar" | "pair" | "single" | "worn" | "sled";
     /** Whether a single best lift of it is meaningful. */
     readonly lift: boolean;
-    /** The load the reference pace is meant for, by sex. */
+    /** The load the reference pace is meant for, by sex; of a pair, the mass of one piece. */
     readonly reference: Readonly<Record<Sex, Mass>>;
     /** Best lift of this movement as a share of the best of other movements, nearest relation first. */
     readonly ratios: readonly { readonly of: string; readonly ratio: Sourced<number> }[];
-    /** Typical best lift as a share of body mass by level, for athletes without lifts. */
+    /** Typical best lift of a man as a share of body mass by level, all pieces together, for athletes without lifts. */
     readonly typical: Readonly<Record<Level, number>>;
     /** Whether a missed lift lands on the lifter unless pins, spotters or bumpers are used. */
     readonly needsCatching: boolean;

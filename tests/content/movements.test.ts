@@ -346,7 +346,7 @@ describe("loads", () => {
     ).toEqual([]);
   });
 
-  it("of the typical best lie below what well-placed men report of themselves for a regular, near it for a competitor", () => {
+  it("typical of a regular lie below what well-placed men report of themselves, those of a competitor near it", () => {
     // Self-reported bests of about 5,000 of the best-placed men of an open qualifier, median lb: snatch 225, clean and
     // jerk 285, back squat 395, deadlift 465; turned to shares of 85 kg.
     for (const [id, pounds] of [
