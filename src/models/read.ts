@@ -42,17 +42,22 @@ export function checkOpened<T>(opened: OpenedYaml, schema: z.ZodType<T>): Checke
   if (opened.faults.length > 0) return { ok: false, faults: opened.faults };
   const notices: Fault[] = [];
   let value = opened.value;
+  let renamed: readonly Renaming[] = [];
   for (let reading = 0; reading < MOST_READINGS; reading++) {
     const result = schema.safeParse(value, { error: describeIssue });
     if (result.success) return { ok: true, value: result.data, notices };
     const issues = flatIssues(result.error.issues);
+    const told = (issue: z.core.$ZodIssue): readonly Fault[] =>
+      issueFaults({ ...issue, path: asWritten(issue.path, renamed) }, opened);
     const doubtful = issues.filter(isNotice);
     if (doubtful.length === 0) {
-      return { ok: false, faults: issues.flatMap((issue) => issueFaults(issue, opened)) };
+      return { ok: false, faults: issues.flatMap(told) };
     }
     for (const issue of doubtful) {
-      notices.push(...issueFaults(issue, opened));
-      value = replaceAt(value, issue.path, (issue.params as IssueParams).readAs);
+      notices.push(...told(issue));
+      const { at, readAs = "" } = issue.params as IssueParams;
+      value = at === "name" ? renameAt(value, issue.path, readAs) : replaceAt(value, issue.path, readAs);
+      if (at === "name") renamed = [{ path: issue.path, readAs }, ...renamed];
     }
   }
   throw new Error("a schema gives notice of its own reading again and again");
@@ -61,9 +66,34 @@ export function checkOpened<T>(opened: OpenedYaml, schema: z.ZodType<T>): Checke
 const isNotice = (issue: z.core.$ZodIssue): issue is z.core.$ZodIssueCustom =>
   issue.code === "custom" && issue.params?.["severity"] === "notice";
 
+/** An entry read under another name than the one written. */
+type Renaming = { readonly path: readonly PropertyKey[]; readonly readAs: string };
+
+/** The path in the file of a path in the value, with every entry under the name it is written with; latest change first. */
+function asWritten(path: readonly PropertyKey[], renamed: readonly Renaming[]): PropertyKey[] {
+  let written = [...path];
+  for (const { path: from, readAs } of renamed) {
+    const to = [...from.slice(0, -1), readAs];
+    if (to.every((step, index) => step === written[index]))
+      written = [...from, ...written.slice(from.length)];
+  }
+  return written;
+}
+
+function renameAt(value: unknown, path: readonly PropertyKey[], readAs: string): unknown {
+  const [step, ...rest] = path;
+  const group = value as Record<PropertyKey, unknown>;
+  if (step === undefined) return value;
+  if (rest.length > 0) return replaceAt(value, [step], renameAt(group[step], rest, readAs));
+  return Object.fromEntries(
+    Object.entries(group).map(([name, entry]) => [name === step ? readAs : name, entry]),
+  );
+}
+
 function replaceAt(value: unknown, path: readonly PropertyKey[], by: unknown): unknown {
   const [step, ...rest] = path;
-  if (step === undefined) return by;
+  // A list of one may be written as its only entry.
+  if (step === undefined || typeof value !== "object" || value === null) return by;
   if (Array.isArray(value)) {
     return value.map((item: unknown, index) => (index === step ? replaceAt(item, rest, by) : item));
   }

@@ -42,10 +42,10 @@ export function issueFaults(issue: Issue, opened: OpenedYaml): readonly Fault[] 
 function faultOf(issue: Issue, path: Path, opened: OpenedYaml): Fault {
   if (issue.code === "custom" && issue.params?.["remedy"] !== undefined) {
     const params = issue.params as IssueParams;
-    const { offset } = params;
+    const named = params.at === "name";
     return {
-      place: opened.placeAt(path, offset),
-      found: params.found ?? opened.writtenAt(path),
+      place: named ? opened.placeOfName(path) : opened.placeAt(path, params.offset),
+      found: params.found ?? (named ? String(path.at(-1) ?? "") : opened.writtenAt(path)),
       problem: params.problem,
       ...(params.allowed === undefined ? {} : { allowed: params.allowed }),
       ...(params.nearest === undefined ? {} : { nearest: params.nearest }),

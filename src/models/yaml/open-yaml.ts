@@ -66,7 +66,7 @@ export function openYaml(file: string, text: string, scalars: Scalars): OpenedYa
     },
     placeOfName: (path) =>
       placeOf(nameOf(root, path)?.range?.[0] ?? nearestNode(root, path)?.range?.[0] ?? 0),
-    writtenAt: (path) => written(nodeAt(root, path), source),
+    writtenAt: (path) => written(nodeAt(root, path) ?? onlyEntry(root, path), source),
   };
 }
 
@@ -201,10 +201,16 @@ function nodeAt(root: Node | null, path: Path): Node | undefined {
 function nearestNode(root: Node | null, path: Path): Node | undefined {
   for (let length = path.length; length >= 0; length--) {
     const node = nodeAt(root, path.slice(0, length));
-    if (node?.range && (length === path.length || length === 0)) return node;
+    if (node?.range && (length === path.length || length === 0 || isScalar(node))) return node;
     if (node?.range) return nameOf(root, path.slice(0, length)) ?? node;
   }
   return undefined;
+}
+
+/** A list of one may be written as its only entry. */
+function onlyEntry(root: Node | null, path: Path): Node | undefined {
+  const parent = typeof path.at(-1) === "number" ? nodeAt(root, path.slice(0, -1)) : undefined;
+  return isScalar(parent) ? parent : undefined;
 }
 
 function nameOf(root: Node | null, path: Path): Node | undefined {

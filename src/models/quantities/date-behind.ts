@@ -1,0 +1,23 @@
+import { readDate, type DateOrder } from "./date.ts";
+import { monthOf } from "./month-names.ts";
+import { plainText } from "./plain-text.ts";
+import type { Reading } from "./reading.ts";
+
+const BEHIND =
+  /\s*(?:\(([^()]*)\)|,?\s*(?:tested|on|in|done)\s+((?:\S+\s+){0,2}\S+)|[,;]\s*([^,;]+?)|\s(\d{4}-\d\d-\d\d))\s*$/i;
+
+/** Parts a date behind a result, `110 kg (2026-09-01)`, `2:05, tested 3 April 2026`, from the result. */
+export function takeDateOff(
+  text: string,
+  order?: DateOrder,
+): { readonly core: string; readonly date?: Reading<string> } {
+  const plain = plainText(text);
+  const match = BEHIND.exec(plain);
+  const candidate = (match?.[1] ?? match?.[2] ?? match?.[3] ?? match?.[4] ?? "").trim();
+  if (!match || !looksLikeDate(candidate)) return { core: plain };
+  return { core: plain.slice(0, match.index).trim(), date: readDate(candidate, order) };
+}
+
+const looksLikeDate = (text: string): boolean =>
+  /^\d{4}-\d\d-\d\d$|^\d{1,2}[-/.]\d{1,2}(?:[-/.]\d{2,4})?$|^(?:19|20)\d\d$|^\d{5}$/.test(text) ||
+  text.split(/[\s.,]+/).some((word) => /^\p{L}+$/u.test(word) && monthOf(word) !== undefined);

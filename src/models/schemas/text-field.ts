@@ -1,0 +1,32 @@
+import * as z from "zod";
+import { refuse } from "../refuse.ts";
+
+/** Marks that turn the direction of what follows; a name needs none, and they would turn the numbers beside it. */
+const STEERING = /[\u200E\u200F\u202A-\u202E\u2066-\u2069\uFEFF]/g;
+const CONTROLS = /\p{Cc}/u;
+const LONGEST_NAME = 80;
+
+/** Words of a person, kept as they are but for spaces around them. */
+export const textField = z.string().transform((text) => text.normalize("NFC").trim());
+
+/** A name in any script: composed (NFC), spaces joined, marks that steer direction removed, spelling kept. */
+export const nameField = z.string().transform((text, ctx) => {
+  const name = text.normalize("NFC").replace(STEERING, "").replace(/\s+/g, " ").trim();
+  const allowed = "a name in any script";
+  if (name === "") return refuse(ctx, { problem: "the name is empty", allowed, remedy: "Write the name." });
+  if (CONTROLS.test(name)) {
+    return refuse(ctx, {
+      problem: "an invisible control sign stands in the name",
+      allowed,
+      remedy: "Type the name anew.",
+    });
+  }
+  if (name.length > LONGEST_NAME) {
+    return refuse(ctx, {
+      problem: `the name is longer than ${LONGEST_NAME} signs`,
+      allowed,
+      remedy: "Write a shorter name.",
+    });
+  }
+  return name;
+});
