@@ -182,6 +182,8 @@ export type Part = {
   readonly place: Place;
   readonly start: PartStart;
   readonly clock: PartClock;
+  /** The kind and its clock as typed, such as `for time, cap 12:00`. */
+  readonly heading: string;
   /**
    * The work of each division, by its name: what differs between divisions (amounts, loads, heights, movements, whole
    * lines) is settled when the file is read.

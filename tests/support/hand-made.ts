@@ -80,6 +80,7 @@ const part = (sketch: PartSketch, index: number): Part => ({
   start: { kind: "clock", at: seconds(0) },
   clock: sketch.clock ?? forTime,
   work: { everyone: sketch.lines.map(step) },
+  heading: sketch.clock?.kind ?? "for time",
   prescription: sketch.lines.map((line) => `${line.amount ?? ""} ${line.movement}`.trim()),
   score: { kind: sketch.clock?.kind === "max-load" ? "load" : "time", restCounts: true },
   openingBar: "empty",

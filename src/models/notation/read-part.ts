@@ -30,7 +30,10 @@ export type WrittenPart = {
 };
 
 /** What the notation says of a part; the plain entries beside it are the schema's. */
-export type ReadPart = Pick<Part, "name" | "start" | "clock" | "work" | "prescription" | "score"> & {
+export type ReadPart = Pick<
+  Part,
+  "name" | "start" | "clock" | "heading" | "work" | "prescription" | "score"
+> & {
   readonly minimumWork?: MinimumWork;
   readonly wearing?: { readonly what: string; readonly load: Readonly<Record<string, Load>> };
 };
@@ -75,6 +78,7 @@ export function readPart(
     name: part.name,
     start,
     clock: settled,
+    heading: [kind, sourceOf(part, kind).text.trim()].filter((words) => words !== "").join(", "),
     work: Object.fromEntries(works.map((work) => [work.division, work.steps])),
     prescription: prescriptionOf(part.entries["work"]),
     score: scored,
