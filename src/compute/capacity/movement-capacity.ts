@@ -1,6 +1,6 @@
 import type { Movement } from "../../models/movement.ts";
 import type { Kilograms, Metres, Seconds } from "../../models/quantity.ts";
-import type { AmountUnit, Level, Recovery, Sex } from "../../models/vocabulary.ts";
+import type { AmountUnit, Level, Sex } from "../../models/vocabulary.ts";
 
 /** What a number about an athlete rests on, strongest first. */
 export type CapacityBasis = "tested" | "estimated" | "related" | "level" | "assumed";
@@ -18,7 +18,10 @@ export type Task = {
 
 /** What one athlete can do of one task. All times are seconds per unit of the task. */
 export type MovementCapacity = {
-  /** Sustainable time: seconds per unit, breaks included, at which work costs exactly what is supplied (intensity 1). */
+  /**
+   * Sustainable time: seconds per unit, breaks included, at which work costs exactly what heart and lungs supply (intensity 1). Where
+   * the muscles tire first it is shorter than any pace the athlete could hold of this movement alone.
+   */
   readonly sustainable: number;
   /** Seconds per unit of the quickest clean cycle when fresh. */
   readonly fastest: number;
@@ -28,6 +31,8 @@ export type MovementCapacity = {
   readonly reach: number;
   /** Units possible in one set when fresh; infinite where sets are no matter (ergs, running). */
   readonly unbroken: number;
+  /** Factor on how fast the muscles of this movement refill in its own breaks. */
+  readonly muscleRecovery: number;
   /** Whether something is held or hung on, so that only putting it down rests the muscles. */
   readonly held: boolean;
   /** False when the athlete cannot do it at all, or the load is above their best lift. */
@@ -50,7 +55,8 @@ export type NoCapacity = { readonly missing: string };
 export type Capacity = {
   readonly level: Level;
   readonly sex: Sex;
-  readonly recovery: Recovery;
+  /** Factor on the speed of every refill: the athlete's recovery. */
+  readonly recoverySpeed: number;
   /** The shared reserve in seconds of critical-rate work. */
   readonly reserve: Seconds;
   /** Relative standard error of the reserve. */

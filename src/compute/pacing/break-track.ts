@@ -1,0 +1,125 @@
+import type { MovementCapacity } from "../capacity/movement-capacity.ts";
+import {
+  limitingMuscle,
+  type Muscles,
+  restMuscles,
+  tireMuscles,
+  workMuscles,
+  drawOf,
+  type MuscleDraw,
+} from "./muscles.ts";
+import { planSets, refillPerIdleSecond, type SetPlan } from "./plan-sets.ts";
+import type { Rules } from "./rules.ts";
+import type { RunLog } from "./run.ts";
+import { HOLD, REST_FOR, type Track } from "./track.ts";
+
+/** Work shorter than this is not broken up, whatever it is counted in. */
+const LEAST_UNITS = 1;
+
+/** The sets of every stretch of a run, as far as it went, and what they need. */
+export type Breaks = {
+  readonly sets: readonly (SetPlan | undefined)[];
+  /** Greatest relative excess of the time the sets need over the time the run gave. */
+  readonly excess: number;
+};
+
+/** How each task of a track draws on the muscles; made once for a track. */
+export const drawsOf = (track: Track): readonly MuscleDraw[] =>
+  track.tasks.map((task) => drawOf(task.movement));
+
+/**
+ * Breaks the work of a run into sets, stretch by stretch, following how tired each muscle is. The muscles are changed to their state
+ * at the end. `least` of the track is set to what each stretch needs per unit at its fastest; stretches the run did not reach take
+ * over what was needed the last time at the same task.
+ */
+export function breakTrack(
+  track: Track,
+  rules: Rules,
+  log: RunLog,
+  last: number,
+  muscles: Muscles,
+  draws: readonly MuscleDraw[],
+): Breaks {
+  const sets: (SetPlan | undefined)[] = [];
+  const needed = new Float64Array(track.tasks.length);
+  let excess = 0;
+  for (let i = 0; i < track.length; i += 1) {
+    const task = track.task[i] as number;
+    if (i > last) {
+      if (task >= 0 && (needed[task] as number) > 0) track.least[i] = needed[task] as number;
+      continue;
+    }
+    const begins = log.worksFrom[i] as number;
+    const time = (log.ended[i] as number) - begins;
+    if ((track.kind[i] as number) >= REST_FOR || track.kind[i] === HOLD || task < 0) {
+      restMuscles(muscles, rules, (log.ended[i] as number) - (log.started[i] as number));
+      continue;
+    }
+    restMuscles(muscles, rules, begins - (log.started[i] as number));
+    const done = log.done[i] as number;
+    if (done < LEAST_UNITS || time <= 0) continue;
+    const { capacity } = track.tasks[task] as Track["tasks"][number];
+    const draw = draws[task] as MuscleDraw;
+    const plan = planStretch(track, rules, muscles, draw, i, done, time);
+    sets[i] = plan;
+    const least = Math.max(capacity.fastest, plan.leastTotal / wholeUnits(done));
+    track.least[i] = least;
+    needed[task] = least;
+    excess = Math.max(excess, plan.leastTotal / time - 1);
+    tireBySets(rules, muscles, draw, plan, capacity);
+  }
+  return { sets, excess };
+}
+
+/** A started unit that was not finished is not planned as one. */
+const wholeUnits = (done: number): number => (done >= 1 ? Math.max(1, Math.floor(done + 1e-6)) : done);
+
+function planStretch(
+  track: Track,
+  rules: Rules,
+  muscles: Muscles,
+  draw: MuscleDraw,
+  i: number,
+  done: number,
+  time: number,
+): SetPlan {
+  const { capacity, effort } = track.tasks[track.task[i] as number] as Track["tasks"][number];
+  const item = track.items[i];
+  const counted = (track.amount[i] as number) - done < 1e-6;
+  const m = limitingMuscle(muscles, draw);
+  const asked = m < 0 ? 1 : (draw.draw[m] as number);
+  return planSets(
+    {
+      amount: counted ? (track.amount[i] as number) : wholeUnits(done),
+      fastest: capacity.fastest,
+      unbroken: m < 0 ? Number.POSITIVE_INFINITY : capacity.unbroken,
+      held: capacity.held,
+      muscleRecovery: capacity.muscleRecovery,
+      fast: m < 0 ? 1 : (muscles.fast[m] as number) / asked,
+      slow: m < 0 ? 0 : (muscles.slow[m] as number) / asked,
+      full: 1 / asked,
+      time,
+      unbrokenOnly: item?.kind === "effort" ? item.unbroken : effort.unbroken,
+    },
+    rules,
+  );
+}
+
+function tireBySets(
+  rules: Rules,
+  muscles: Muscles,
+  draw: MuscleDraw,
+  plan: SetPlan,
+  { unbroken, held, fastest, muscleRecovery }: MovementCapacity,
+): void {
+  const idle = held ? 0 : plan.cycle - fastest;
+  const perUnit = Number.isFinite(unbroken)
+    ? Math.max(0, 1 / unbroken - refillPerIdleSecond(rules) * idle)
+    : 0;
+  restMuscles(muscles, rules, plan.restFirst * muscleRecovery);
+  plan.sizes.forEach((size, set) => {
+    if (set > 0) restMuscles(muscles, rules, plan.rest * muscleRecovery);
+    workMuscles(muscles, rules, draw, size * plan.cycle);
+    tireMuscles(muscles, draw, size * perUnit);
+  });
+}

@@ -1,0 +1,166 @@
+import { goldenSection } from "../../numerics/golden-section.ts";
+import { COARSE, type Bench, type Followable } from "./attempt.ts";
+import { breakTrack } from "./break-track.ts";
+import { expectedLoss } from "./expect.ts";
+import { findEfforts } from "./find-effort.ts";
+import type { Goal } from "./goal.ts";
+import { copyMuscles, type MuscleDraw, type Muscles } from "./muscles.ts";
+import type { RunState } from "./run.ts";
+import type { Track } from "./track.ts";
+
+/** What a plan is searched with. */
+export type Quest = {
+  readonly bench: Bench;
+  readonly goal: Goal;
+  /** Muscles at the start of the part. */
+  readonly muscles: Muscles;
+  readonly draws: readonly MuscleDraw[];
+  /** Relative spread of what the athlete can do on the day around what is expected. */
+  readonly spread: number;
+};
+
+/** A plan found, how the reserve is shared out between sections, and the loss to be expected of it. */
+export type Choice = {
+  readonly plan: Followable;
+  /** Share of the reserve kept at the end. */
+  readonly margin: number;
+  /** Share kept on top of it before rests. */
+  readonly hold: number;
+  /** Whether one effort holds through all sections. */
+  readonly together: boolean;
+  readonly expected: number;
+};
+
+/** Share of the reserve kept while the sets settle and the order of sections is chosen. */
+const FIRST_MARGIN = 0.08;
+/** Rounds of settling sets against effort. */
+const SETTLINGS = 3;
+/** The search for the margin asks so often after its first two questions. */
+const MARGIN_STEPS = 4;
+/** Steps by which the offset of a task is tried, and the gain (relative) below which nothing is changed. */
+const OFFSET_STEPS = [0.05, 0.02];
+const WORTH_CHANGING = 2e-4;
+/** At most so many tasks, those with the most work, get an offset of their own. */
+const MOST_OFFSETS = 5;
+
+/**
+ * Chooses the few numbers of a followable plan.
+ *
+ * Sets and effort settle against each other first. Then how much to keep before rests, where rests part the work; then the margin with the
+ * least expected loss over uncertain days; then, one after the other, offsets of the tasks with the most work and the finish,
+ * each kept only if the expected loss falls. Every candidate is solved for its own largest affordable effort.
+ */
+export function choosePlan(quest: Quest): Choice {
+  const { bench, goal, spread } = quest;
+  const { track, rules } = bench;
+  let plan: Followable = {
+    efforts: new Float64Array(Math.max(1, track.sections)).fill(0.6),
+    offsets: new Float64Array(track.tasks.length).fill(1),
+    finishLift: 1,
+    finishFrom: rules.finishFrom,
+  };
+  settleSets(quest, plan);
+  const { hold, together } = shareBetweenSections(quest, plan);
+  const nominal = (of: Followable, margin: number): RunState =>
+    findEfforts(bench, of, targetOf(track, margin, hold), COARSE, together);
+  const expected = (of: Followable, margin: number): number =>
+    expectedLoss(bench, goal, of, nominal(of, margin), spread);
+  const chosen = goldenSection((share) => expected(plan, share), 0, rules.marginLargest, MARGIN_STEPS);
+  const margin = chosen.at;
+  let best = chosen.value;
+  const better = (candidate: Followable): boolean => {
+    const loss = expected(candidate, margin);
+    if (!(loss < best - WORTH_CHANGING * Math.abs(best))) return false;
+    best = loss;
+    plan = candidate;
+    return true;
+  };
+  for (const task of busiestTasks(quest))
+    tryOffsets(plan, task, (candidate) => (better(candidate) ? plan : undefined));
+  for (const lift of [1 + rules.finishHarder / 2, 1 + rules.finishHarder]) {
+    if (!better({ ...copy(plan), finishLift: lift })) break;
+  }
+  return { plan, margin, hold, together, expected: best };
+}
+
+const copy = (plan: Followable): Followable => ({
+  ...plan,
+  efforts: plan.efforts.slice(),
+  offsets: plan.offsets.slice(),
+});
+
+/** The share of the reserve that must be left in each section. */
+export const targetOf =
+  (track: Track, margin: number, hold: number) =>
+  (section: number): number =>
+    section >= track.sections - 1 ? margin : margin + hold * (1 - margin);
+
+/** Lets the sets and the effort settle against each other: sets say what is least, effort says how long it takes. */
+function settleSets(quest: Quest, plan: Followable): void {
+  const { bench, muscles, draws } = quest;
+  for (let round = 0; round < SETTLINGS; round += 1) {
+    const state = findEfforts(bench, plan, targetOf(bench.track, FIRST_MARGIN, 0), COARSE);
+    const { excess } = breakTrack(bench.track, bench.rules, bench.log, state.at, copyMuscles(muscles), draws);
+    if (excess < 0.002) return;
+  }
+}
+
+/** How much of the reserve to keep before rests: emptied before each, something held, or one effort throughout. */
+function shareBetweenSections(quest: Quest, plan: Followable): { hold: number; together: boolean } {
+  const { bench, goal, spread } = quest;
+  if (bench.track.sections < 2) return { hold: 0, together: false };
+  let best = { hold: 0, together: false, loss: Number.POSITIVE_INFINITY };
+  const ways = [
+    { hold: 0, together: true },
+    ...[0, 0.2, 0.4, 0.6].map((hold) => ({ hold, together: false })),
+  ];
+  for (const way of ways) {
+    const state = findEfforts(
+      bench,
+      plan,
+      targetOf(bench.track, FIRST_MARGIN, way.hold),
+      COARSE,
+      way.together,
+    );
+    const loss = expectedLoss(bench, goal, plan, state, spread);
+    if (loss < best.loss - WORTH_CHANGING * Math.abs(best.loss)) best = { ...way, loss };
+  }
+  return best;
+}
+
+/** Tasks with the most work in the last run, most first. */
+function busiestTasks({ bench }: Quest): readonly number[] {
+  const { track, log } = bench;
+  const work = new Float64Array(track.tasks.length);
+  for (let i = 0; i < track.length; i += 1) {
+    const task = track.task[i] as number;
+    if (task >= 0)
+      work[task] = (work[task] as number) + (log.done[i] as number) * (track.perUnit[i] as number);
+  }
+  const tasks = [...work.keys()].filter((task) => (work[task] as number) > 0);
+  if (tasks.length < 2) return [];
+  return tasks.sort((a, b) => (work[b] as number) - (work[a] as number)).slice(0, MOST_OFFSETS);
+}
+
+/** Tries one task faster and slower, in large steps as long as they help, then in small ones. */
+function tryOffsets(
+  from: Followable,
+  task: number,
+  keep: (candidate: Followable) => Followable | undefined,
+): void {
+  let plan = from;
+  for (const step of OFFSET_STEPS) {
+    for (const factor of [1 - step, 1 + step]) {
+      let moved = false;
+      for (;;) {
+        const candidate = copy(plan);
+        candidate.offsets[task] = (candidate.offsets[task] as number) * factor;
+        const kept = keep(candidate);
+        if (!kept) break;
+        plan = kept;
+        moved = true;
+      }
+      if (moved) break;
+    }
+  }
+}

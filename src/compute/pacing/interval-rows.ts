@@ -1,0 +1,22 @@
+import type { Pacing } from "../../models/plan/pacing.ts";
+import { intervalsOf } from "./goal.ts";
+import { wholeScore } from "./rows.ts";
+import type { Solved } from "./solve-part.ts";
+import { REST_AS_WORK, REST_FOR, REST_UNTIL } from "./track.ts";
+
+/** Score and rest left of each interval; undefined where nothing parts the work into intervals. */
+export function intervalRows({ bench: { track }, goal, log, state }: Solved): Pacing["intervals"] {
+  const parts = track.items.some((item) => item.kind === "rest" && item.rest.kind !== "at-least");
+  if (!parts && goal.kind !== "interval" && goal.kind !== "survive") return undefined;
+  return intervalsOf(track, log, state.at).map((interval, i) => {
+    const next = interval.lastStretch + 1;
+    const isRest = next < track.length && next <= state.at && (track.kind[next] as number) >= REST_FOR;
+    const kind = track.kind[next];
+    const rest = kind === REST_UNTIL || kind === REST_AS_WORK || kind === REST_FOR;
+    return {
+      interval: i + 1,
+      score: wholeScore(interval.score),
+      restLeft: isRest && rest ? Math.max(0, (log.ended[next] as number) - interval.ends) : 0,
+    };
+  });
+}

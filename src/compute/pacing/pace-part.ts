@@ -1,0 +1,120 @@
+import type { Pacing } from "../../models/plan/pacing.ts";
+import { seconds } from "../../models/quantity.ts";
+import { quantileSorted } from "../../numerics/quantile.ts";
+import { ceilingOf } from "./ceiling.ts";
+import { type Days, simulateDays } from "./days.ts";
+import { ifThenOf } from "./if-then.ts";
+import { intervalRows } from "./interval-rows.ts";
+import { checkpointsOf, halfOf, hardOf } from "./landmarks.ts";
+import { bodyAfter, muscleWorkOf } from "./muscle-work.ts";
+import type { PacedPart, PartInput } from "./paced-part.ts";
+import { type ResultReading, resultReading } from "./result-reading.ts";
+import { rolesOf } from "./roles.ts";
+import { roundsOf } from "./rounds.ts";
+import { rowsOf } from "./rows.ts";
+import { rulesFor } from "./rules.ts";
+import { sensitivityOf } from "./sensitivity.ts";
+import { sharpenOf } from "./sharpen.ts";
+import { solveCourse } from "./solve-course.ts";
+import type { Solved } from "./solve-part.ts";
+import { basisOf } from "./task-basis.ts";
+import { resultSpread } from "./uncertainty.ts";
+import { endingOf, whenStoppedOf } from "./when-stopped.ts";
+
+/**
+ * Paces one part for one athlete: the whole table, its landmarks, what to do when ahead or behind, the range of results, and what the
+ * rest of the plan needs of it. Says what is missing where a task of the part has no capacity.
+ *
+ * Equal input (seed included) gives an equal result.
+ */
+export function pacePart(input: PartInput): PacedPart {
+  const rules = rulesFor(input.capacity, input.overrides);
+  const course = solveCourse(input, rules);
+  if ("missing" in course) return { kind: "not-paced", missing: course.missing };
+  const { solved, capped } = course;
+  const { track } = solved.bench;
+  const reading = resultReading(solved, input, capped);
+  const sensitivity = sensitivityOf(solved);
+  const cap = input.course.ends ?? Number.POSITIVE_INFINITY;
+  const days = simulateDays(solved, resultSpread(track, rules, sensitivity), input.seed, reading, cap);
+  const pacing = pacingOf(solved, input, capped, reading, days, sensitivity);
+  const finish = momentsOf(days.clocks);
+  const sharpen = sharpenOf(track, rules, sensitivity);
+  return {
+    kind: "paced",
+    pacing,
+    finish: { mean: seconds(finish.mean), spread: seconds(finish.spread) },
+    days: days.results,
+    work: muscleWorkOf(solved),
+    after: bodyAfter(solved),
+    basis: basisOf(track),
+    ...(sharpen ? { sharpen } : {}),
+  };
+}
+
+function pacingOf(
+  solved: Solved,
+  input: PartInput,
+  capped: boolean,
+  reading: ResultReading,
+  days: Days,
+  sensitivity: Float64Array,
+): Pacing {
+  const { bench, state } = solved;
+  const { rules } = bench;
+  const { course } = input;
+  const rows = rowsOf(solved, input);
+  const rounds = roundsOf(rows, days);
+  const ending = endingOf(solved, capped);
+  const roles = rolesOf(solved, sensitivity);
+  const hard = hardOf(rows, rounds, rules.hardReserve);
+  const half = halfOf(rows);
+  const ceiling = ceilingOf(solved, rounds);
+  const intervals = intervalRows(solved);
+  const whenStopped = whenStoppedOf(solved, rows, ending);
+  const left = Math.max(0, state.fast + state.slow);
+  const perRound = course.perRound;
+  const cap = course.ends;
+  return {
+    score: reading.score,
+    result: rangeOf(reading, days),
+    ...(perRound === undefined ? {} : { perRound, ...roundsAndReps(reading, perRound) }),
+    ending,
+    ...(cap === undefined || ending === "fills-the-time" ? {} : { chanceOfFinishing: days.finished }),
+    duration: state.clock,
+    ...(cap === undefined ? {} : { cap }),
+    rows: [...rows],
+    rounds,
+    checkpoints: [...checkpointsOf(rows, rounds)],
+    ...(half ? { half } : {}),
+    ...(ceiling ? { ceiling } : {}),
+    ...(hard ? { hard } : {}),
+    ifThen: ifThenOf(solved, rows, rounds, hard, roles.limiter, reading.of),
+    roles,
+    margin: { seconds: left, share: left / rules.reserve },
+    ...(intervals ? { intervals } : {}),
+    ...(whenStopped ? { whenStopped } : {}),
+  };
+}
+
+/** Target and percentiles; the target never lies outside them. */
+function rangeOf({ target, lowerIsBetter }: ResultReading, { results }: Days): Pacing["result"] {
+  const low = quantileSorted(results, 0.1);
+  const high = quantileSorted(results, 0.9);
+  const [cautious, hopeful] = lowerIsBetter
+    ? [Math.max(high, target), Math.min(low, target)]
+    : [Math.min(low, target), Math.max(high, target)];
+  return { target, cautious, middle: quantileSorted(results, 0.5), hopeful };
+}
+
+function roundsAndReps({ score, target }: ResultReading, perRound: number): Partial<Pacing> {
+  if (score !== "rounds-and-reps" || !(perRound > 0)) return {};
+  const rounds = Math.floor(target / perRound + 1e-9);
+  return { roundsAndReps: { rounds, reps: Math.round(target - rounds * perRound) } };
+}
+
+function momentsOf(values: readonly number[]): { mean: number; spread: number } {
+  const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
+  const variance = values.reduce((sum, value) => sum + (value - mean) ** 2, 0) / values.length;
+  return { mean, spread: Math.sqrt(variance) };
+}

@@ -1,0 +1,56 @@
+import type { Pacing, PacingRow } from "../../models/plan/pacing.ts";
+import type { Bench } from "./attempt.ts";
+import type { RunLog } from "./run.ts";
+
+/** The rounds of a plan from its rows; `days` adds each round's seconds on a good and a bad day. */
+export function roundsOf(
+  rows: readonly PacingRow[],
+  days?: { readonly hopeful: ReadonlyMap<number, number>; readonly cautious: ReadonlyMap<number, number> },
+): Pacing["rounds"] {
+  const rounds: Pacing["rounds"] = [];
+  for (const row of rows) {
+    const last = rounds.at(-1);
+    if (last?.round === row.round) {
+      if (row.kind === "rest") continue;
+      last.end = row.end;
+      last.seconds = row.end - last.start;
+      last.lastRow = row.index;
+      last.scoreDone = row.scoreDone;
+      continue;
+    }
+    if (row.kind === "rest") continue;
+    rounds.push({
+      round: row.round,
+      label: row.ladder === undefined ? `${row.round}` : `${row.ladder}s`,
+      start: row.start,
+      end: row.end,
+      seconds: row.end - row.start,
+      lastRow: row.index,
+      scoreDone: row.scoreDone,
+    });
+  }
+  if (!days) return rounds;
+  return rounds.map((round) => {
+    const hopeful = days.hopeful.get(round.round);
+    const cautious = days.cautious.get(round.round);
+    return hopeful === undefined || cautious === undefined
+      ? round
+      : {
+          ...round,
+          days: { hopeful: Math.min(hopeful, cautious), cautious: Math.max(hopeful, cautious) },
+        };
+  });
+}
+
+/** Seconds of each round of a run that got through it. */
+export function roundSeconds({ track }: Bench, log: RunLog, last: number): ReadonlyMap<number, number> {
+  const starts = new Map<number, number>();
+  const ends = new Map<number, number>();
+  for (let i = 0; i < last; i += 1) {
+    if ((track.task[i] as number) < 0) continue;
+    const round = track.round[i] as number;
+    if (!starts.has(round)) starts.set(round, log.started[i] as number);
+    ends.set(round, log.ended[i] as number);
+  }
+  return new Map([...ends].map(([round, end]) => [round, end - (starts.get(round) ?? end)]));
+}

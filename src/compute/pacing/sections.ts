@@ -1,0 +1,66 @@
+import type { Score } from "../../models/workout.ts";
+import type { Rules } from "./rules.ts";
+import { COUNTED, HOLD, REST_FOR, REST_UNTIL, type Track } from "./track.ts";
+
+/** A rest shorter than this does not part the work. */
+const PARTS_FROM = 15;
+
+/**
+ * Numbers the sections of a track (work between rests worth the name) and returns how many there are. In sections where
+ * finishing sooner wins nothing, because what is left of the interval is rest anyway, it notes by when the work should be done and
+ * what is left of it after each stretch.
+ */
+export function markSections(track: Omit<Track, "tasks" | "sections">, score: Score, rules: Rules): number {
+  let section = 0;
+  let begins = 0;
+  let opens = 0;
+  for (let i = 0; i < track.length; i += 1) {
+    track.section[i] = section;
+    const isRest = (track.kind[i] as number) >= REST_FOR;
+    if (!isRest || (track.kind[i] === REST_FOR && (track.time[i] as number) < PARTS_FROM)) continue;
+    if (track.kind[i] === REST_UNTIL) {
+      const closes = track.time[i] as number;
+      if (!scoresSpeed(score) && isFixedWork(track, begins, i)) {
+        const length = closes - opens;
+        setNeed(track, begins, i, closes - rules.intervalSpare * (Number.isFinite(opens) ? length : 0));
+      }
+      opens = closes;
+    } else opens = Number.NEGATIVE_INFINITY;
+    section += 1;
+    begins = i + 1;
+  }
+  return section + (begins < track.length ? 1 : 0);
+}
+
+/** Whether doing an interval's work faster makes the score better although the rest grows by it. */
+function scoresSpeed(score: Score): boolean {
+  if (score.kind === "time") return !score.restCounts;
+  return (
+    ["slowest-interval", "lowest-interval", "highest-interval"].includes(score.kind) && score.of === "time"
+  );
+}
+
+function isFixedWork(track: Omit<Track, "tasks" | "sections">, from: number, to: number): boolean {
+  for (let i = from; i < to; i += 1) {
+    const kind = track.kind[i];
+    if (kind !== COUNTED && kind !== HOLD && (kind as number) < REST_FOR) return false;
+  }
+  return to > from;
+}
+
+function setNeed(track: Omit<Track, "tasks" | "sections">, from: number, to: number, by: number): void {
+  let work = 0;
+  let transitions = 0;
+  for (let i = to - 1; i >= from; i -= 1) {
+    if ((track.kind[i] as number) >= REST_FOR) {
+      transitions += track.time[i] as number;
+      continue;
+    }
+    track.needBy[i] = by;
+    track.workAfter[i] = work;
+    track.transitionsAfter[i] = transitions;
+    transitions += track.transition[i] as number;
+    if (track.kind[i] === HOLD) transitions += track.amount[i] as number;
+    else work += (track.amount[i] as number) * (track.perUnit[i] as number);
+  }
+}

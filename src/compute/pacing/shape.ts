@@ -1,0 +1,17 @@
+import type { PaceShape } from "./paced-part.ts";
+import type { Track } from "./track.ts";
+
+/** A round seen slower or faster than this, relative to the mean, is a mishap, not a shape. */
+const MOST = 1.6;
+
+/** The lift of the rate in each stretch that early performances suggest, in their weight; 1 everywhere without them. */
+export function shapeOf(track: Track, shape: PaceShape | undefined): Float64Array {
+  const lift = new Float64Array(track.length).fill(1);
+  if (!shape) return lift;
+  for (let i = 0; i < track.length; i += 1) {
+    const relative = shape.relativeByRound[(track.round[i] as number) - 1];
+    if (relative === undefined || !(relative > 0)) continue;
+    lift[i] = Math.min(MOST, Math.max(1 / MOST, relative)) ** -shape.weight;
+  }
+  return lift;
+}

@@ -1,0 +1,113 @@
+import { passTime } from "./pass-time.ts";
+import type { Rules } from "./rules.ts";
+import type { RunLog, RunState } from "./run.ts";
+import { simulateWork } from "./simulate-work.ts";
+import type { Drive } from "./drive.ts";
+import { HOLD, REST_AS_WORK, REST_FOR, REST_UNTIL, type Track, UNTIL, WINDOW } from "./track.ts";
+
+/**
+ * Runs a track forward from stretch `from` up to (not including) stretch `to`, changing the state and filling the log.
+ *
+ * Each step is a rep (a few seconds on ergs and runs), or longer while searching. At intensity x a
+ * second costs x^kappa x (1 + drift x share of the reserve used); what exceeds 1 drains the reserve, what falls short lets it
+ * refill in two phases. Past the durability limit the sustainable time grows with the work done. An empty reserve forces a slow
+ * stretch until some of it is back, and a careful effort after it.
+ */
+export function simulate(
+  track: Track,
+  rules: Rules,
+  drive: Drive,
+  state: RunState,
+  log: RunLog,
+  from: number,
+  to: number,
+): void {
+  for (let i = from; i < to && goesOn(state); i += 1) {
+    state.at = i;
+    log.started[i] = state.clock;
+    log.worksFrom[i] = state.clock;
+    log.done[i] = 0;
+    log.opening[i] = 0;
+    const whole = rules.reserve * drive.reserveForm;
+    log.before[i] = (state.fast + state.slow) / whole;
+    if ((track.kind[i] as number) >= REST_FOR) restAt(track, rules, drive, state, i);
+    else if (!groupIsDone(track, state, i)) workAt(track, rules, drive, state, log, i);
+    log.ended[i] = state.clock;
+    log.left[i] = (state.fast + state.slow) / whole;
+    log.scored[i] = state.score;
+    log.worked[i] = state.worked;
+    if (goesOn(state) && state.clock >= drive.horizon - 1e-9) state.stopped = "horizon";
+  }
+}
+
+const goesOn = (state: RunState): boolean => state.stopped === "no";
+
+/** Whether the group this stretch belongs to has its total already. A new group starts from nothing. */
+function groupIsDone(track: Track, state: RunState, i: number): boolean {
+  const group = track.group[i] as number;
+  if (group < 0) return false;
+  if (group !== state.group) {
+    state.group = group;
+    state.groupDone = 0;
+  }
+  return state.groupDone >= (track.groupTotal[i] as number) - 1e-9;
+}
+
+function restAt(track: Track, rules: Rules, drive: Drive, state: RunState, i: number): void {
+  if (groupIsDone(track, state, i)) return;
+  const time = track.time[i] as number;
+  const kind = track.kind[i];
+  const wanted =
+    kind === REST_UNTIL ? time - state.clock : kind === REST_AS_WORK ? time * state.workSinceRest : time;
+  const rest = Math.max(0, Math.min(wanted, drive.horizon - state.clock));
+  passTime(track, rules, drive, state, rest, 0);
+  if (track.counted[i] === 0) state.uncounted += rest;
+  state.workSinceRest = 0;
+}
+
+function workAt(track: Track, rules: Rules, drive: Drive, state: RunState, log: RunLog, i: number): void {
+  const kind = track.kind[i];
+  const begun = state.clock;
+  const time = track.time[i] as number;
+  const limit = Math.min(
+    drive.horizon,
+    track.deadline[i] as number,
+    kind === WINDOW ? begun + time : kind === UNTIL ? time : Number.POSITIVE_INFINITY,
+  );
+  if (limit > begun) {
+    const transition = Math.min(track.transition[i] as number, limit - begun);
+    passTime(track, rules, drive, state, transition, rules.transitionCost);
+    log.worksFrom[i] = state.clock;
+    if (track.wall[i] === 1) standAtWall(track, rules, drive, state, limit);
+    else if (kind === HOLD) holdAt(track, rules, drive, state, log, i, limit);
+    else simulateWork(track, rules, drive, state, log, i, limit);
+    state.workSinceRest += state.clock - begun;
+  }
+  const short = (log.done[i] as number) < (track.amount[i] as number) - 1e-9;
+  const missed = short && state.clock >= (track.deadline[i] as number) - 1e-9;
+  if (missed && track.ends[i] === 1) state.stopped = "deadline";
+}
+
+/** Nothing more can be done here: the athlete stands until a window closes, or for good. */
+function standAtWall(track: Track, rules: Rules, drive: Drive, state: RunState, limit: number): void {
+  if (limit < drive.horizon) passTime(track, rules, drive, state, limit - state.clock, 0);
+  else state.stopped = "wall";
+}
+
+/** A given time of work at its own pace, as hard as the critical rate. */
+function holdAt(
+  track: Track,
+  rules: Rules,
+  drive: Drive,
+  state: RunState,
+  log: RunLog,
+  i: number,
+  limit: number,
+): void {
+  const time = Math.min(track.amount[i] as number, limit - state.clock);
+  passTime(track, rules, drive, state, time, 1);
+  state.worked += time;
+  state.score += time * (track.score[i] as number);
+  log.done[i] = time;
+  log.opening[i] = 1;
+}
