@@ -1,0 +1,183 @@
+import type { MovementChoice } from "../../models/movement.ts";
+import type { Plan } from "../../models/plan/plan.ts";
+import type { AtMovement } from "../cautions/cautions.ts";
+import type { Withheld, Withholding } from "../cautions/withhold.ts";
+import type { Verdict } from "../conditions/holds.ts";
+import { withOverrides } from "../with-overrides.ts";
+import { CHOICE_CONSTANTS } from "./constants.ts";
+import {
+  isClose,
+  type OptionVerdict,
+  type Reason,
+  reasonFrom,
+  weighOption,
+  withoutLimits,
+} from "./option-verdict.ts";
+
+export type Choice = Plan["choices"][number];
+
+export type ChooseInput = {
+  /** The movements of the workout in order, each with the situation narrowed to it. */
+  readonly movements: readonly AtMovement[];
+  readonly withholding: Pick<Withholding, "stresses">;
+  /** Preferred option by choice id. */
+  readonly prefers: Readonly<Record<string, string>>;
+  readonly overrides?: Readonly<Record<string, number>>;
+};
+
+/**
+ * Decides every choice the movements of a workout offer.
+ *
+ * An option that adds a stress the athlete keeps away from is out. Of the others the first is taken whose conditions
+ * all hold. A stated preference settles a close call and whatever no number speaks on; a clear number outweighs it.
+ * The answer carries the numbers that decided, the runner-up, when to change over, and, when it was close or a number
+ * is not known, what to try in the warm-up. An option the numbers favour and a limit rules out is told as withheld.
+ */
+export function chooseOptions(input: ChooseInput): {
+  readonly choices: readonly Choice[];
+  readonly withheld: readonly Withheld[];
+} {
+  const decided = input.movements.flatMap((at) =>
+    at.movement.choices.map((choice) => decide(choice, at, input)),
+  );
+  return {
+    choices: decided.flatMap(({ choice }) => choice ?? []),
+    withheld: decided.flatMap(({ withheld }) => withheld ?? []),
+  };
+}
+
+/** A choice with its options weighed: all of them, those no limit rules out, and the one favoured without limits. */
+type Weighed = {
+  readonly allowed: readonly OptionVerdict[];
+  readonly favoured: OptionVerdict | undefined;
+  readonly ruledOutBy: string | undefined;
+};
+type Picked = { readonly pick: OptionVerdict; readonly by: Choice["decidedBy"] };
+
+function decide(
+  choice: MovementChoice,
+  at: AtMovement,
+  input: ChooseInput,
+): { readonly choice?: Choice; readonly withheld?: Withheld } {
+  const { closeCall } = withOverrides(CHOICE_CONSTANTS, input.overrides);
+  const weighed = weigh(choice, at, input);
+  const picked = pickFrom(weighed, input.prefers[choice.id], closeCall);
+  const withheld = withheldOption(weighed, at, picked?.pick, input);
+  return {
+    ...(picked !== undefined && { choice: explain(choice, at, weighed, picked, closeCall) }),
+    ...(withheld !== undefined && { withheld }),
+  };
+}
+
+function weigh(choice: MovementChoice, { situation }: AtMovement, { withholding }: ChooseInput): Weighed {
+  const ruledOutBy = ({ option }: OptionVerdict): string | undefined =>
+    option.adds.find((stress) => withholding.stresses.has(stress));
+  const weighed = choice.options.map((option) => weighOption(option, situation));
+  const free = choice.options.map((option) => weighOption(option, withoutLimits(situation)));
+  const favouredId = firstThatHolds(free)?.option.id;
+  const favoured = weighed.find((each) => each.option.id === favouredId);
+  return {
+    allowed: weighed.filter((each) => ruledOutBy(each) === undefined),
+    favoured,
+    ruledOutBy: favoured && ruledOutBy(favoured),
+  };
+}
+
+/** The first option whose conditions hold, else the first at all: the last one needs none, unless a limit took it. */
+const firstThatHolds = (options: readonly OptionVerdict[]): OptionVerdict | undefined =>
+  options.find((each) => each.holds) ?? options[0];
+
+function pickFrom(weighed: Weighed, preferred: string | undefined, closeCall: number): Picked | undefined {
+  const { allowed, favoured } = weighed;
+  const byNumbers = firstThatHolds(allowed);
+  if (byNumbers === undefined) return undefined;
+  const wanted = allowed.find((each) => each.option.id === preferred);
+  if (wanted !== undefined && wanted !== byNumbers && yieldsTo(wanted, byNumbers, allowed, closeCall)) {
+    return { pick: wanted, by: "preference" };
+  }
+  if (byNumbers.option.id !== favoured?.option.id) return { pick: byNumbers, by: "limit" };
+  if (byNumbers.telling.length > 0 || againstBefore(byNumbers, allowed).length > 0) {
+    return { pick: byNumbers, by: "numbers" };
+  }
+  return { pick: byNumbers, by: wanted === byNumbers ? "preference" : "default" };
+}
+
+/** Whether what the numbers favour gives way to a wish: only where nothing known speaks clearly against the wish. */
+function yieldsTo(
+  wanted: OptionVerdict,
+  byNumbers: OptionVerdict,
+  allowed: readonly OptionVerdict[],
+  closeCall: number,
+): boolean {
+  if (allowed.indexOf(wanted) < allowed.indexOf(byNumbers)) {
+    const failing = wanted.verdicts.filter((each) => !each.holds);
+    return failing.every((each) => !each.known || isClose(each, closeCall));
+  }
+  return byNumbers.telling.length === 0 || byNumbers.telling.some((each) => isClose(each, closeCall));
+}
+
+/** Of each option before the pick, the first verdict that kept it out. */
+const againstBefore = (pick: OptionVerdict, allowed: readonly OptionVerdict[]): readonly Verdict[] =>
+  allowed
+    .slice(0, allowed.indexOf(pick))
+    .flatMap((each) => each.telling.filter((verdict) => !verdict.holds).slice(0, 1));
+
+function explain(
+  choice: MovementChoice,
+  at: AtMovement,
+  weighed: Weighed,
+  { pick, by }: Picked,
+  closeCall: number,
+): Choice {
+  const { allowed } = weighed;
+  const other = firstThatHolds(allowed.filter((each) => each !== pick));
+  const deciding = pick.telling.length > 0 ? pick.telling : againstBefore(pick, allowed);
+  const isUnsure =
+    deciding.some((each) => isClose(each, closeCall) || !each.known) || restsOnGuess(at, deciding);
+  const test = pick.option.test ?? other?.option.test;
+  const known = deciding.filter((each) => each.known).map(reasonFrom);
+  return {
+    movement: at.movement.id,
+    movementName: at.movement.plural,
+    question: choice.question,
+    pick: shown(pick),
+    because: by === "limit" ? limitReasons(weighed) : known,
+    decidedBy: by,
+    ...(other !== undefined && { other: shown(other) }),
+    ...(pick.option.switchWhen !== undefined && { switchWhen: pick.option.switchWhen }),
+    ...(by !== "limit" && isUnsure && test !== undefined && { test }),
+  };
+}
+
+const shown = ({ option: { id, name, say } }: OptionVerdict): Choice["pick"] => ({ id, name, say });
+
+/** The stated limits that keep the favoured option out. */
+function limitReasons({ favoured, ruledOutBy }: Weighed): readonly Reason[] {
+  const stated = (favoured?.onLimits ?? []).filter((each) => !each.holds).map(reasonFrom);
+  const byStress: Reason | undefined =
+    ruledOutBy === undefined ? undefined : { what: "limit-stress", value: ruledOutBy, is: "holds" };
+  const isNew = byStress !== undefined && !stated.some((each) => each.value === byStress.value);
+  return isNew ? [...stated, byStress] : stated;
+}
+
+/** A load held against a best lift that is not the athlete's own decides nothing surely. */
+const restsOnGuess = ({ situation }: AtMovement, deciding: readonly Verdict[]): boolean =>
+  situation.facts["best-known"]?.includes("no") === true &&
+  deciding.some(({ condition }) => condition.kind === "number" && condition.metric === "load-share");
+
+function withheldOption(
+  { favoured, ruledOutBy }: Weighed,
+  { movement }: AtMovement,
+  instead: OptionVerdict | undefined,
+  { withholding }: ChooseInput,
+): Withheld | undefined {
+  const reason = ruledOutBy === undefined ? undefined : withholding.stresses.get(ruledOutBy);
+  if (favoured === undefined || reason === undefined) return undefined;
+  return {
+    what: "option",
+    movement: movement.id,
+    title: `${movement.plural.charAt(0).toUpperCase()}${movement.plural.slice(1)}: ${favoured.option.name}`,
+    ...reason,
+    ...(instead !== undefined && { instead: instead.option.name }),
+  };
+}
