@@ -10,7 +10,7 @@ import type { AmountUnit, ScoreKind } from "./vocabulary.ts";
 export type ByRound<T> =
   | { readonly kind: "same"; readonly value: T }
   | { readonly kind: "listed"; readonly values: readonly T[]; readonly outward: number }
-  | { readonly kind: "stepped"; readonly start: T; readonly step: T };
+  | { readonly kind: "stepped"; readonly start: T; readonly step: T; readonly outward: number };
 
 /** `value` is in the unit: reps, calories, metres or seconds. `written` is a distance as typed. */
 export type Amount = { readonly value: number; readonly unit: AmountUnit; readonly written?: Length };

@@ -159,7 +159,7 @@ function settleValues(
     if (amount === undefined) return undefined;
     amounts.push(amount);
   }
-  const settled: ByRound<Amount> | undefined = byRound(amounts, values, setting.passes, reading, (step) => ({
+  const settled: ByRound<Amount> | undefined = byRound(amounts, values, setting, reading, (step) => ({
     ...step,
     value: step.value * (values.step?.sign ?? 1),
   }));

@@ -32,6 +32,13 @@ export function contradiction(clauses: BlockClauses): Trouble | undefined {
       remedy: "Add `every` with its time; for a deadline by the clock write `by 9:00`.",
     };
   }
+  if (inTurn === true && clauses.untilDone !== undefined) {
+    return {
+      problem:
+        "`until` adds up one line over whole intervals, and `in turn` gives each line intervals of its own",
+      remedy: "Leave `in turn` out.",
+    };
+  }
   if (carriesOn === true && on === undefined) {
     return {
       problem: "`carry on` needs times of work and rest",

@@ -3,7 +3,7 @@ import type { Length } from "../quantity.ts";
 import type { ByRound, CountsAs, EffortAmount, LineMovement, Load } from "../workout.ts";
 import { settleAmount, takeAmount, type WrittenAmount } from "./amount.ts";
 import { takeAttachments, type Attached } from "./attachments.ts";
-import { atEnd, cursorAt, peek, rest, type Cursor } from "./cursor.ts";
+import { atEnd, cursorAt, peek, rest, skipOneOf, type Cursor } from "./cursor.ts";
 import { fitsLoad, settleLoad } from "./load.ts";
 import { takeAttempts, takeCountsAs, takeFlag, takeSides, type Sides } from "./line-clauses.ts";
 import { takeMovements } from "./movement-phrase.ts";
@@ -30,6 +30,7 @@ type Clauses = Partial<Attached> & {
   readonly unbroken?: boolean;
   readonly tieBreak?: boolean;
   readonly attempts?: number;
+  readonly by?: "round" | "ladder";
 };
 
 /**
@@ -50,7 +51,8 @@ export function readEffortLine(
     tellTwice(clause, { ...whole?.pieces.at(-1)?.attached, ...clauses }, phrase, reading);
     clauses = { ...clauses, ...clause };
   }
-  const line = whole && settle(whole, clauses, tokens, setting, reading);
+  const here = clauses.by === undefined ? setting : { ...setting, by: clauses.by };
+  const line = whole && settle(whole, clauses, tokens, here, reading);
   return faultless(reading, before) ? line : undefined;
 }
 
@@ -139,7 +141,7 @@ function tellLeftOver(cursor: Cursor, movements: readonly Movement[], reading: R
 }
 
 const CLAUSES =
-  "`each side`, `one side`, `alternating`, `counts 10`, `counts 1 per 5 ft`, `unbroken`, `tie-break`, `3 attempts`, a load with `at`, a height with `to`";
+  "`each side`, `one side`, `alternating`, `counts 10`, `counts 1 per 5 ft`, `unbroken`, `tie-break`, `3 attempts`, `by round`, `by ladder`, a load with `at`, a height with `to`";
 
 function readClause(phrase: readonly Token[], around: readonly Token[], reading: Reading): Clauses {
   const cursor = cursorAt(phrase);
@@ -173,6 +175,8 @@ function takeClause(cursor: Cursor, reading: Reading): Clauses | undefined {
   if (countsAs !== undefined) return { countsAs };
   const flag = takeFlag(cursor);
   if (flag !== undefined) return flag === "unbroken" ? { unbroken: true } : { tieBreak: true };
+  const by = skipOneOf(cursor, ["by round", "by ladder"]);
+  if (by !== undefined) return { by: by === "by round" ? "round" : "ladder" };
   const attempts = takeAttempts(cursor, reading);
   if (attempts !== undefined) return { attempts };
   return takeAttachments(cursor, [], false, reading);
@@ -263,7 +267,7 @@ function settleAttachedLoad(
   const load =
     attached.load !== undefined
       ? ({ kind: "same", value: attached.load } as const)
-      : attached.loads && settleLoad(attached.loads, attached.shareOf, setting.passes, reading);
+      : attached.loads && settleLoad(attached.loads, attached.shareOf, setting, reading);
   if (load !== undefined) {
     const saysPieces = attached.loads?.entries.every((entry) => entry.pieces !== undefined) ?? true;
     const written = attached.loads?.tokens ?? attached.tokens;
@@ -303,5 +307,5 @@ function settleHeight(
     }
     lengths.push({ value: value * unit.times, unit: unit.unit });
   }
-  return byRound(lengths, heights, setting.passes, reading, (length) => length);
+  return byRound(lengths, heights, setting, reading, (length) => length);
 }

@@ -5,7 +5,7 @@ import { skip, skipOneOf, type Cursor } from "./cursor.ts";
 import { takeMovements } from "./movement-phrase.ts";
 import { tell, type Trouble } from "./notation-fault.ts";
 import type { Entry } from "./number-series.ts";
-import type { PassesAround, Reading } from "./reading.ts";
+import type { LineSetting, Reading } from "./reading.ts";
 import type { RoundValues } from "./round-values.ts";
 import { byRound } from "./rounds.ts";
 import type { Token } from "./token.ts";
@@ -56,7 +56,7 @@ export function takeShareOf(
 export function settleLoad(
   values: RoundValues,
   of: string | undefined,
-  passes: PassesAround,
+  setting: Pick<LineSetting, "passes" | "by">,
   reading: Reading,
 ): ByRound<Load> | undefined {
   const loads: Load[] = [];
@@ -78,7 +78,7 @@ export function settleLoad(
     });
     return undefined;
   }
-  return byRound(loads, values, passes, reading, (load) => signedLoad(load, values.step?.sign ?? 1));
+  return byRound(loads, values, setting, reading, (load) => signedLoad(load, values.step?.sign ?? 1));
 }
 
 function signedLoad(load: Load, sign: 1 | -1): Load {

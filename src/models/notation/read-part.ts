@@ -198,7 +198,7 @@ function stepsOf(part: WrittenPart, kind: PartKind, reading: WorkReading): reado
     inLadder: false,
     lifting: kind === "max load",
     bareIsMax: kind === "amrap" && alone,
-    passes: kind === "amrap" ? (["endless"] as const) : [],
+    passes: kind === "amrap" ? [{ count: "endless", isLadder: false } as const] : [],
   };
   const faults: Faults = [];
   const steps = readSteps(written, path, setting, { ...reading, faults });

@@ -7,7 +7,7 @@ import { blockOf, type ReadStep } from "./build-block.ts";
 import { readEffortLine } from "./effort-line.ts";
 import { isLooseClause, LOOSE_CLAUSE } from "./loose-clause.ts";
 import { tell, tellText, type Trouble } from "./notation-fault.ts";
-import type { LineSetting, PassesAround, Reading } from "./reading.ts";
+import type { LineSetting, PassesOfBlock, Reading } from "./reading.ts";
 import { isRest, readRestLine } from "./rest-phrase.ts";
 import { spellWords, type DivisionWord } from "./spell-words.ts";
 import { tokensOf, type TextSource, type Token } from "./token.ts";
@@ -174,23 +174,24 @@ function emptyBlock(name: string, tokens: readonly Token[]): Trouble {
 }
 
 function settingInside(clauses: BlockClauses, inside: unknown, setting: LineSetting): LineSetting {
-  const passes = passesOf(clauses);
   const single = !Array.isArray(inside) || inside.length === 1;
-  const count = countOf(passes);
+  const passes = passesOf(clauses);
+  const isLadder = passes.kind === "ladder" || passes.kind === "open-ladder";
+  const count = clauses.carriesOn === true ? "endless" : countOf(passes);
+  const own = count === undefined ? [] : [{ count, isLadder }];
+  // Rounds of a window: the window's own rounds have no end.
+  const inWindow = clauses.lasts !== undefined && typeof clauses.rounds === "number" ? [ENDLESS] : [];
   return {
     ...setting,
-    passes: [
-      // Rounds of a window: the window's own rounds have no end.
-      ...(clauses.lasts !== undefined && typeof clauses.rounds === "number" ? (["endless"] as const) : []),
-      ...(count === undefined ? [] : [count]),
-      ...setting.passes,
-    ],
-    inLadder: setting.inLadder || passes.kind === "ladder" || passes.kind === "open-ladder",
+    passes: [...inWindow, ...own, ...setting.passes],
+    inLadder: setting.inLadder || isLadder,
     bareIsMax: clauses.on !== undefined || (clauses.lasts !== undefined && single),
   };
 }
 
-function countOf(passes: Passes): PassesAround[number] | undefined {
+const ENDLESS: PassesOfBlock = { count: "endless", isLadder: false };
+
+function countOf(passes: Passes): PassesOfBlock["count"] | undefined {
   switch (passes.kind) {
     case "once":
       return undefined;

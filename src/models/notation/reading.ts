@@ -12,12 +12,17 @@ export type Reading = {
   readonly faults: Faults;
 };
 
-/** How often the blocks around a line are passed through, the nearest first; only blocks with several passes. */
-export type PassesAround = readonly (number | "endless")[];
+/** One block with several passes around a line: how many, and whether it is a ladder. */
+export type PassesOfBlock = { readonly count: number | "endless"; readonly isLadder: boolean };
+
+/** The blocks with several passes around a line, the nearest first. */
+export type PassesAround = readonly PassesOfBlock[];
 
 /** Where a line stands, which decides what it means when it gives no amount. */
 export type LineSetting = {
   readonly passes: PassesAround;
+  /** Which of several blocks values by round belong to, where the line says so. */
+  readonly by?: "round" | "ladder";
   /** A ladder stands around the line. */
   readonly inLadder: boolean;
   /** The line has a timed interval, in which it is done as often as possible when it gives no amount. */

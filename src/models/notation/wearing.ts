@@ -47,7 +47,7 @@ function readForDivision(
   if (begin === -1) return undefined;
   const cursor = cursorAt(tokens, begin);
   const values = takeRoundValues(cursor, reading.who, "measuring", reading.faults);
-  const load = values && settleLoad(values, undefined, [], reading);
+  const load = values && settleLoad(values, undefined, { passes: [] }, reading);
   const before = tokens.slice(0, begin).filter((token) => token.text !== "at");
   skip(cursor, "of");
   const behind = atEnd(cursor) ? [] : rest(cursor);
