@@ -1,0 +1,81 @@
+import type { Athlete, IsoDate } from "../models/athlete.ts";
+import type { Data } from "../models/data.ts";
+import type { Plan } from "../models/plan/plan.ts";
+import type { Workout } from "../models/workout.ts";
+import { headlineOf } from "./plan/headline.ts";
+import { planAround } from "./plan/plan-around.ts";
+import { planBasis } from "./plan/plan-basis.ts";
+import type { PlanContext } from "./plan/plan-context.ts";
+import { planParts } from "./plan/plan-parts.ts";
+import { placesOfPart } from "./plan/plan-places.ts";
+import { planTotal } from "./plan/plan-total.ts";
+import { prescribedLoads } from "./plan/prescribed-loads.ts";
+import { settle } from "./plan/settle.ts";
+
+/** What a plan is made from. `date` is the day it is made for; everything else is checked data. */
+export type MakePlanInput = {
+  readonly athlete: Athlete;
+  readonly workout: Workout;
+  readonly data: Data;
+  readonly date: IsoDate;
+  /** A typical band of athletes, not a person. */
+  readonly anonymous?: boolean;
+};
+
+/**
+ * Makes the whole plan of one athlete for one workout: the one door to the computation.
+ *
+ * Settles division, gym, limits and capacities; paces the parts and chooses the attempts in order; then everything
+ * around them. Equal input gives an equal plan: chance comes from the seed of the settings only.
+ */
+export function makePlan({ athlete, workout, data, date, anonymous = false }: MakePlanInput): Plan {
+  const { context, division } = settle(athlete, workout, data, date);
+  const planned = planParts(workout, context);
+  const parts = planned.map((part) => {
+    const places = placesOfPart(part, context);
+    return places === undefined ? part.plan : { ...part.plan, places };
+  });
+  const total = planTotal(workout.total, parts);
+  const sharpen = planned
+    .flatMap(({ paced }) => paced?.sharpen ?? [])
+    .sort((a, b) => b.narrowsBy - a.narrowsBy)[0];
+  return {
+    version: 1,
+    athlete: {
+      id: athlete.id,
+      name: athlete.name,
+      ...(athlete.shareName !== undefined && { shareName: athlete.shareName }),
+      level: athlete.level,
+      division: division.division,
+      divisionAssumed: division.by !== "stated",
+      units: athlete.units,
+      shares: athlete.shares,
+      ...(athlete.note !== undefined && { note: athlete.note }),
+      anonymous,
+    },
+    workout: {
+      id: workout.id,
+      title: workout.title,
+      ...(workout.summary !== undefined && { summary: workout.summary }),
+      ...aboutCompetition(context),
+    },
+    gym: { id: context.gym.id, name: context.gym.name, assumed: context.gymAssumed },
+    ...(context.start !== undefined && { start: context.start }),
+    date,
+    headline: headlineOf(parts, total),
+    parts,
+    ...(total !== undefined && { total }),
+    loads: prescribedLoads(parts),
+    ...planAround(workout, context, parts),
+    basis: planBasis(context, division, planned),
+    ...(sharpen !== undefined && { sharpen }),
+  };
+}
+
+function aboutCompetition({
+  competition,
+}: PlanContext): Pick<Plan["workout"], "competition" | "deadline" | "rules"> {
+  if (competition === undefined) return { rules: [] };
+  const { name, closes, zone, rules } = competition;
+  return { competition: name, deadline: `${closes.replace("T", " ")} (${zone})`, rules };
+}

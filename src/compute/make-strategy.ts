@@ -1,0 +1,33 @@
+import type { IsoDate } from "../models/athlete.ts";
+import type { Band } from "../models/band.ts";
+import type { Data } from "../models/data.ts";
+import type { Plan } from "../models/plan/plan.ts";
+import type { Workout } from "../models/workout.ts";
+import { makePlan } from "./make-plan.ts";
+
+/** The plan of one typical band of athletes. */
+export type BandPlan = { readonly band: Band; readonly plan: Plan };
+
+/** What the gym's strategy page is drawn from. Holds nobody's data: only bands, never an athlete's file. */
+export type Strategy = { readonly workout: Workout; readonly plans: readonly BandPlan[] };
+
+/** Plans a workout for every typical band, in the order of the bands. */
+export function makeStrategy({
+  workout,
+  data,
+  date,
+}: {
+  readonly workout: Workout;
+  readonly data: Omit<Data, "athletes">;
+  readonly date: IsoDate;
+}): Strategy {
+  const bands = [...data.bands].sort((a, b) => a.order - b.order || (a.id < b.id ? -1 : 1));
+  const nobody: Data = { ...data, athletes: [] };
+  return {
+    workout,
+    plans: bands.map((band) => ({
+      band,
+      plan: makePlan({ athlete: band.profile, workout, data: nobody, date, anonymous: true }),
+    })),
+  };
+}

@@ -1,0 +1,59 @@
+import type { Plan } from "../../models/plan/plan.ts";
+import type { PlanContext } from "./plan-context.ts";
+import type { PlannedPart } from "./plan-part.ts";
+import type { ResolvedDivision } from "./resolve-division.ts";
+
+type Basis = Plan["basis"][number];
+
+/**
+ * What a plan rests on, each topic once: what had to be assumed first, then lifts, then paces in the order of the
+ * workout.
+ */
+export function planBasis(
+  context: PlanContext,
+  division: ResolvedDivision,
+  parts: readonly PlannedPart[],
+): readonly Basis[] {
+  const assumed = [...divisionBasis(context, division), ...gymBasis(context)];
+  const lifts = parts.flatMap(({ plan }) =>
+    (plan.lifting?.lifts ?? []).map(({ name, best }): Basis => ({
+      about: name,
+      kind: best.basis,
+      detail: best.from,
+      error: best.spread / best.kilograms,
+    })),
+  );
+  const paces = parts.flatMap(({ paced }) =>
+    (paced?.basis ?? []).map(({ name, kind, from, error }): Basis => ({
+      about: name,
+      kind,
+      detail: from,
+      error,
+    })),
+  );
+  return [...assumed, ...lifts, ...paces].filter(
+    (each, index, all) => all.findIndex(({ about }) => about === each.about) === index,
+  );
+}
+
+function divisionBasis({ athlete }: PlanContext, { division, by }: ResolvedDivision): readonly Basis[] {
+  if (by === "stated") return [];
+  const why =
+    by === "replaced"
+      ? `this workout does not list ${athlete.division ?? "the division"}; ask the organiser which one is yours`
+      : by === "sex"
+        ? "no division is given in the profile"
+        : "neither division nor sex is given in the profile, so the last one listed is taken";
+  return [{ about: "division", kind: "assumed", detail: `planned as ${division}: ${why}` }];
+}
+
+const gymBasis = ({ gymAssumed, gym }: PlanContext): readonly Basis[] =>
+  gymAssumed
+    ? [
+        {
+          about: "plates",
+          kind: "assumed",
+          detail: `no gym is given, so the plates are those of ${gym.name}`,
+        },
+      ]
+    : [];

@@ -1,0 +1,36 @@
+import type { Athlete, IsoDate } from "../../models/athlete.ts";
+import type { Competition } from "../../models/competition.ts";
+import type { CourseLoad } from "../../models/course.ts";
+import type { Field } from "../../models/field.ts";
+import type { Bar, Gym } from "../../models/gym.ts";
+import type { Library } from "../../models/library.ts";
+import type { Movement } from "../../models/movement.ts";
+import type { BarLoad } from "../../models/plan/basics.ts";
+import type { Metres } from "../../models/quantity.ts";
+import type { BestLift } from "../capacity/best-lift.ts";
+import type { Capacity } from "../capacity/movement-capacity.ts";
+import type { Withholding } from "../cautions/withhold.ts";
+import type { StartInstant } from "./start-instant.ts";
+
+/** What is settled about an athlete and a workout before anything is planned. */
+export type PlanContext = {
+  /** The athlete, in the division they are planned in. */
+  readonly athlete: Athlete;
+  readonly division: string;
+  readonly date: IsoDate;
+  readonly library: Library;
+  readonly gym: Gym;
+  readonly gymAssumed: boolean;
+  readonly bar: Bar;
+  readonly competition?: Competition;
+  readonly fields: readonly Field[];
+  readonly start?: StartInstant;
+  readonly withholding: Withholding;
+  readonly capacity: Capacity;
+  /** Best lift today by movement id; undefined for what is no lift. */
+  readonly bestLift: (movement: string) => BestLift | undefined;
+  readonly loadBar: (load: CourseLoad, movement: Movement) => BarLoad;
+  readonly between: Metres;
+  readonly seed: number;
+  readonly overrides: Readonly<Record<string, number>>;
+};

@@ -1,0 +1,155 @@
+import type { Course } from "../../models/course.ts";
+import type { Fault } from "../../models/fault.ts";
+import type { Lifting } from "../../models/plan/lifting.ts";
+import type { PartPlan } from "../../models/plan/plan.ts";
+import { seconds } from "../../models/quantity.ts";
+import type { Part, Workout } from "../../models/workout.ts";
+import { planLifting } from "../lifting/plan-lifting.ts";
+import { pacePart } from "../pacing/pace-part.ts";
+import type { PacedPart, PaceShape, PartInput } from "../pacing/paced-part.ts";
+import { unroll } from "../unroll/unroll.ts";
+import type { PlanContext } from "./plan-context.ts";
+import { substitute } from "./substitute.ts";
+
+/** A planned part with what the parts after it and the rest of the plan need of it. */
+export type PlannedPart = {
+  readonly plan: PartPlan;
+  readonly course: Course;
+  readonly paced?: Extract<PacedPart, { kind: "paced" }>;
+  /** Clock of the workout at which it ends, as planned, and how far that is off on other days (standard deviation). */
+  readonly ends: { readonly clock: number; readonly spread: number };
+};
+
+/** The part right before and the rest since it ended. */
+export type Before = { readonly part: PlannedPart; readonly rest: number };
+
+/** Score kinds whose part is lifted for load even where the work, not a window, sets the clock. */
+const LOAD_SCORES: readonly Part["score"]["kind"][] = ["load", "sum-of-loads", "load-times-reps"];
+
+/**
+ * Plans one part: unrolls it for the athlete's division, puts in what stands for movements kept away from, paces the
+ * work and chooses the attempts. What cannot be computed is told in `missing` and left out.
+ */
+export function planPart(
+  workout: Workout,
+  part: Part,
+  context: PlanContext,
+  start: PartPlan["start"],
+  before: Before | undefined,
+  early: { readonly shape?: PaceShape; readonly seen?: NonNullable<PartPlan["pacing"]>["earlySplits"] },
+): PlannedPart {
+  const { withholding, athlete, bestLift } = context;
+  const course = substitute(
+    unroll(workout, part, {
+      division: context.division,
+      movements: context.library.movements,
+      ...(athlete.bodyMass !== undefined && { bodyMass: athlete.bodyMass }),
+      bestLift: (id) => bestLift(id)?.kilograms,
+      startClock: seconds(start.clock),
+      avoid: (movement) => withholding.forbids(movement.id),
+    }),
+    withholding,
+    athlete.level,
+  );
+  const maxLoad = part.clock.kind === "max-load";
+  const withheld = withholding.noWorkout || (maxLoad && withholding.noMaxLift);
+  const paced =
+    withheld || maxLoad ? undefined : pacePart(paceInput(part, course, context, before, early.shape));
+  const forLoad = maxLoad || (LOAD_SCORES.includes(part.score.kind) && hasOpenLoad(course));
+  const lifted =
+    withheld || withholding.noMaxLift || !forLoad
+      ? undefined
+      : liftPart(workout, part, course, context, start.clock, before);
+  const pacing = paced?.kind === "paced" ? paced.pacing : undefined;
+  const plan: PartPlan = {
+    name: part.name,
+    title: part.heading,
+    format: part.clock.kind,
+    score: part.score.kind,
+    start,
+    prescription: part.prescription,
+    ...(pacing !== undefined && {
+      pacing: { ...pacing, ...(early.seen !== undefined && { earlySplits: early.seen }) },
+    }),
+    ...(lifted?.lifting !== undefined && { lifting: lifted.lifting }),
+    missing: [...(paced?.kind === "not-paced" ? paced.missing : []), ...(lifted?.missing ?? [])],
+  };
+  return {
+    plan,
+    course,
+    ...(paced?.kind === "paced" && { paced }),
+    ends: endOf(plan, course, start.clock, paced),
+  };
+}
+
+const hasOpenLoad = ({ items }: Course): boolean =>
+  items.some((item) => item.kind === "effort" && item.load?.athletesChoice === true);
+
+function paceInput(
+  part: Part,
+  course: Course,
+  context: PlanContext,
+  before: Before | undefined,
+  shape: PaceShape | undefined,
+): PartInput {
+  const { overrides, seed } = context;
+  const after = before?.part.paced?.after;
+  return {
+    course,
+    clock: part.clock,
+    score: part.score,
+    capacity: context.capacity,
+    between: context.between,
+    loadBar: context.loadBar,
+    ...(after !== undefined &&
+      before !== undefined && { before: { state: after, rest: seconds(before.rest) } }),
+    ...(shape !== undefined && { shape }),
+    seed,
+    overrides,
+  };
+}
+
+function liftPart(
+  workout: Workout,
+  part: Part,
+  course: Course,
+  context: PlanContext,
+  start: number,
+  before: Before | undefined,
+): { readonly lifting?: Lifting; readonly missing: readonly string[] } {
+  const { athlete, library, gym, date, competition, overrides } = context;
+  const work = before?.part.paced?.work;
+  const field = context.fields.find(({ kind }) => kind === "load");
+  const planned = planLifting({
+    part,
+    course,
+    athlete,
+    movements: library.movements,
+    gym,
+    date,
+    opens: { mean: start, spread: part.start.kind === "after" ? (before?.part.ends.spread ?? 0) : 0 },
+    ...(work !== undefined && before !== undefined && { before: { work, secondsSince: before.rest } }),
+    ...(competition !== undefined && { competition }),
+    ...(field !== undefined && { field }),
+    objective: workout.objective,
+    ...(workout.objectiveLoad !== undefined && { objectiveLoad: workout.objectiveLoad }),
+    overrides,
+  });
+  return planned.ok
+    ? { lifting: planned.value, missing: [] }
+    : { missing: planned.faults.map((fault: Fault) => `${fault.problem}. ${fault.remedy}`) };
+}
+
+/** Where nothing was planned the part is taken to last its whole time; without one, no time at all. */
+function endOf(
+  { pacing, lifting }: PartPlan,
+  { ends }: Course,
+  start: number,
+  paced: PacedPart | undefined,
+): PlannedPart["ends"] {
+  if (paced?.kind === "paced" && pacing !== undefined) {
+    return { clock: start + pacing.duration, spread: paced.finish.spread };
+  }
+  const lastLift = lifting?.lifts.at(-1)?.attempts.at(-1)?.clock;
+  return { clock: lifting?.window.closes ?? lastLift ?? start + (ends ?? 0), spread: 0 };
+}

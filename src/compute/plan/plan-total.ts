@@ -1,0 +1,37 @@
+import type { Range } from "../../models/plan/basics.ts";
+import type { PartPlan, Plan } from "../../models/plan/plan.ts";
+
+/**
+ * The total of parts whose scores are added: target and percentiles add up, as one day's form carries through all of
+ * them. Absent where a part has no result of its own.
+ */
+export function planTotal(names: readonly string[] | undefined, parts: readonly PartPlan[]): Plan["total"] {
+  if (names === undefined) return undefined;
+  const results = names.map((name) => resultOf(parts.find((part) => part.name === name)));
+  if (!results.every((result) => result !== undefined)) return undefined;
+  const sum = (of: keyof Range): number => results.reduce((total, result) => total + result[of], 0);
+  return {
+    parts: names,
+    result: {
+      target: sum("target"),
+      cautious: sum("cautious"),
+      middle: sum("middle"),
+      hopeful: sum("hopeful"),
+    },
+  };
+}
+
+/** The result of a part in the unit of its score; of several lifts, their sum. */
+export function resultOf(part: PartPlan | undefined): Range | undefined {
+  if (part?.pacing !== undefined) return part.pacing.result;
+  const lifts = part?.lifting?.lifts;
+  const [first] = lifts ?? [];
+  if (lifts === undefined || first === undefined) return undefined;
+  const sum = (of: keyof Range): number => lifts.reduce((total, { expected }) => total + expected[of], 0);
+  return {
+    target: sum("target"),
+    cautious: sum("cautious"),
+    middle: sum("middle"),
+    hopeful: sum("hopeful"),
+  };
+}

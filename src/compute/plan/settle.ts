@@ -1,0 +1,69 @@
+import type { Athlete, IsoDate } from "../../models/athlete.ts";
+import type { Data } from "../../models/data.ts";
+import { inMetres } from "../../models/quantity.ts";
+import type { Workout } from "../../models/workout.ts";
+import { type BestLift, bestLift } from "../capacity/best-lift.ts";
+import { capacityOf } from "../capacity/capacity.ts";
+import { withhold } from "../cautions/withhold.ts";
+import { chooseBar } from "../lifting/plates.ts";
+import { loadAtGym } from "./load-at-gym.ts";
+import type { PlanContext } from "./plan-context.ts";
+import { planPlace } from "./plan-place.ts";
+import { type ResolvedDivision, resolveDivision } from "./resolve-division.ts";
+import { startInstant } from "./start-instant.ts";
+
+/** Settles everything about an athlete and a workout that does not depend on how it is paced. */
+export function settle(
+  athlete: Athlete,
+  workout: Workout,
+  data: Data,
+  date: IsoDate,
+): { readonly context: PlanContext; readonly division: ResolvedDivision } {
+  const { library, settings } = data;
+  const { overrides, seed } = settings;
+  const division = resolveDivision(athlete, workout);
+  const { gym, assumed: gymAssumed } = planPlace(athlete, data);
+  const competition =
+    workout.competition === undefined ? undefined : data.competitions.get(workout.competition);
+  const field = workout.field === undefined ? undefined : data.fields.get(workout.field);
+  const bests = new Map<string, BestLift | undefined>();
+  const best = (id: string): BestLift | undefined => {
+    const movement = library.movements.get(id);
+    if (movement === undefined) return undefined;
+    if (!bests.has(id)) bests.set(id, bestLift(athlete, movement, library.movements, date, overrides));
+    return bests.get(id);
+  };
+  const bar = chooseBar(gym, athlete.sex, competition?.barCounts);
+  const named = athlete.starts.find((start) => start.workout === workout.id);
+  const zone = named?.zone ?? competition?.zone;
+  const start = named === undefined || zone === undefined ? undefined : startInstant(named.at, zone);
+  return {
+    division,
+    context: {
+      athlete,
+      division: division.division,
+      date,
+      library,
+      gym,
+      gymAssumed,
+      bar,
+      ...(competition !== undefined && { competition }),
+      fields: field === undefined ? [] : [field],
+      ...(start !== undefined && { start }),
+      withholding: withhold(athlete, workout, library, date, overrides),
+      capacity: capacityOf({
+        athlete,
+        movements: library.movements,
+        date,
+        liftOf: (who, movement) =>
+          who === athlete ? best(movement.id) : bestLift(who, movement, library.movements, date, overrides),
+        overrides,
+      }),
+      bestLift: best,
+      loadBar: loadAtGym(gym, bar, (id) => best(id)?.kilograms),
+      between: inMetres(workout.floor?.between ?? gym.between),
+      seed,
+      overrides,
+    },
+  };
+}

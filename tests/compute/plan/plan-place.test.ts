@@ -1,0 +1,37 @@
+import { expect, test } from "vitest";
+import { planPlace } from "../../../src/compute/plan/plan-place.ts";
+import type { Athlete } from "../../../src/models/athlete.ts";
+import type { Gym } from "../../../src/models/gym.ts";
+import { metres } from "../../../src/models/quantity.ts";
+import type { Settings } from "../../../src/models/settings.ts";
+
+const gym = (id: string): Gym => ({
+  id,
+  name: id,
+  bars: [],
+  collarsCount: false,
+  plates: [],
+  ergs: {},
+  equipment: [],
+  between: { value: 4, unit: "m" },
+});
+const shed = gym("shed");
+const loft = gym("loft");
+const settings: Settings = { title: "", readAt: metres(1.5), seed: 1, passcode: false, overrides: {} };
+const somebody = {} as Athlete;
+const gyms = (...all: Gym[]): ReadonlyMap<string, Gym> => new Map(all.map((each) => [each.id, each]));
+
+test("the athlete's own gym goes before the one of the settings", () => {
+  const data = { gyms: gyms(shed, loft), settings: { ...settings, gym: "shed" } };
+  expect(planPlace({ gym: "loft" } as Athlete, data)).toEqual({ gym: loft, assumed: false });
+  expect(planPlace(somebody, data)).toEqual({ gym: shed, assumed: false });
+});
+
+test("the only gym there is needs no naming", () => {
+  expect(planPlace(somebody, { gyms: gyms(loft), settings })).toEqual({ gym: loft, assumed: false });
+});
+
+test("with several gyms and none named, or with none, a usual one is assumed and said so", () => {
+  expect(planPlace(somebody, { gyms: gyms(shed, loft), settings }).assumed).toBe(true);
+  expect(planPlace(somebody, { gyms: gyms(), settings }).assumed).toBe(true);
+});
