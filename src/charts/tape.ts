@@ -59,7 +59,7 @@ function tornEnds({ parts }: Timeline, index: number): { readonly left: boolean;
 function gutterOf(parts: readonly TimelinePart[], size: DrawingSize, stripHeight: number): number {
   const [first] = parts;
   const lanes = first?.lanes ?? [];
-  const readable = stripHeight / Math.max(1, lanes.length) >= size.textSize * 0.92;
+  const readable = stripHeight / Math.max(1, lanes.length) >= size.textSize * 0.8;
   if (parts.filter((part) => part.kind === "work").length !== 1 || !readable) return 0;
   if (lanes.length < 2 || lanes.length > MOST_NAMED_LANES) return 0;
   const widths = lanes.map((lane) => size.measure(lane.short, size.textSize, lane.limiter));

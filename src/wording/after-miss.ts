@@ -17,12 +17,12 @@ const REASONS: Readonly<Record<Extract<AfterMiss, { kind: "stop" }>["reason"], s
 /**
  * What to do after a missed lift, in few words. `shift` turns the clock of the part into the one that is read.
  *
- * @example sayAfterMiss({ kind: "stop", reason: "no-time" }, 0) // => "stop: no time for another"
+ * @example sayAfterMiss({ kind: "stop", reason: "no-time" }, 0) // => "stop, no time for another"
  */
 export function sayAfterMiss(afterMiss: AfterMiss, shift: number): string {
-  if (afterMiss.kind === "stop") return `stop: ${REASONS[afterMiss.reason]}`;
-  const again = afterMiss.direction === "same" ? "again " : "";
-  return `${again}${sayMass(afterMiss.load.mass)} at ${sayClock(afterMiss.clock + shift)}`;
+  if (afterMiss.kind === "stop") return `stop, ${REASONS[afterMiss.reason]}`;
+  const what = afterMiss.direction === "same" ? "again" : sayMass(afterMiss.load.mass);
+  return `${what} at ${sayClock(afterMiss.clock + shift)}`;
 }
 
 /** The same as a sentence, with rest, plates and chance. */

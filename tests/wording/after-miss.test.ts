@@ -12,7 +12,7 @@ const lift = { kind: "lift", load, direction: "lower", restBefore: 110, clock: 2
 
 it("after a miss the next load and its clock are said in few words", () => {
   expect(sayAfterMiss(lift, 510)).toBe(nb("60_kg at 11:50"));
-  expect(sayAfterMiss({ ...lift, direction: "same" }, 510)).toBe(nb("again 60_kg at 11:50"));
+  expect(sayAfterMiss({ ...lift, direction: "same" }, 510)).toBe(nb("again at 11:50"));
 });
 
 it("the sentence adds rest, plates and chance; the same load needs no plates", () => {
@@ -29,6 +29,6 @@ it.each([
   ["no-attempts", "that was the last attempt"],
   ["no-gain", "another would add nothing"],
 ] as const)("stopping for %s gives the reason", (reason, text) => {
-  expect(sayAfterMiss({ kind: "stop", reason }, 0)).toBe(`stop: ${text}`);
+  expect(sayAfterMiss({ kind: "stop", reason }, 0)).toBe(`stop, ${text}`);
   expect(sayAfterMissSentence({ kind: "stop", reason }, 0, "kg")).toBe(`If you miss it, stop: ${text}.`);
 });

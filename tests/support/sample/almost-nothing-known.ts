@@ -115,6 +115,6 @@ export const almostNothingKnown: Plan = {
       instead: "Three easy sets of five with the empty bar, if they agree.",
     },
   ],
-  basis: [{ about: "everything", kind: "level", detail: "typical for a new athlete" }],
+  basis: [{ about: "everything", kind: "level", detail: "a new athlete" }],
   sharpen: { test: "Row 500 m as fast as you can.", movement: "row", narrowsBy: 0.25 },
 };

@@ -1,0 +1,94 @@
+import type { Plan } from "../models/plan/plan.ts";
+import { afterBlock, selfCheckBlock } from "./blocks-after.ts";
+import { cautionBlock, withheldBlock } from "./blocks-care.ts";
+import { choiceBlock, standardsBlock, setUpBlock, warmUpBlock } from "./blocks-before.ts";
+import {
+  basisBlock,
+  finishBlock,
+  loadsBlock,
+  missingBlock,
+  rulesBlock,
+  sharpenBlock,
+  workBlock,
+} from "./blocks-work.ts";
+import type { Block } from "./block.ts";
+
+/** The blocks of the lower half, in the order in which they are read. */
+export const BLOCK_IDS = [
+  "withheld",
+  "work",
+  "warm-up",
+  "set-up",
+  "standards",
+  "choices",
+  "loads",
+  "finish",
+  "rules",
+  "missing",
+  "cautions",
+  "self-check",
+  "after",
+  "basis",
+  "sharpen",
+] as const;
+export type BlockId = (typeof BLOCK_IDS)[number];
+
+/** Blocks that can also be told in fewer words. */
+export type Brevity = Readonly<Partial<Record<BlockId, "full" | "short" | "dropped">>>;
+
+type MakeBlock = (plan: Plan, short: boolean) => Block | undefined;
+
+const MAKERS: Readonly<Record<BlockId, MakeBlock>> = {
+  withheld: withheldBlock,
+  work: workBlock,
+  "warm-up": warmUpBlock,
+  "set-up": setUpBlock,
+  standards: standardsBlock,
+  choices: choiceBlock,
+  loads: loadsBlock,
+  finish: finishBlock,
+  rules: rulesBlock,
+  missing: missingBlock,
+  cautions: cautionBlock,
+  "self-check": selfCheckBlock,
+  after: afterBlock,
+  basis: basisBlock,
+  sharpen: sharpenBlock,
+};
+
+/**
+ * What is given up in the lower half when it does not fit, the least important first; each step keeps those before it.
+ * What is withheld and the cautions are never given up.
+ */
+export const LOWER_CONCESSIONS: readonly Brevity[] = [
+  { basis: "short" },
+  { sharpen: "dropped" },
+  { basis: "dropped" },
+  { after: "short" },
+  { "warm-up": "short" },
+  { choices: "short" },
+  { work: "short" },
+  { standards: "short" },
+  { after: "dropped" },
+  { rules: "dropped" },
+  { "self-check": "dropped" },
+  { choices: "dropped" },
+  { missing: "dropped" },
+  { work: "dropped" },
+  { "set-up": "dropped" },
+  { finish: "short" },
+  { standards: "dropped" },
+  { finish: "dropped" },
+  { loads: "dropped" },
+  { "warm-up": "dropped" },
+];
+
+/** What is told in full, in short or not at all after concessions; a later one of the same block counts. */
+export const brevityAfter = (concessions: readonly Brevity[]): Brevity =>
+  Object.assign({}, ...concessions) as Brevity;
+
+/** The blocks of a plan in reading order; a block without content is left out. */
+export const blocksOf = (plan: Plan, brevity: Brevity): readonly Block[] =>
+  BLOCK_IDS.filter((id) => brevity[id] !== "dropped")
+    .map((id) => MAKERS[id](plan, brevity[id] === "short"))
+    .filter((block) => block !== undefined);

@@ -1,0 +1,31 @@
+import type { Plan } from "../models/plan/plan.ts";
+import type { Block, BlockLine } from "./block.ts";
+
+const WEIGHTS = ["stop", "care", "rule"] as const;
+
+/** The cautions meant for the sheet: stop signs first, what prevails over the plan last. */
+export function cautionBlock({ cautions }: Plan): Block | undefined {
+  const lines = WEIGHTS.flatMap((weight) =>
+    cautions
+      .filter((caution) => caution.onSheet && caution.weight === weight)
+      .map((caution): BlockLine => ({
+        runs: [{ text: `${caution.title}.`, strong: true }, { text: caution.say }],
+      })),
+  );
+  return lines.length === 0 ? undefined : { title: "Take care", lines };
+}
+
+/**
+ * What is not planned on purpose, whom to ask, and what is planned instead. Why stays on the private page: a sheet hangs
+ * where others read it.
+ */
+export function withheldBlock({ withheld }: Plan): Block | undefined {
+  const lines = withheld.map((entry): BlockLine => ({
+    runs: [
+      { text: `${entry.part ? `${entry.part}: ` : ""}${entry.title} is left out.`, strong: true },
+      { text: entry.ask },
+      ...(entry.instead ? [{ text: `Instead: ${entry.instead}` }] : []),
+    ],
+  }));
+  return lines.length === 0 ? undefined : { title: "Left out on purpose", lines };
+}

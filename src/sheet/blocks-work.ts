@@ -1,0 +1,86 @@
+import type { Plan } from "../models/plan/plan.ts";
+import { sayBasis, saySharpen } from "../wording/basis.ts";
+import { sayLoad, sayMass } from "../wording/mass.ts";
+import { sayCount } from "../wording/number.ts";
+import { sayNearest, sayPerSide } from "../wording/plates.ts";
+import { sayClock } from "../wording/time.ts";
+import { NO_BREAK_SPACE } from "../wording/number.ts";
+import type { Block, BlockLine } from "./block.ts";
+
+/** The work as written, part by part. Short: run on in one paragraph a part. */
+export function workBlock({ parts }: Plan, short: boolean): Block | undefined {
+  if (short) {
+    const lines = parts.map((part): BlockLine => {
+      const [head, ...rest] = part.prescription.map((line) => line.trim());
+      const text = rest.length > 0 ? `${head ?? ""}: ${rest.join(", ")}` : (head ?? "");
+      return { runs: [{ text: `${part.name} · ${part.title}`, strong: true }, { text }] };
+    });
+    return lines.length === 0 ? undefined : { title: "The work", lines };
+  }
+  const lines = parts.flatMap((part): readonly BlockLine[] => [
+    { runs: [{ text: `${part.name} · ${part.title}`, strong: true }] },
+    ...part.prescription.map((line) => {
+      const spaces = line.length - line.trimStart().length;
+      return { runs: [{ text: line.trim() }], indent: spaces / 2 };
+    }),
+  ]);
+  return lines.length === 0 ? undefined : { title: "The work", lines };
+}
+
+/** Prescribed loads with their plates; of those that cannot be made, what can. */
+export function loadsBlock({ loads, athlete }: Plan): Block | undefined {
+  const lines = loads.map(({ name, load }): BlockLine => {
+    const plates = sayPerSide(load);
+    const nearest = sayNearest(load);
+    const words = [sayLoad(load, athlete.units), plates].filter(Boolean).join(": ");
+    return { runs: [{ text: name, strong: true }, { text: nearest ? `${words}. ${nearest}.` : words }] };
+  });
+  return lines.length === 0 ? undefined : { title: "Loads", lines };
+}
+
+/** For each lifting part: when to start and what to lift if the part before ends at another time. */
+export function finishBlock({ parts }: Plan, short: boolean): Block | undefined {
+  const lines = parts.flatMap((part) => {
+    const rows = part.lifting?.finishTable ?? [];
+    const kept = short ? rows.filter((_, index) => index % 2 === 0) : rows;
+    return kept.map((row): BlockLine => {
+      const loads = row.loads.map((load, index) =>
+        index === row.loads.length - 1 ? sayMass(load) : `${load.value}`,
+      );
+      const words =
+        row.firstLift === undefined || row.lifts === 0
+          ? "no time for a lift"
+          : `first lift ${sayClock(row.firstLift)}, ${sayCount(row.lifts, "lift", "lifts")}: ${loads.join(" → ").replaceAll(" →", `${NO_BREAK_SPACE}→`)}`;
+      return { label: sayClock(row.finish), runs: [{ text: words }] };
+    });
+  });
+  const after = parts.find((part) => part.lifting && part.start.after)?.start.after;
+  return lines.length === 0 ? undefined : { title: after ? `If ${after} ends at` : "If it starts at", lines };
+}
+
+/** The coach's or the event's rules of this workout. */
+export const rulesBlock = ({ workout }: Plan): Block | undefined =>
+  workout.rules.length === 0
+    ? undefined
+    : { title: "Rules to know", lines: workout.rules.map((rule) => ({ runs: [{ text: rule }] })) };
+
+/** What could not be planned, and why. */
+export function missingBlock({ parts }: Plan): Block | undefined {
+  const lines = parts.flatMap((part) =>
+    part.missing.map((why): BlockLine => ({
+      runs: [{ text: `${part.name}:`, strong: true }, { text: why }],
+    })),
+  );
+  return lines.length === 0 ? undefined : { title: "Not planned", lines };
+}
+
+/** What the plan rests on. */
+export function basisBlock({ basis }: Plan, short: boolean): Block | undefined {
+  const kept = short ? basis.slice(0, 2) : basis;
+  const lines = kept.map((entry) => ({ runs: [{ text: sayBasis(entry) }] }));
+  return lines.length === 0 ? undefined : { title: "What it rests on", lines };
+}
+
+/** The one test that would tell most. */
+export const sharpenBlock = ({ sharpen }: Plan): Block | undefined =>
+  sharpen && { title: "To know more", lines: [{ runs: [{ text: saySharpen(sharpen) }] }] };

@@ -1,0 +1,126 @@
+import type { Font } from "fontkit";
+import PDFDocument from "pdfkit";
+import type { Shape, Tone } from "../charts/drawing.ts";
+import type { SheetNode, SheetPage } from "./sheet-node.ts";
+import type { SheetFonts } from "./type-setting.ts";
+
+/** Ink is pure black; the accent prints as a dark grey. */
+const COLOURS: Readonly<Record<Tone, string>> = {
+  ink: "#000000",
+  accent: "#8f3a0a",
+  quiet: "#4a443c",
+  paper: "#ffffff",
+};
+
+// The published types of pdfkit trail the library: they know neither this subset nor parsed fonts.
+const PDF_UA = "PDF/UA" as PDFKit.Mixins.PDFSubsets;
+const parsed = (font: Font): PDFKit.Mixins.PDFFontSource => font as unknown as PDFKit.Mixins.PDFFontSource;
+
+const POINTS_PER_MILLIMETRE = 72 / 25.4;
+
+/** What a document is, beside its page. */
+export type DocumentFacts = { readonly lang: string; readonly created: Date };
+
+/**
+ * Draws a page as a tagged PDF of exactly one page: marks as artefacts, then every node in reading order. The same page
+ * gives the same bytes. A second page would mean that the layout was wrong, so it is an error.
+ */
+export async function drawPage(
+  page: SheetPage,
+  fonts: SheetFonts,
+  facts: DocumentFacts,
+): Promise<Uint8Array> {
+  const document = new PDFDocument({
+    size: [page.width * POINTS_PER_MILLIMETRE, page.height * POINTS_PER_MILLIMETRE],
+    margin: 0,
+    pdfVersion: "1.7",
+    subset: PDF_UA,
+    tagged: true,
+    displayTitle: true,
+    lang: facts.lang,
+    info: { Title: page.title, Creator: "Rigsheet", Producer: "Rigsheet", CreationDate: facts.created },
+  });
+  const chunks: Uint8Array[] = [];
+  const done = new Promise<void>((resolve, reject) => {
+    document.on("data", (chunk: Uint8Array) => chunks.push(chunk));
+    document.on("end", resolve);
+    document.on("error", reject);
+  });
+  document.on("pageAdded", () => {
+    throw new Error("the sheet ran on to a second page");
+  });
+  document.scale(POINTS_PER_MILLIMETRE);
+  document.markContent("Artifact", { type: "Layout" });
+  for (const mark of page.marks) drawShape(document, mark, fonts);
+  document.endMarkedContent();
+  const root = document.struct("Document");
+  document.addStructure(root);
+  for (const node of page.nodes) root.add(structureOf(document, node, fonts));
+  root.end();
+  document.end();
+  await done;
+  return joined(chunks);
+}
+
+function structureOf(
+  document: PDFKit.PDFDocument,
+  node: SheetNode,
+  fonts: SheetFonts,
+): PDFKit.PDFStructureElement {
+  if ("children" in node) {
+    const children = node.children.map((child) => structureOf(document, child, fonts));
+    return document.struct(node.tag, {}, children);
+  }
+  const options = node.alt === undefined ? {} : { alt: node.alt };
+  return document.struct(node.tag, options, () => {
+    for (const shape of node.shapes) drawShape(document, shape, fonts);
+  });
+}
+
+function drawShape(document: PDFKit.PDFDocument, shape: Shape, fonts: SheetFonts): void {
+  switch (shape.kind) {
+    case "rect":
+      document.rect(shape.x, shape.y, shape.width, shape.height).fill(COLOURS[shape.fill]);
+      return;
+    case "line":
+      document.lineWidth(shape.strokeWidth).moveTo(shape.x1, shape.y1).lineTo(shape.x2, shape.y2);
+      if (shape.dashed) document.dash(shape.strokeWidth * 6, { space: shape.strokeWidth * 4 });
+      document.stroke(COLOURS[shape.stroke]).undash();
+      return;
+    case "path": {
+      const { d, fill, stroke, strokeWidth } = shape;
+      document.lineWidth(strokeWidth ?? 0.3).path(d);
+      if (fill && stroke) document.fillAndStroke(COLOURS[fill], COLOURS[stroke]);
+      else if (fill) document.fill(COLOURS[fill]);
+      else document.stroke(COLOURS[stroke ?? "ink"]);
+      return;
+    }
+    case "text":
+      drawText(document, shape, fonts);
+  }
+}
+
+function drawText(
+  document: PDFKit.PDFDocument,
+  shape: Extract<Shape, { kind: "text" }>,
+  fonts: SheetFonts,
+): void {
+  const text = shape.text.normalize("NFC");
+  const features: PDFKit.Mixins.OpenTypeFeatures[] = ["tnum"];
+  document.font(parsed(shape.strong ? fonts.strong : fonts.regular)).fontSize(shape.size);
+  const width = shape.anchor === "start" ? 0 : document.widthOfString(text, { features });
+  const back = { start: 0, middle: width / 2, end: width }[shape.anchor];
+  document
+    .fillColor(COLOURS[shape.tone])
+    .text(text, shape.x - back, shape.y, { lineBreak: false, baseline: "alphabetic", features });
+}
+
+function joined(chunks: readonly Uint8Array[]): Uint8Array {
+  const bytes = new Uint8Array(chunks.reduce((sum, chunk) => sum + chunk.length, 0));
+  let at = 0;
+  for (const chunk of chunks) {
+    bytes.set(chunk, at);
+    at += chunk.length;
+  }
+  return bytes;
+}

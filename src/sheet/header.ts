@@ -1,0 +1,80 @@
+import { textAt } from "../charts/shapes.ts";
+import type { Plan } from "../models/plan/plan.ts";
+import { sayEightInTen, sayGoal } from "../wording/goal.ts";
+import { TEXT_CAPITALS } from "./figure-size.ts";
+import { setParagraph, type SetParagraph } from "./paragraph.ts";
+import type { Measured, SheetNode } from "./sheet-node.ts";
+import type { Setter } from "./type-setting.ts";
+
+/** Sizes tried for title and name, millimetres of capitals; the first at which two lines hold them is taken. */
+const TITLE_CAPITALS = [5.4, 4.6, 3.9, 3.3, 2.9] as const;
+const NAME_CAPITALS = [3.6, 3.1, TEXT_CAPITALS] as const;
+
+/** Who it is for, under the title. */
+const whoOf = ({ athlete }: Plan): string =>
+  athlete.anonymous ? athlete.name : `${athlete.name}, ${athlete.division}`;
+
+function fitted(
+  text: string,
+  ladder: readonly number[],
+  width: number,
+  strong: boolean,
+  setter: Setter,
+): SetParagraph {
+  const tried = ladder.map((capitals) => setParagraph([{ text, strong }], capitals, width, setter));
+  return (
+    tried.find((paragraph) => paragraph.lines <= 2) ??
+    tried[tried.length - 1] ??
+    setParagraph([], 3, width, setter)
+  );
+}
+
+/** The head of the sheet: title and name on the left, the goal large on the right. `capitals` is the size of key figures. */
+export function sheetHeader(plan: Plan, width: number, capitals: number, setter: Setter): Measured {
+  const goal = sayGoal(plan);
+  const figureCapitals = capitals * 1.45;
+  const figureSize = setter.sizeFor(figureCapitals, true);
+  const unitSize = setter.sizeFor(Math.max(TEXT_CAPITALS, 3), false);
+  const smallSize = setter.sizeFor(TEXT_CAPITALS, false);
+  const unit = goal?.unit ?? "";
+  const unitGap = unit ? figureCapitals * 0.12 : 0;
+  const rangeText = goal ? [goal.label, ...(goal.range ? [sayEightInTen(goal.range)] : [])].join(" · ") : "";
+  const figureWidth = goal
+    ? setter.measure(goal.figure, figureSize, true) + unitGap + setter.measure(unit, unitSize, false)
+    : 0;
+  const goalWidth = Math.max(figureWidth, setter.measure(rangeText, smallSize, false));
+  const titleWidth = width - goalWidth - (goal ? 6 : 0);
+  const title = fitted(plan.workout.title, TITLE_CAPITALS, titleWidth, true, setter);
+  const who = fitted(whoOf(plan), NAME_CAPITALS, titleWidth, false, setter);
+  const goalHeight = goal ? figureCapitals + TEXT_CAPITALS * 2.1 : 0;
+  return {
+    height: Math.max(title.height + who.height, goalHeight),
+    place: (x, y) => {
+      const right = x + width;
+      const goalNodes: readonly SheetNode[] = goal
+        ? [
+            {
+              tag: "P",
+              shapes: [
+                textAt(right - figureWidth, y + figureCapitals, `${goal.figure} `, figureSize, {
+                  strong: true,
+                }),
+                ...(unit ? [textAt(right, y + figureCapitals, unit, unitSize, { anchor: "end" })] : []),
+                textAt(right, y + figureCapitals + TEXT_CAPITALS * 1.75, rangeText, smallSize, {
+                  anchor: "end",
+                }),
+              ],
+            },
+          ]
+        : [];
+      return {
+        marks: [],
+        nodes: [
+          { tag: "H1", shapes: title.at(x, y) },
+          { tag: "P", shapes: who.at(x, y + title.height) },
+          ...goalNodes,
+        ],
+      };
+    },
+  };
+}

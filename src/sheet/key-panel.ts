@@ -1,0 +1,19 @@
+import type { Measured } from "./sheet-node.ts";
+
+/**
+ * A list of rows needed mid-workout under a heading of its own. Rows may go on in the next column, where the heading is
+ * repeated. `width` is what a row needs. Millimetres.
+ */
+export type KeyPanel = {
+  readonly width: number;
+  readonly heading: Measured;
+  readonly rows: readonly Measured[];
+};
+
+/** How the key figures are set: the height of their capitals and the width of a column, millimetres. */
+export type KeySetting = { readonly capitals: number; readonly columnWidth: number };
+
+/** Distance of rows of key figures as a multiple of their capitals. */
+export const ROW_PITCH = 1.26;
+/** Gaps between the pieces of a row, as a multiple of the capitals. */
+export const PIECE_GAP = 0.42;

@@ -1,0 +1,83 @@
+import { lineBetween, textAt } from "../charts/shapes.ts";
+import type { Plan } from "../models/plan/plan.ts";
+import { sayDate } from "../wording/date.ts";
+import { LEAST_CAPITALS, TEXT_CAPITALS } from "./figure-size.ts";
+import { layoutLower, leastLowerHeight } from "./lower-half.ts";
+import { MARGIN, PAPER_SIZES, type Frame, type Paper } from "./paper.ts";
+import { together, type Placed, type SheetPage } from "./sheet-node.ts";
+import type { Setter } from "./type-setting.ts";
+import { layoutUpper } from "./upper-half.ts";
+
+/** A page with what the layout decided, so that tests and callers can see it. */
+export type LaidOutPage = SheetPage & {
+  /** Capital height of the key figures, millimetres. */
+  readonly keyCapitals: number;
+  /** Whether the upper half alone serves, so that the sheet may be folded. */
+  readonly folds: boolean;
+};
+
+const HALF_GAP = 4;
+const FOOTER = TEXT_CAPITALS * 1.9;
+
+/**
+ * Lays a plan out on one page. The upper half holds what is needed mid-workout, with key figures of at least `least`
+ * millimetres; where it cannot, the page is not folded and the key figures take the room they need from below. Gives
+ * nothing when even that does not fit: then the sheet is meant to be read from too far away.
+ */
+export function layoutPage(
+  plan: Plan,
+  paper: Paper,
+  least: number,
+  link: string | undefined,
+  setter: Setter,
+): LaidOutPage | undefined {
+  const { width, height } = PAPER_SIZES[paper];
+  const inside = { x: MARGIN.side, width: width - 2 * MARGIN.side };
+  const capitals = Math.max(least, LEAST_CAPITALS);
+  const fold = height / 2;
+  const bottom = height - MARGIN.bottom - FOOTER;
+  const folded: Frame = { ...inside, y: MARGIN.top, height: fold - MARGIN.top - HALF_GAP * 0.7 };
+  const half = layoutUpper(plan, folded, capitals, setter);
+  const material = { width: inside.width, link, setter };
+  const whole = bottom - MARGIN.top - HALF_GAP - leastLowerHeight(plan, material);
+  const upper = half ?? layoutUpper(plan, { ...folded, height: whole }, capitals, setter);
+  if (!upper) return undefined;
+  const top = half ? fold + HALF_GAP : upper.bottom + HALF_GAP;
+  const lower = layoutLower(plan, { ...inside, y: top, height: bottom - top }, material);
+  if (!lower) return undefined;
+  const marks = half ? foldMark(fold, width) : [];
+  return {
+    ...together([
+      upper,
+      { marks, nodes: [] },
+      lower,
+      footer(plan, { ...inside, y: height - MARGIN.bottom, height: 0 }, half !== undefined, setter),
+    ]),
+    width,
+    height,
+    title: sheetTitle(plan),
+    keyCapitals: upper.capitals,
+    folds: half !== undefined,
+  };
+}
+
+/** The title in the file's properties. A band of athletes is named by what it is, never like a person. */
+export const sheetTitle = ({ athlete, workout }: Plan): string =>
+  athlete.anonymous ? `${workout.title}: strategy sheet` : `${workout.title}: sheet of ${athlete.name}`;
+
+function foldMark(y: number, width: number): Placed["marks"] {
+  return [lineBetween([0, y], [width, y], "ink", 0.2, true)];
+}
+
+function footer(plan: Plan, { x, y, width }: Frame, folds: boolean, setter: Setter): Placed {
+  const size = setter.sizeFor(TEXT_CAPITALS, false);
+  const made = `Plan of ${sayDate(plan.date)} for ${plan.gym.assumed ? "any gym" : plan.gym.name}`;
+  const right = folds ? "Print at 100%, fold at the dashes" : "Print at 100%";
+  return {
+    marks: [],
+    nodes: [
+      { tag: "P", shapes: [textAt(x, y, made, size)] },
+      { tag: "P", shapes: [textAt(x + width, y, right, size, { anchor: "end" })] },
+    ],
+  };
+}

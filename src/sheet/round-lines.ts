@@ -1,0 +1,123 @@
+import type { PartPlan } from "../models/plan/plan.ts";
+import { sayNumber } from "../wording/number.ts";
+import { clockShift, sayWhichClock } from "../wording/part-clock.ts";
+import { saySets } from "../wording/sets.ts";
+import { sayClock, sayDuration } from "../wording/time.ts";
+
+type Pacing = NonNullable<PartPlan["pacing"]>;
+type Row = Pacing["rows"][number];
+
+/** How much a panel of rounds shows. */
+export type RoundDetail = {
+  /** Sets beside the clock of each round, or not. */
+  readonly sets: boolean;
+  /** Every round or movement, only those where the clock is worth a look, or a few of these spread evenly. */
+  readonly every: "row" | "checkpoint" | "few";
+};
+
+/** One line of a panel: the label in its box, a name where rounds have none, the key figure, sets by movement, a note. */
+export type RoundLine = {
+  readonly label: string;
+  readonly name?: string;
+  readonly figure: string;
+  readonly sets: readonly string[];
+  readonly note?: string;
+  /** Whether a tie-break time is taken in it. */
+  readonly tieBreak: boolean;
+};
+
+/** The lines of a panel and the words over its columns. */
+export type RoundLines = {
+  readonly figureHeading: string;
+  readonly setHeadings: readonly string[];
+  readonly lines: readonly RoundLine[];
+};
+
+/** Short names of the movements that are broken into sets somewhere, in order. */
+export function brokenMovements(pacing: Pacing): readonly string[] {
+  const broken = pacing.rows.filter((row) => row.kind === "work" && row.sets.length > 1);
+  return [...new Set(broken.map((row) => row.short))];
+}
+
+/**
+ * What a panel says: of intervals the score of each and the rest left; of rounds the clock at the end of each; of work
+ * in a single pass the clock at the end of each movement.
+ */
+export function roundLines(part: PartPlan, pacing: Pacing, detail: RoundDetail): RoundLines {
+  const broken = detail.sets ? brokenMovements(pacing) : [];
+  const clockHeading = sayWhichClock(part) ?? "clock at the end";
+  if (pacing.intervals) {
+    return { figureHeading: "score of each", setHeadings: broken, lines: intervalLines(pacing, broken) };
+  }
+  if (pacing.rounds.length > 1) {
+    const lines = passLines(pacing, broken, clockShift(part), detail);
+    return { figureHeading: clockHeading, setHeadings: broken, lines };
+  }
+  const lines = movementLines(pacing, broken.length > 0, clockShift(part), detail);
+  return { figureHeading: clockHeading, setHeadings: broken.length > 0 ? ["sets"] : [], lines };
+}
+
+const intervalLines = (pacing: Pacing, broken: readonly string[]): readonly RoundLine[] =>
+  (pacing.intervals ?? []).map(({ interval, score, restLeft }) => ({
+    label: sayNumber(interval, 0),
+    figure: sayNumber(score, 0),
+    sets: setsOf(
+      pacing.rows.filter((row) => row.round === interval),
+      broken,
+    ),
+    note: `rest ${sayDuration(restLeft)}`,
+    tieBreak: hasTieBreak(pacing.rows.filter((row) => row.round === interval)),
+  }));
+
+/** As many lines as stay when only a few do. */
+const FEW = 3;
+
+function isShown(pacing: Pacing, row: number, { every }: RoundDetail): boolean {
+  if (every === "row") return true;
+  const last = pacing.rows.at(-1)?.index;
+  const watched = [...new Set([...pacing.checkpoints, ...(last === undefined ? [] : [last])])];
+  if (every === "checkpoint" || watched.length <= FEW) return watched.includes(row);
+  const few = Array.from({ length: FEW }, (_, index) => Math.round(((index + 1) * watched.length) / FEW) - 1);
+  return few.some((at) => watched[at] === row);
+}
+
+const passLines = (
+  pacing: Pacing,
+  broken: readonly string[],
+  shift: number,
+  detail: RoundDetail,
+): readonly RoundLine[] =>
+  pacing.rounds
+    .filter((round) => isShown(pacing, round.lastRow, detail))
+    .map((round) => {
+      const rows = pacing.rows.filter((row) => row.round === round.round);
+      const figure = sayClock(round.end + shift);
+      return { label: round.label, figure, sets: setsOf(rows, broken), tieBreak: hasTieBreak(rows) };
+    });
+
+const movementLines = (
+  pacing: Pacing,
+  withSets: boolean,
+  shift: number,
+  detail: RoundDetail,
+): readonly RoundLine[] =>
+  pacing.rows
+    .filter((row) => row.kind === "work" && isShown(pacing, row.index, detail))
+    .map((row, index) => ({
+      label: sayNumber(index + 1, 0),
+      name: row.short,
+      figure: sayClock(row.end + shift),
+      sets: withSets ? [row.sets.length > 1 ? saySets(row.sets) : ""] : [],
+      tieBreak: row.tieBreak,
+    }));
+
+const hasTieBreak = (rows: readonly Row[]): boolean => rows.some((row) => row.tieBreak);
+
+/** The sets of each broken movement in one round; a movement that comes twice has both visits. */
+const setsOf = (rows: readonly Row[], broken: readonly string[]): readonly string[] =>
+  broken.map((short) =>
+    rows
+      .filter((row) => row.short === short)
+      .map((row) => saySets(row.sets))
+      .join(" / "),
+  );
