@@ -70,6 +70,7 @@ const FACT_PHRASES: Readonly<Partial<Record<Fact, readonly [string, string]>>> =
 
 /** Facts whose word is yes or no, said for yes and for no. */
 const YES_NO_PHRASES: Readonly<Partial<Record<Fact, readonly [string, string]>>> = {
+  lifted: ["it is lifted for load", "it is not lifted for load"],
   "has-lift": ["a lift is part of it", "no lift is part of it"],
   "needs-catching": ["a miss lands on you unless it is caught", "a miss cannot land on you"],
   "best-known": ["your best lift is known", "your best lift is not known"],
