@@ -54,7 +54,8 @@ export type NoCapacity = { readonly missing: string };
 /** Everything the pacing needs to know of an athlete. */
 export type Capacity = {
   readonly level: Level;
-  readonly sex: Sex;
+  /** Absent where it is not stated; references are then the mean of both. */
+  readonly sex?: Sex;
   /** Factor on the speed of every refill: the athlete's recovery. */
   readonly recoverySpeed: number;
   /** The shared reserve in seconds of critical-rate work. */

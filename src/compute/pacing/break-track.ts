@@ -58,8 +58,9 @@ export function breakTrack(
     restMuscles(muscles, rules, begins - (log.started[i] as number));
     const done = log.done[i] as number;
     if (done < LEAST_UNITS || time <= 0) continue;
-    const { capacity } = track.tasks[task] as Track["tasks"][number];
-    const draw = draws[task] as MuscleDraw;
+    const capacity = track.tasks[task]?.capacity;
+    const draw = draws[task];
+    if (!capacity || !draw) continue;
     const plan = planStretch(track, rules, muscles, draw, i, done, time);
     sets[i] = plan;
     const least = Math.max(capacity.fastest, plan.leastTotal / wholeUnits(done));

@@ -55,7 +55,7 @@ export function choosePlan(quest: Quest): Choice {
   const { track, rules } = bench;
   let plan: Followable = {
     efforts: new Float64Array(Math.max(1, track.sections)).fill(0.6),
-    offsets: new Float64Array(track.tasks.length).fill(1),
+    offsets: new Float64Array(Math.max(1, track.tasks.length)).fill(1),
     finishLift: 1,
     finishFrom: rules.finishFrom,
   };

@@ -37,7 +37,10 @@ export function goalOf(score: Score): Goal {
   }
 }
 
-/** One interval of a run: what was scored in it, how long its work took, whether all of it was done. */
+/**
+ * One interval of a run: what was scored in it, how long its work took (what was left undone added at the sustainable rate), whether
+ * all of it was done.
+ */
 export type Interval = {
   readonly section: number;
   readonly number: number;
@@ -68,8 +71,9 @@ export function intervalsOf(track: Track, log: RunLog, last: number): readonly I
     } else intervals.pop();
     const amount = track.amount[i] as number;
     score += (log.done[i] as number) * (track.score[i] as number);
-    time += (log.ended[i] as number) - (log.started[i] as number);
-    complete &&= !Number.isFinite(amount) || (log.done[i] as number) >= amount - 1e-6;
+    const undone = Number.isFinite(amount) ? Math.max(0, amount - (log.done[i] as number)) : 0;
+    time += (log.ended[i] as number) - (log.started[i] as number) + undone * (track.perUnit[i] as number);
+    complete &&= undone <= 1e-6;
     const ends = log.ended[i] as number;
     intervals.push({ section, number: roundOfSection, score, time, complete, ends, lastStretch: i });
   }

@@ -39,7 +39,7 @@ function intervalLoss(goal: Goal & { kind: "interval" }, track: Track, state: Ru
   const intervals = intervalsOf(track, log, state.at);
   if (goal.of === "time") {
     const times = intervals.map((interval) => interval.time);
-    const left = state.stopped === "no" ? 0 : UNFINISHED - state.worked;
+    const left = state.stopped === "deadline" || state.stopped === "wall" ? UNFINISHED - state.worked : 0;
     return (goal.which === "best" ? Math.min(...times) : Math.max(...times)) + left;
   }
   const unfinished = state.at < lastWork(track);

@@ -42,13 +42,18 @@ export function roundsOf(
   });
 }
 
-/** Seconds of each round of a run that got through it. */
+/** Seconds of each round that a run got all the way through. */
 export function roundSeconds({ track }: Bench, log: RunLog, last: number): ReadonlyMap<number, number> {
   const starts = new Map<number, number>();
   const ends = new Map<number, number>();
-  for (let i = 0; i < last; i += 1) {
+  for (let i = 0; i < track.length; i += 1) {
     if ((track.task[i] as number) < 0) continue;
     const round = track.round[i] as number;
+    const amount = track.amount[i] as number;
+    if (i > last || (Number.isFinite(amount) && (log.done[i] as number) < amount - 1e-6)) {
+      ends.delete(round);
+      break;
+    }
     if (!starts.has(round)) starts.set(round, log.started[i] as number);
     ends.set(round, log.ended[i] as number);
   }

@@ -37,11 +37,12 @@ export function workShares(track: Track): Float64Array {
 }
 
 /** The spread a plan's margin is chosen for: form, and the part of what is not known that is not felt in time. */
+export const spreadToPlanFor = (rules: Rules, model: number): number =>
+  Math.min(MOST_SPREAD_PLANNED_FOR, Math.hypot(rules.formSpread, NOT_FELT * model));
+
+/** The spread to plan a track for, before anything is solved. */
 export const plannedSpread = (track: Track, rules: Rules): number =>
-  Math.min(
-    MOST_SPREAD_PLANNED_FOR,
-    Math.hypot(rules.formSpread, NOT_FELT * modelSpread(track, workShares(track))),
-  );
+  spreadToPlanFor(rules, modelSpread(track, workShares(track)));
 
 /** The spread of results: form and everything not known. */
 export const resultSpread = (track: Track, rules: Rules, sensitivity: Sensitivity): number =>

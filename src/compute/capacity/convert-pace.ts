@@ -1,0 +1,58 @@
+import type { Movement } from "../../models/movement.ts";
+import type { AmountUnit, ErgKind } from "../../models/vocabulary.ts";
+import {
+  caloriesPerHour,
+  paceOfPower,
+  powerOfCalories,
+  powerOfPace,
+  secondsPerCalorie,
+} from "./erg-power.ts";
+
+/**
+ * A pace of a movement in another unit it is counted in; undefined where nothing says how the two go together.
+ *
+ * Reps and metres by the distance per rep; metres and calories of a rower, ski erg or bike erg by the open power formulas. An air bike
+ * has no open formula.
+ */
+export function convertPace(
+  movement: Movement,
+  secondsPerUnit: number,
+  from: AmountUnit,
+  to: AmountUnit,
+): number | undefined {
+  if (from === to) return secondsPerUnit;
+  if (from === "seconds" || to === "seconds") return undefined;
+  const { metresPerRep, erg } = movement;
+  if (metresPerRep !== undefined && from === "reps" && to === "metres") return secondsPerUnit / metresPerRep;
+  if (metresPerRep !== undefined && from === "metres" && to === "reps") return secondsPerUnit * metresPerRep;
+  if (!hasOpenFormula(erg)) return undefined;
+  if (from === "metres" && to === "calories") return secondsPerCalorie(powerOfPace(erg, secondsPerUnit));
+  if (from === "calories" && to === "metres") {
+    const watts = powerOfCalories(secondsPerUnit);
+    return watts > 0 ? paceOfPower(erg, watts) : undefined;
+  }
+  return undefined;
+}
+
+const hasOpenFormula = (erg: ErgKind | undefined): erg is ErgKind => erg !== undefined && erg !== "air-bike";
+
+/**
+ * How dear it is to speed up a movement in a unit other than its usual one: the exponent is stated for the usual unit and carried over
+ * by how power goes with each rate (the cube of metres, a straight line with an offset for calories).
+ */
+export function convertKappa(movement: Movement, unit: AmountUnit, secondsPerUnit: number): number {
+  const kappa = movement.kappa.value;
+  const usual = movement.counts[0];
+  if (!hasOpenFormula(movement.erg) || usual === undefined || usual === unit) return kappa;
+  const usualPace = convertPace(movement, secondsPerUnit, unit, usual);
+  if (usualPace === undefined) return kappa;
+  return (kappa * powerExponent(unit, secondsPerUnit)) / powerExponent(usual, usualPace);
+}
+
+/** Relative change of power per relative change of rate: the cube for metres, more than one for calories, some of which are free. */
+function powerExponent(unit: AmountUnit, secondsPerUnit: number): number {
+  if (unit !== "calories") return 3;
+  const shown = caloriesPerHour(secondsPerUnit);
+  const atRest = caloriesPerHour(secondsPerCalorie(0));
+  return shown > atRest ? shown / (shown - atRest) : 1;
+}

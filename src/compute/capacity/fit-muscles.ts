@@ -1,0 +1,126 @@
+import { findRoot } from "../../numerics/find-root.ts";
+import { planSets } from "../pacing/plan-sets.ts";
+import type { Rules } from "../pacing/rules.ts";
+import type { CapacityConstants } from "./constants.ts";
+
+/** What the muscles of one movement can do: units in one set from fresh, and a factor on how fast they refill in breaks. */
+export type MuscleFit = { readonly unbroken: number; readonly muscleRecovery: number };
+
+/** How a movement is done, as far as its muscles go. */
+export type Doing = { readonly fastest: number; readonly held: boolean };
+
+/** An effort as the muscles see it: factors of its load on the fastest cycle and on the units in one set. */
+export type MusclePoint = {
+  readonly amount: number;
+  readonly time: number;
+  readonly cycle: number;
+  readonly unbroken: number;
+};
+
+/** A single set is never fitted to be longer than this multiple of the amount of an effort. */
+const LONGEST_SET = 20;
+
+/** Seconds that the fastest way of doing an amount from fresh takes, breaks included. */
+export function muscleTime(
+  amount: number,
+  { unbroken, muscleRecovery }: MuscleFit,
+  doing: Doing,
+  rules: Rules,
+): number {
+  const plan = planSets(
+    {
+      amount,
+      ...doing,
+      unbroken,
+      muscleRecovery,
+      fast: rules.refillFastShare,
+      slow: 1 - rules.refillFastShare,
+      full: 1,
+      time: 0,
+      unbrokenOnly: false,
+    },
+    rules,
+  );
+  return plan.leastTotal;
+}
+
+/** Seconds of the fastest way of doing what was done in an effort, at its load. */
+export const timeOfPoint = (
+  point: MusclePoint,
+  fit: MuscleFit,
+  { fastest, held }: Doing,
+  rules: Rules,
+  constants: CapacityConstants,
+): number =>
+  muscleTime(
+    point.amount,
+    { ...fit, unbroken: Math.max(constants.unbrokenLeast, fit.unbroken * point.unbroken) },
+    { fastest: fastest * point.cycle, held },
+    rules,
+  );
+
+/**
+ * Fits the muscles of a movement to what was done: the longest effort says how fast they refill in breaks; a shorter one that would
+ * then take longer than it did says that more can be done in one set than was known.
+ *
+ * @param known units in one set as tested or as usual for the level
+ * @param musclesFirst whether the muscles tire before heart and lungs, so that they explain the time of an effort; else they
+ *   only must not forbid it
+ */
+export function fitMuscles(
+  points: readonly MusclePoint[],
+  known: number,
+  musclesFirst: boolean,
+  doing: Doing,
+  rules: Rules,
+  constants: CapacityConstants,
+): MuscleFit {
+  let fit: MuscleFit = { unbroken: known, muscleRecovery: 1 };
+  if (!Number.isFinite(known)) return fit;
+  const byLength = [...points].sort((a, b) => b.time - a.time);
+  for (const [i, point] of byLength.entries()) {
+    const excess = timeOfPoint(point, fit, doing, rules, constants) / point.time - 1;
+    if (i === 0 && (musclesFirst || excess > 0)) {
+      fit = { ...fit, muscleRecovery: recoveryFor(point, fit, doing, rules, constants) };
+    }
+    if (timeOfPoint(point, fit, doing, rules, constants) > point.time * 1.001) {
+      fit = { ...fit, unbroken: unbrokenFor(point, fit, doing, rules, constants) };
+    }
+  }
+  return fit;
+}
+
+/** The refill with which an amount takes the time it took; the nearest bound where none does. */
+function recoveryFor(
+  point: MusclePoint,
+  fit: MuscleFit,
+  doing: Doing,
+  rules: Rules,
+  constants: CapacityConstants,
+): number {
+  const low = Math.log(constants.muscleRecoveryLeast);
+  const high = Math.log(constants.muscleRecoveryMost);
+  const over = (logarithm: number): number =>
+    timeOfPoint(point, { ...fit, muscleRecovery: Math.exp(logarithm) }, doing, rules, constants) /
+      point.time -
+    1;
+  const root = findRoot(over, low, high, { width: 0.01, near: 0.003, most: 14 });
+  if (root.kind === "no-bracket") return root.atLow < 0 ? Math.exp(low) : Math.exp(high);
+  return Math.exp(root.at);
+}
+
+/** The set from fresh with which an amount is possible in the time it took. */
+function unbrokenFor(
+  point: MusclePoint,
+  fit: MuscleFit,
+  doing: Doing,
+  rules: Rules,
+  constants: CapacityConstants,
+): number {
+  const low = Math.log(fit.unbroken);
+  const high = Math.log(Math.max(fit.unbroken * 1.01, (point.amount * LONGEST_SET) / point.unbroken));
+  const over = (logarithm: number): number =>
+    timeOfPoint(point, { ...fit, unbroken: Math.exp(logarithm) }, doing, rules, constants) / point.time - 1;
+  const root = findRoot(over, low, high, { width: 0.005, near: 0.002, most: 16 });
+  return root.kind === "no-bracket" ? Math.exp(high) : Math.exp(root.at);
+}

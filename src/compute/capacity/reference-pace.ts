@@ -1,0 +1,40 @@
+import type { Athlete } from "../../models/athlete.ts";
+import type { Movement, ReferencePace } from "../../models/movement.ts";
+import type { AmountUnit, Sex } from "../../models/vocabulary.ts";
+import { bySex } from "./by-sex.ts";
+import { convertPace } from "./convert-pace.ts";
+
+/** Seconds for which a steady reference pace is meant to be held. */
+export const STEADY_SECONDS = 1200;
+
+/** The reference of a movement for a level and sex, in one unit: steady and fastest seconds per unit, units in one set. */
+export type Reference = { readonly steady: number; readonly fastest: number; readonly unbroken: number };
+
+/** The reference of a movement in a unit it may be counted in; undefined where nothing converts its usual unit into it. */
+export function referencePace(
+  { level }: Pick<Athlete, "level">,
+  sex: Sex | undefined,
+  movement: Movement,
+  unit: AmountUnit,
+): Reference | undefined {
+  const pace: ReferencePace = movement.pace;
+  const usual = movement.counts[0] ?? "reps";
+  const factor = bySex(pace.bySex, sex);
+  const steady = convertPace(movement, pace.steady[level] * factor, usual, unit);
+  const fastest = convertPace(movement, pace.fastest[level] * factor, usual, unit);
+  if (steady === undefined || fastest === undefined) return undefined;
+  // Units of one set convert like any amount: by how long it takes at the steady pace.
+  const set = (pace.unbroken[level] * pace.steady[level]) / (steady / factor);
+  return {
+    steady,
+    fastest,
+    unbroken: hasSets(movement) ? Math.max(1, set / factor) : Number.POSITIVE_INFINITY,
+  };
+}
+
+/** Whether a movement is done in sets at all; nobody puts an erg or a run down. */
+export const hasSets = (movement: Movement): boolean => movement.kind !== "erg" && movement.kind !== "run";
+
+/** Whether something is held or hung on, so that only putting it down or coming off rests. */
+export const isHeld = (movement: Movement): boolean =>
+  ["barbell", "dumbbell", "kettlebell", "odd-object", "gymnastics", "carry"].includes(movement.kind);

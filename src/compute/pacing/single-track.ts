@@ -1,0 +1,35 @@
+import { type Track, UNTIL } from "./track.ts";
+
+const one = (value: number): Float64Array => new Float64Array(1).fill(value);
+const never = Number.POSITIVE_INFINITY;
+
+/** A track of one movement for as long as the horizon lasts, counted in its own sustainable seconds, with nothing but endurance to it. */
+export const singleTrack = (kappa: number, reach: number): Track => ({
+  items: [],
+  tasks: [],
+  length: 1,
+  kind: new Uint8Array([UNTIL]),
+  task: new Int32Array(1),
+  round: new Int32Array([1]),
+  section: new Int32Array(1),
+  sections: 1,
+  amount: one(never),
+  perUnit: one(1),
+  least: one(0.01),
+  rep: one(3),
+  kappa: one(kappa),
+  reach: one(reach),
+  transition: one(0),
+  time: one(never),
+  deadline: one(never),
+  ends: new Uint8Array(1),
+  score: one(1),
+  counted: new Uint8Array([1]),
+  wall: new Uint8Array(1),
+  group: new Int32Array(1).fill(-1),
+  groupTotal: one(0),
+  needBy: one(never),
+  workAfter: one(0),
+  transitionsAfter: one(0),
+  pauses: new Float64Array(0),
+});
