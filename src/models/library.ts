@@ -54,7 +54,11 @@ export type RecoveryOption = {
   /** Light enough for muscles that have just worked. */
   readonly easy: boolean;
   /** Ranges per kilogram of body mass, for refuelling. */
-  readonly perBodyMass?: { readonly low: number; readonly high: number; readonly unit: "g" | "mL" | "mg" | "g/h" };
+  readonly perBodyMass?: {
+    readonly low: number;
+    readonly high: number;
+    readonly unit: "g" | "mL" | "mg" | "g/h";
+  };
   /** Loads from the athlete's own lifts. */
   readonly work?: readonly {
     readonly movement: string;

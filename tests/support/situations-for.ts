@@ -1,24 +1,23 @@
-import type { AtMovement } from "../../src/compute/cautions/cautions.ts";
-import { atMovement } from "../../src/compute/conditions/movement-situation.ts";
-import { movementsOf } from "../../src/compute/conditions/movements-of.ts";
-import {
-  type PlannedPart,
-  type SituationInput,
-  situationOf,
-} from "../../src/compute/conditions/situation-of.ts";
-import type { Situation } from "../../src/compute/conditions/situation.ts";
-import type { UsualAmounts } from "../../src/compute/conditions/usual-amounts.ts";
 import { bestLift } from "../../src/compute/capacity/best-lift.ts";
+import { withhold } from "../../src/compute/cautions/withhold.ts";
+import type { AtMovement } from "../../src/compute/conditions/movement-situation.ts";
+import type { PlannedPart, SituationInput } from "../../src/compute/conditions/situation-of.ts";
+import type { Situation } from "../../src/compute/conditions/situation.ts";
+import { situationsOf } from "../../src/compute/conditions/situations-of.ts";
+import type { UsualAmounts } from "../../src/compute/conditions/usual-amounts.ts";
 import type { Athlete } from "../../src/models/athlete.ts";
 import { type PartSketch, plannedParts, workout } from "./hand-made.ts";
-import { sampleMovements } from "./sample-movements.ts";
+import { sampleLibrary } from "./library.ts";
 
 type More = Partial<Pick<SituationInput, "gym" | "competition" | "start">> & {
   readonly usual?: UsualAmounts;
   readonly secondsPerUnit?: number;
 };
 
-/** The situations of a hand-made athlete in a hand-made workout on 26 November 2026, with its parts as planned. */
+/**
+ * The situations of a hand-made athlete in a hand-made workout on 26 November 2026, with its parts as planned and what
+ * limits keep out replaced, as a plan would have it.
+ */
 export function situationsFor(
   athlete: Athlete,
   sketches: readonly PartSketch[],
@@ -29,28 +28,35 @@ export function situationsFor(
   readonly parts: readonly PlannedPart[];
 } {
   const date = "2026-11-26";
+  const { movements } = sampleLibrary;
   const best = (id: string) => {
-    const movement = sampleMovements.get(id);
-    return movement && bestLift(athlete, movement, sampleMovements, date);
+    const movement = movements.get(id);
+    return movement && bestLift(athlete, movement, movements, date);
   };
   const made = workout(sketches);
-  const parts = plannedParts(sketches, {
+  const withholding = withhold(athlete, made, sampleLibrary, date);
+  const done = sketches.map((sketch) => ({
+    ...sketch,
+    lines: sketch.lines.flatMap((line) => {
+      if (!withholding.forbids(line.movement)) return [line];
+      const instead = withholding.replace(line.movement);
+      return instead === undefined ? [] : [{ ...line, movement: instead.id }];
+    }),
+  }));
+  const parts = plannedParts(done, {
     best: (id) => best(id)?.kilograms,
     ...(secondsPerUnit !== undefined && { secondsPerUnit }),
+  }).filter((part) => part.lifting === undefined || !withholding.noMaxLift);
+  const found = situationsOf({
+    athlete,
+    workout: made,
+    movements,
+    date,
+    parts,
+    withholding,
+    abilities: { best },
+    ...place,
+    ...(usual !== undefined && { usual }),
   });
-  const shared = { athlete, date, parts, movements: sampleMovements };
-  const situation = situationOf({ ...shared, workout: made, ...place });
-  const movements = movementsOf(made, "everyone").flatMap((id) => {
-    const movement = sampleMovements.get(id);
-    if (movement === undefined) return [];
-    const narrowed = atMovement({
-      ...shared,
-      situation,
-      movement,
-      abilities: { best },
-      ...(usual !== undefined && { usual }),
-    });
-    return [{ movement, situation: narrowed }];
-  });
-  return { situation, movements, parts };
+  return { ...found, parts };
 }

@@ -1,15 +1,12 @@
 import { type Fact, type Metric, singlesOf } from "../../models/condition.ts";
 import type { CautionEntry } from "../../models/library.ts";
-import type { Movement } from "../../models/movement.ts";
 import type { Plan } from "../../models/plan/plan.ts";
 import { allHold } from "../conditions/holds.ts";
+import type { AtMovement } from "../conditions/movement-situation.ts";
 import type { Situation } from "../conditions/situation.ts";
 import { sayCause } from "./say-cause.ts";
 
 export type Caution = Plan["cautions"][number];
-
-/** One movement of the workout and the situation narrowed to it. */
-export type AtMovement = { readonly movement: Movement; readonly situation: Situation };
 
 /** What is only known of one movement at hand; an entry that asks for it is weighed movement by movement. */
 const OF_A_MOVEMENT: readonly (Metric | Fact)[] = [

@@ -1,6 +1,6 @@
 import type { MovementChoice } from "../../models/movement.ts";
 import type { Plan } from "../../models/plan/plan.ts";
-import type { AtMovement } from "../cautions/cautions.ts";
+import type { AtMovement } from "../conditions/movement-situation.ts";
 import type { Withheld, Withholding } from "../cautions/withhold.ts";
 import type { Verdict } from "../conditions/holds.ts";
 import { withOverrides } from "../with-overrides.ts";

@@ -28,6 +28,9 @@ export type MovementSituationInput = {
   readonly overrides?: Readonly<Record<string, number>>;
 };
 
+/** One movement of a workout with the situation narrowed to it. */
+export type AtMovement = { readonly movement: Movement; readonly situation: Situation };
+
 /**
  * The situation of a workout narrowed to one movement of it: its amounts, load and pace for this athlete, what it
  * taxes and stresses, and how the athlete's bests compare.

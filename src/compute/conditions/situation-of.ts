@@ -32,10 +32,35 @@ export type SituationInput = {
   readonly parts?: readonly PlannedPart[];
   readonly gym?: Gym;
   readonly competition?: Competition;
+  /** What a stated limit keeps out of the workout and what is done instead; nothing is kept out without it. */
+  readonly withholding?: Substitution;
   /** When the workout starts, where known. */
   readonly start?: StartTime;
   readonly overrides?: Readonly<Record<string, number>>;
 };
+
+/** Which movements are not done, and what is done in their place where anything is. */
+export type Substitution = {
+  readonly forbids: (movement: string) => boolean;
+  readonly replace: (movement: string) => Movement | undefined;
+};
+
+/**
+ * The movements an athlete does in a workout, by id, each once: those of the planned parts in order, or before anything
+ * is planned those the workout names for the division, after what a limit replaces.
+ */
+export function movementsDone(input: SituationInput): readonly string[] {
+  const { athlete, workout, withholding, parts = [] } = input;
+  const planned = parts.flatMap(({ pacing, lifting }) => [
+    ...(pacing?.rows ?? []).flatMap((row) => row.movement ?? []),
+    ...(lifting?.lifts ?? []).map((lift) => lift.movement),
+  ]);
+  if (planned.length > 0) return [...new Set(planned)];
+  const ids = movementsOf(workout, resolveDivision(athlete, workout).division);
+  if (withholding === undefined) return ids;
+  const done = ids.flatMap((id) => (withholding.forbids(id) ? (withholding.replace(id)?.id ?? []) : id));
+  return [...new Set(done)];
+}
 
 /** The word in a gym's equipment that says bars are shared while warming up. */
 const SHARED = "shared bars";
@@ -106,9 +131,9 @@ function athleteFacts({ athlete, date }: SituationInput): Situation["facts"] {
 }
 
 function workoutFacts(input: SituationInput): Situation["facts"] {
-  const { workout, movements, parts = [], athlete, overrides } = input;
+  const { workout, movements, parts = [], overrides } = input;
   const { taxedFrom } = withOverrides(SITUATION_CONSTANTS, overrides);
-  const ids = movementsOf(workout, resolveDivision(athlete, workout).division);
+  const ids = movementsDone(input);
   const used = ids.flatMap((id) => movements.get(id) ?? []);
   return defined({
     movement: ids,

@@ -1,9 +1,8 @@
 import type { PartPlan, Plan } from "../../models/plan/plan.ts";
 import type { Workout } from "../../models/workout.ts";
-import type { AtMovement } from "../cautions/cautions.ts";
 import { cautionsOf } from "../cautions/cautions.ts";
 import { chooseOptions } from "../choices/choose.ts";
-import { atMovement } from "../conditions/movement-situation.ts";
+import { type AtMovement, atMovement } from "../conditions/movement-situation.ts";
 import { type SituationInput, situationOf } from "../conditions/situation-of.ts";
 import { usualAmounts } from "../conditions/usual-amounts.ts";
 import { planWarmUp } from "../warm-up/plan-warm-up.ts";

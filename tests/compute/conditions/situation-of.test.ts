@@ -143,6 +143,21 @@ describe("the situation of an athlete and a workout", () => {
     expect(situationOf({ ...input, athlete: athlete(), gym: kiloGym }).facts.sharing).toEqual(["no"]);
   });
 
+  it("holds what is done in the place of what a limit keeps out", () => {
+    const withholding = {
+      forbids: (id: string) => id === "pull-up" || id === "thruster",
+      replace: (id: string) => (id === "pull-up" ? sampleMovements.get("ring-row") : undefined),
+    };
+    const { facts } = situationOf({ ...input, athlete: athlete(), withholding });
+    expect(facts.movement).toEqual(["ring-row", "snatch"]);
+    expect(facts.stress).not.toContain("kipping");
+  });
+
+  it("holds the movements of the plan once there is one", () => {
+    const parts = plannedParts([{ lines: [{ movement: "ring-row", amount: 10 }] }]);
+    expect(situationOf({ ...input, athlete: athlete(), parts }).facts.movement).toEqual(["ring-row"]);
+  });
+
   it("counts a line as work and a prescribed pause as rest", () => {
     const [paced] = plannedParts([{ lines: [{ movement: "row", amount: 400, unit: "metres" }] }]);
     const work = paced?.pacing?.rows[0];

@@ -1,0 +1,111 @@
+import type { Athlete } from "../../models/athlete.ts";
+import type { Movement } from "../../models/movement.ts";
+import type { PlannedPart, PlannedRow } from "../conditions/situation-of.ts";
+import { workRowsOf } from "../conditions/situation-of.ts";
+import { buildShare } from "./build-share.ts";
+import type { WarmUpNumbers } from "./constants.ts";
+
+/** What a build climbs to. Masses in kilograms. */
+export type BuildGoal = {
+  readonly movement: string;
+  readonly name: string;
+  readonly best: number;
+  readonly top: number;
+  readonly topReps: number;
+  readonly why: string;
+  /** Whether it serves a lift for load, or the heaviest load of the workout. */
+  readonly serves: "lift" | "load";
+};
+
+type Best = { readonly kilograms: number; readonly basis: string };
+
+export type BuildGoalsInput = {
+  readonly athlete: Athlete;
+  readonly movements: ReadonlyMap<string, Movement>;
+  readonly parts: readonly PlannedPart[];
+  readonly best: (movement: string) => Best | undefined;
+  readonly noMaxLift: boolean;
+  readonly age?: number;
+};
+
+/** A top set is never more than this many reps, whatever an attempt holds. */
+const MOST_TOP_REPS = 2;
+const MOST_LIFTS = 2;
+
+/**
+ * What the build of a warm-up serves. Where something is lifted for load on a bar: those lifts (two at the most), each
+ * to its place in the band. Otherwise the bar load of the workout that is heaviest for this athlete, but not above the
+ * band: the workout is the place for more. Nothing where no bar is lifted, or only an empty one.
+ */
+export function buildGoals(input: BuildGoalsInput, numbers: WarmUpNumbers): readonly BuildGoal[] {
+  const lifts = input.noMaxLift ? [] : liftGoals(input, numbers);
+  if (lifts.length > 0) return lifts;
+  return loadGoals(input, numbers);
+}
+
+function liftGoals(input: BuildGoalsInput, numbers: WarmUpNumbers): readonly BuildGoal[] {
+  const { athlete, movements, parts, best, age } = input;
+  const lifts = parts.flatMap((part) =>
+    (part.lifting?.lifts ?? []).map((lift) => ({
+      lift,
+      workBefore: part.start.clock,
+    })),
+  );
+  const goals = lifts.flatMap(({ lift, workBefore }) => {
+    const movement = movements.get(lift.movement);
+    const known = best(lift.movement) ?? lift.best;
+    if (movement?.loading?.held !== "bar") return [];
+    const { share, why } = buildShare(
+      { athlete, movement, best: known, workBefore, ...(age !== undefined && { age }) },
+      numbers,
+    );
+    return [
+      {
+        movement: movement.id,
+        name: lift.name,
+        best: known.kilograms,
+        top: share * known.kilograms,
+        topReps: Math.min(MOST_TOP_REPS, lift.reps),
+        why,
+        serves: "lift" as const,
+      },
+    ];
+  });
+  return goals
+    .filter((goal, at) => goals.findIndex((other) => other.movement === goal.movement) === at)
+    .slice(0, MOST_LIFTS);
+}
+
+function loadGoals(
+  { movements, parts, best }: BuildGoalsInput,
+  numbers: WarmUpNumbers,
+): readonly BuildGoal[] {
+  const loaded = workRowsOf(parts).flatMap((row) => {
+    const movement = row.movement === undefined ? undefined : movements.get(row.movement);
+    const known = movement && best(movement.id);
+    if (movement?.loading?.held !== "bar" || known === undefined || row.load === undefined) return [];
+    return [{ movement, known, load: row.load }];
+  });
+  const [heaviest] = [...loaded].sort(
+    (one, other) => other.load.kilograms / other.known.kilograms - one.load.kilograms / one.known.kilograms,
+  );
+  if (heaviest === undefined || isEmptyBar(heaviest.load)) return [];
+  const { movement, known, load } = heaviest;
+  const ceiling = numbers.buildHighest * known.kilograms;
+  const isAbove = load.kilograms > ceiling;
+  return [
+    {
+      movement: movement.id,
+      name: movement.name,
+      best: known.kilograms,
+      top: Math.min(load.kilograms, ceiling),
+      topReps: isAbove ? 1 : MOST_TOP_REPS,
+      why: isAbove
+        ? "Stops at the top of the band: the load of the workout is heavier, and the workout is the place for it."
+        : "Up to the heaviest load of the workout, so that it holds no surprise.",
+      serves: "load",
+    },
+  ];
+}
+
+const isEmptyBar = (load: NonNullable<PlannedRow["load"]>): boolean => load.perSide?.length === 0;

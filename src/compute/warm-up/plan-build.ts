@@ -1,0 +1,138 @@
+import type { Bar, Gym } from "../../models/gym.ts";
+import type { BarLoad } from "../../models/plan/basics.ts";
+import { arrangePlates } from "../lifting/arrange-plates.ts";
+import { makableLoads, type MakableLoads } from "../lifting/makable-loads.ts";
+import { changePlates, nearestOf } from "../lifting/plates.ts";
+import type { BuildGoal } from "./build-goals.ts";
+import { BUILD_LADDERS, type Rung, type WarmUpNumbers } from "./constants.ts";
+
+export type BuildSet = {
+  readonly load: BarLoad;
+  readonly reps: number;
+  readonly restAfter: number;
+  readonly movement: string;
+};
+
+/** Sets done one after the other. `lasts` is lifting and resting, seconds in whole minutes. */
+export type BuildHalf = { readonly sets: readonly BuildSet[]; readonly lasts: number };
+
+/** The light half of a build and the heavy one, between which there is room for something else; a short build is one. */
+export type BuildPlan = readonly BuildHalf[];
+
+/** A build of fewer sets is not split. */
+const FEWEST_TO_SPLIT = 4;
+
+/** The fewest and most sets a build can have. */
+export const FEWEST_SETS = BUILD_LADDERS[0]?.length ?? 0;
+const MOST_SETS = BUILD_LADDERS.at(-1)?.length ?? 0;
+
+/** How many sets a build takes with time at hand: enough that no jump is larger than usual. */
+export function setsWanted(goal: BuildGoal, bar: Bar, gym: Gym, numbers: WarmUpNumbers): number {
+  const empty = nearestOf(makableLoads(gym, bar), 0, "up").kilograms;
+  const jumps = Math.ceil((goal.top - empty) / numbers.kilogramsPerStep);
+  return Math.min(MOST_SETS, Math.max(FEWEST_SETS + 1, jumps + 2));
+}
+
+/**
+ * A build of at most so many sets to each goal: loads the gym's plates can make, ascending, no load twice, with the
+ * least iron moved between them; reps that fall as the load rises, never more in all than the bound; rests by how
+ * heavy the set was, long enough to change the plates. A further goal (a second lift) gets the last two sets of a
+ * ladder.
+ */
+export function planBuild(
+  goals: readonly BuildGoal[],
+  sets: number,
+  place: { readonly gym: Gym; readonly bar: Bar; readonly sharing: boolean },
+  numbers: WarmUpNumbers,
+): BuildPlan {
+  const loads = makableLoads(place.gym, place.bar);
+  const climbed = goals.flatMap((goal, at) =>
+    climb(goal, ladderOf(at === 0 ? sets : FEWEST_SETS), loads, numbers),
+  );
+  const bounded = boundReps(climbed, numbers.mostReps);
+  const arranged = arrangePlates(
+    loads,
+    bounded.map((set) => set.load),
+  );
+  const resting = bounded.map((set, at): BuildSet => {
+    const load = arranged[at] ?? set.load;
+    const next = arranged[at + 1];
+    const change = next === undefined ? 0 : changePlates(load, next, place.gym).seconds;
+    const rest = place.sharing ? numbers.restShared : restAfter(load.shareOfBest ?? 0, numbers);
+    return { ...set, load, restAfter: Math.max(rest, change) };
+  });
+  return halvesOf(resting).map((half) => ({ sets: half, lasts: wholeMinutes(half, numbers) }));
+}
+
+/** Seconds of a whole build. */
+export const lastsOf = (build: BuildPlan): number => build.reduce((sum, half) => sum + half.lasts, 0);
+
+function halvesOf(sets: readonly BuildSet[]): readonly (readonly BuildSet[])[] {
+  if (sets.length === 0) return [];
+  if (sets.length < FEWEST_TO_SPLIT) return [sets];
+  const half = Math.ceil(sets.length / 2);
+  return [sets.slice(0, half), sets.slice(half)];
+}
+
+function wholeMinutes(sets: readonly BuildSet[], numbers: WarmUpNumbers): number {
+  const seconds = sets.reduce(
+    (sum, set) => sum + numbers.secondsPerSet + set.reps * numbers.secondsPerRep + set.restAfter,
+    0,
+  );
+  return Math.ceil(seconds / 60) * 60;
+}
+
+const ladderOf = (sets: number): readonly Rung[] =>
+  BUILD_LADDERS.find((ladder) => ladder.length >= sets) ?? BUILD_LADDERS.at(-1) ?? [];
+
+type Climbed = Omit<BuildSet, "restAfter">;
+
+function climb(
+  goal: BuildGoal,
+  ladder: readonly Rung[],
+  loads: MakableLoads,
+  numbers: WarmUpNumbers,
+): readonly Climbed[] {
+  const top = topLoad(goal, loads, numbers);
+  const climbed: Climbed[] = [];
+  if (top === undefined) return climbed;
+  for (const [at, { share, reps }] of ladder.entries()) {
+    const isTop = at === ladder.length - 1;
+    const load = isTop ? top : nearestOf(loads, top.kilograms * share, share === 0 ? "up" : "down");
+    const before = climbed.at(-1)?.load.kilograms ?? 0;
+    if (load.kilograms <= before || (!isTop && load.kilograms >= top.kilograms)) continue;
+    const shareOfBest = load.kilograms / goal.best;
+    const planned = isTop ? Math.max(reps, goal.topReps) : reps;
+    climbed.push({
+      movement: goal.movement,
+      load: { ...load, shareOfBest },
+      reps: shareOfBest >= HEAVY_FROM ? Math.min(planned, MOST_HEAVY_REPS) : planned,
+    });
+  }
+  return climbed;
+}
+
+/** The load nearest the goal that can be made and stays under the ceiling; none where even the empty bar is over it. */
+function topLoad(goal: BuildGoal, loads: MakableLoads, numbers: WarmUpNumbers): BarLoad | undefined {
+  const ceiling = Math.max(goal.top, numbers.buildHighest * goal.best);
+  const nearest = nearestOf(loads, goal.top, "nearest");
+  const top = nearest.kilograms <= ceiling ? nearest : nearestOf(loads, goal.top, "down");
+  return top.kilograms <= ceiling ? top : undefined;
+}
+
+/** Takes reps off the lightest sets first, down to one each, until the whole build is within the bound. */
+function boundReps(sets: readonly Climbed[], most: number): readonly Climbed[] {
+  let over = sets.reduce((sum, set) => sum + set.reps, 0) - most;
+  return sets.map((set) => {
+    const less = Math.max(0, Math.min(over, set.reps - 1));
+    over -= less;
+    return { ...set, reps: set.reps - less };
+  });
+}
+
+const MIDDLE_FROM = 0.6;
+const HEAVY_FROM = 0.7;
+const MOST_HEAVY_REPS = 2;
+
+const restAfter = (share: number, numbers: WarmUpNumbers): number =>
+  share >= HEAVY_FROM ? numbers.restHeavy : share >= MIDDLE_FROM ? numbers.restMiddle : numbers.restLight;

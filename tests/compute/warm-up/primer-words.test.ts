@@ -1,0 +1,59 @@
+import { describe, expect, it } from "vitest";
+import { WARM_UP_CONSTANTS } from "../../../src/compute/warm-up/constants.ts";
+import { joinEfforts, primerWords, rehearsedEfforts } from "../../../src/compute/warm-up/primer-words.ts";
+import { withOverrides } from "../../../src/compute/with-overrides.ts";
+import { plannedParts } from "../../support/hand-made.ts";
+import { sampleMovements } from "../../support/sample-movements.ts";
+
+const numbers = withOverrides(WARM_UP_CONSTANTS);
+const words = (
+  id: string,
+  amounts: Partial<Record<"amount" | "unbroken", number>>,
+  cannot: readonly string[] = [],
+) => {
+  const movement = sampleMovements.get(id);
+  if (movement === undefined) throw new Error(`no ${id}`);
+  const situation = { numbers: amounts, facts: { cannot } };
+  return primerWords("{amount} {movement}, then rest.", { movement, situation }, numbers);
+};
+
+describe("the words of a primer", () => {
+  it.each([
+    // 15 % of 20 is 3; of 8 it is 1.2, so one; of 50 it is 7.5, held at 5; a visit of 2 allows no more than 2
+    ["pull-up", { amount: 10, unbroken: 20 }, "3 pull-ups, then rest."],
+    ["pull-up", { amount: 10, unbroken: 8 }, "1 pull-up, then rest."],
+    ["pull-up", { amount: 30, unbroken: 50 }, "5 pull-ups, then rest."],
+    ["pull-up", { amount: 2, unbroken: 50 }, "2 pull-ups, then rest."],
+  ])("%s %j: %s", (id, amounts, expected) => {
+    expect(words(id, amounts)).toBe(expected);
+  });
+
+  it("are none for a movement that cannot be done yet", () => {
+    expect(words("bar-muscle-up", { amount: 5 }, ["bar-muscle-up"])).toBeUndefined();
+  });
+});
+
+describe("what is rehearsed", () => {
+  it("is a share of the first set of the first three movements, seconds where reps are not counted", () => {
+    const parts = plannedParts([
+      {
+        rounds: 2,
+        lines: [
+          { movement: "row", amount: 500, unit: "metres" },
+          { movement: "thruster", amount: 21 },
+          { movement: "pull-up", amount: 3 },
+          { movement: "burpee", amount: 10 },
+        ],
+      },
+    ]);
+    const efforts = rehearsedEfforts(parts, sampleMovements, numbers);
+    // 30 % of 21 is 6.3, held at 5; of 3 it is 0.9, so one
+    expect(joinEfforts(efforts)).toBe("15 seconds of the row, 5 thrusters and 1 pull-up");
+  });
+
+  it("is nothing where nothing is paced", () => {
+    expect(rehearsedEfforts([], sampleMovements, numbers)).toEqual([]);
+    expect(joinEfforts([])).toBe("");
+    expect(joinEfforts([{ movement: "x", words: "3 swings" }])).toBe("3 swings");
+  });
+});
