@@ -9,7 +9,8 @@ export function headlineOf(parts: Plan["parts"], total: Plan["total"]): Plan["he
   const result = total?.result ?? resultOf(first);
   const firstLoad = parts.flatMap(({ lifting }) => lifting?.lifts[0]?.attempts[0]?.load ?? [])[0];
   return {
-    score: of.score,
+    // Work that a cap stops is scored in what was done, whatever its part is scored in.
+    score: total === undefined ? (of.pacing?.score ?? of.score) : of.score,
     ...(result !== undefined && { result }),
     ...(firstLoad !== undefined && { firstLoad }),
   };

@@ -8,6 +8,7 @@ import { planLifting } from "../lifting/plan-lifting.ts";
 import { pacePart } from "../pacing/pace-part.ts";
 import type { PacedPart, PaceShape, PartInput } from "../pacing/paced-part.ts";
 import { unroll } from "../unroll/unroll.ts";
+import { earlyShapes } from "./early-shapes.ts";
 import type { PlanContext } from "./plan-context.ts";
 import { substitute } from "./substitute.ts";
 
@@ -36,21 +37,11 @@ export function planPart(
   context: PlanContext,
   start: PartPlan["start"],
   before: Before | undefined,
-  early: { readonly shape?: PaceShape; readonly seen?: NonNullable<PartPlan["pacing"]>["earlySplits"] },
 ): PlannedPart {
-  const { withholding, athlete, bestLift } = context;
-  const course = substitute(
-    unroll(workout, part, {
-      division: context.division,
-      movements: context.library.movements,
-      ...(athlete.bodyMass !== undefined && { bodyMass: athlete.bodyMass }),
-      bestLift: (id) => bestLift(id)?.kilograms,
-      startClock: seconds(start.clock),
-      avoid: (movement) => withholding.forbids(movement.id),
-    }),
-    withholding,
-    athlete.level,
-  );
+  const { withholding, athlete } = context;
+  const asWritten = unrolledFor(workout, part, context, start);
+  const course = substitute(asWritten(context.division), withholding, athlete.level);
+  const early = earlyShapes(workout, part, asWritten(context.division), asWritten, context.overrides);
   const maxLoad = part.clock.kind === "max-load";
   const withheld = withholding.noWorkout || (maxLoad && withholding.noMaxLift);
   const paced =
@@ -80,6 +71,24 @@ export function planPart(
     ...(paced?.kind === "paced" && { paced }),
     ends: endOf(plan, course, start.clock, paced),
   };
+}
+
+/** The part as a division does it, for this athlete's lifts and body mass. */
+function unrolledFor(
+  workout: Workout,
+  part: Part,
+  { athlete, library, bestLift, withholding }: PlanContext,
+  start: PartPlan["start"],
+): (division: string) => Course {
+  return (division) =>
+    unroll(workout, part, {
+      division,
+      movements: library.movements,
+      ...(athlete.bodyMass !== undefined && { bodyMass: athlete.bodyMass }),
+      bestLift: (id) => bestLift(id)?.kilograms,
+      startClock: seconds(start.clock),
+      avoid: (movement) => withholding.forbids(movement.id),
+    });
 }
 
 const hasOpenLoad = ({ items }: Course): boolean =>

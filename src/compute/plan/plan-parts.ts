@@ -11,7 +11,7 @@ export function planParts(workout: Workout, context: PlanContext): readonly Plan
   const planned: PlannedPart[] = [];
   for (const part of workout.parts) {
     const { start, before } = startOf(part, planned);
-    planned.push(planPart(workout, part, context, start, before, {}));
+    planned.push(planPart(workout, part, context, start, before));
   }
   return planned;
 }
