@@ -25,6 +25,8 @@ export type Withholding = {
   /** Stresses to keep away from, and why, for everything else a plan offers. */
   readonly stresses: ReadonlyMap<string, Reason>;
   readonly noMaxLift: boolean;
+  /** Names of the parts whose lift for load is not planned: a lift or a complex has no stand-in. */
+  readonly withoutLift: ReadonlySet<string>;
   readonly noWorkout: boolean;
 };
 
@@ -78,19 +80,27 @@ export function withhold(
           (each) => reasonFor(each) === undefined && !athlete.cannot.includes(each),
         );
   const { division } = resolveDivision(athlete, workout);
+  const againstLift = (part: Part): Reason | undefined =>
+    part.clock.kind === "max-load"
+      ? (rules.maxLift ?? forbiddenIn(part, division, reasonFor)[0]?.reason)
+      : undefined;
   return {
     withheld: [
       ...(rules.workout === undefined ? [] : [withheldWorkout(workout, rules.workout)]),
-      ...workout.parts.flatMap((part) => [
-        ...(rules.maxLift !== undefined && part.clock.kind === "max-load"
-          ? [withheldLift(part, rules.maxLift)]
-          : withheldMovements(part, division, movements, reasonFor, replace)),
-      ]),
+      ...workout.parts.flatMap((part) => {
+        const reason = againstLift(part);
+        return reason === undefined
+          ? withheldMovements(part, division, movements, reasonFor, replace)
+          : [withheldLift(part, reason)];
+      }),
     ].filter(isFirstOfItsKind),
     replace,
     forbids: (id) => reasonFor(id) !== undefined,
     stresses: rules.stresses,
     noMaxLift: rules.maxLift !== undefined,
+    withoutLift: new Set(
+      workout.parts.flatMap((part) => (againstLift(part) === undefined ? [] : [part.name])),
+    ),
     noWorkout: rules.workout !== undefined,
   };
 }
@@ -164,31 +174,37 @@ const withheldLift = (part: Part, reason: Reason): Withheld => ({
   ...reason,
 });
 
-function withheldMovements(
+/** The lines of a part that leave only movements kept away from, by the first of each, with the reason. */
+const forbiddenIn = (
+  part: Part,
+  division: string,
+  reasonFor: (id: string) => Reason | undefined,
+): readonly { readonly id: string; readonly reason: Reason }[] =>
+  choicesOfPart(part, division).flatMap((choices) => {
+    const [first] = choices;
+    const reason = first === undefined ? undefined : reasonFor(first);
+    if (first === undefined || reason === undefined) return [];
+    return choices.some((each) => reasonFor(each) === undefined) ? [] : [{ id: first, reason }];
+  });
+
+const withheldMovements = (
   part: Part,
   division: string,
   movements: ReadonlyMap<string, Movement>,
   reasonFor: (id: string) => Reason | undefined,
   replace: (id: string) => Movement | undefined,
-): readonly Withheld[] {
-  return choicesOfPart(part, division).flatMap((choices) => {
-    const [first] = choices;
-    const reason = first === undefined ? undefined : reasonFor(first);
-    if (first === undefined || reason === undefined) return [];
-    if (choices.some((each) => reasonFor(each) === undefined)) return [];
-    const instead = replace(first);
-    return [
-      {
-        what: "movement" as const,
-        part: part.name,
-        movement: first,
-        title: sentenceCase(movements.get(first)?.plural ?? first),
-        ...reason,
-        ...(instead !== undefined && { instead: sentenceCase(instead.plural) }),
-      },
-    ];
+): readonly Withheld[] =>
+  forbiddenIn(part, division, reasonFor).map(({ id, reason }) => {
+    const instead = replace(id);
+    return {
+      what: "movement",
+      part: part.name,
+      movement: id,
+      title: sentenceCase(movements.get(id)?.plural ?? id),
+      ...reason,
+      ...(instead !== undefined && { instead: sentenceCase(instead.plural) }),
+    };
   });
-}
 
 /** A movement met in several parts is told once. */
 const isFirstOfItsKind = (each: Withheld, at: number, all: readonly Withheld[]): boolean =>

@@ -43,7 +43,7 @@ export function planPart(
   const course = substitute(asWritten(context.division), withholding, athlete.level);
   const early = earlyShapes(workout, part, asWritten(context.division), asWritten, context.overrides);
   const maxLoad = part.clock.kind === "max-load";
-  const withheld = withholding.noWorkout || (maxLoad && withholding.noMaxLift);
+  const withheld = withholding.noWorkout || withholding.withoutLift.has(part.name);
   const paced =
     withheld || maxLoad ? undefined : pacePart(paceInput(part, course, context, before, early.shape));
   const forLoad = maxLoad || (LOAD_SCORES.includes(part.score.kind) && hasOpenLoad(course));

@@ -49,9 +49,9 @@ describe("what a plan withholds", () => {
 
   it("names nothing instead where nothing easier is left", () => {
     const plan = against({ limits: [limit({ without: ["burpee"] }), limit({ avoid: ["deep-knee-bend"] })] });
-    expect(plan.withheld.map((each) => [each.movement, each.instead])).toEqual([
-      ["burpee", undefined],
-      ["clean-and-jerk", "Power cleans"],
+    expect(plan.withheld.map((each) => [each.what, each.movement, each.instead])).toEqual([
+      ["movement", "burpee", undefined],
+      ["part", undefined, undefined],
     ]);
     expect(plan.replace("burpee")).toBeUndefined();
     expect(plan.forbids("burpee")).toBe(true);
@@ -101,6 +101,16 @@ describe("what a plan withholds", () => {
     ]);
     expect(plan.withheld.map((each) => [each.what, each.part])).toEqual([["part", "b"]]);
     expect(plan.forbids("deadlift")).toBe(false);
+  });
+
+  it("is the lift for load, with no stand-in, where a movement of it is kept away from", () => {
+    const plan = against({ limits: [limit({ avoid: ["loaded-hinge"] })] }, [
+      { clock: lifted, lines: [{ movement: "deadlift" }] },
+    ]);
+    expect([...plan.withoutLift]).toEqual(["a"]);
+    expect(plan.withheld.map(({ what, instead }) => ({ what, instead }))).toEqual([
+      { what: "part", instead: undefined },
+    ]);
   });
 
   it("is the lift for load under thirteen, and not at sixteen", () => {
