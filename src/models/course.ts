@@ -61,8 +61,9 @@ export type CourseEffort = {
   /** Lifted for load: one attempt as written, loads and number of attempts are for the lifting to plan. */
   readonly lift?: { readonly attempts?: number };
   /**
-   * The amounts of all efforts of the same group add up, and the part goes on to the first item after the group as soon as they reach
-   * the total (as many as possible each interval, done at 100).
+   * The amounts of all efforts of the same group add up, and as soon as they reach the total (as many as possible each interval, done
+   * at 100) the part goes on to the first item behind the last effort of the group. Whatever stands between two of its efforts, rests
+   * and other efforts, is skipped then too.
    */
   readonly accumulates?: { readonly group: number; readonly total: number };
   /** Counts the lines done from 1, pieces of a complex sharing one number: the rows of early splits. */

@@ -71,7 +71,9 @@ export type RestLength =
   | { readonly kind: "at-least"; readonly time: Seconds }
   | { readonly kind: "until"; readonly clock: Seconds }
   /** As long as the work since the rest before (or the start of the pass), times this. */
-  | { readonly kind: "as-long-as-work"; readonly times: number };
+  | { readonly kind: "as-long-as-work"; readonly times: number }
+  /** What is left of the interval around. */
+  | { readonly kind: "rest-of-interval" };
 
 export type RestStep = {
   readonly kind: "rest";

@@ -22,6 +22,9 @@ export function walkRest(
     case "at-least":
       emitRest(emitter, { kind: "at-least", time: length.time }, counted);
       return { soonest: soonest + length.time, clock: undefined };
+    case "rest-of-interval":
+      // The end of the interval is waited for anyway.
+      return { soonest, clock };
     case "as-long-as-work":
       emitRest(emitter, { kind: "as-long-as-work", times: length.times }, counted);
       return { soonest, clock: undefined };

@@ -82,6 +82,8 @@ function walkPasses(
   const fixed = !clocked && block.by?.kind === "clock" ? byDeadline(block, emitter) : undefined;
   let position = start;
   for (let pass = 0; count === undefined || pass < count; pass++) {
+    // As much as possible has filled the window: nothing is left of it for another pass.
+    if (count === undefined && position.clock !== undefined && position.clock >= end) break;
     if (isFull(emitter) || (count === undefined && position.soonest > end)) {
       emitter.cut = true;
       break;
@@ -135,6 +137,7 @@ function walkIntervals({ block, start, frame, emitter }: Clocked, on: number, of
   const entries = block.inTurn ? block.steps.map((step) => [step]) : [block.steps];
   const count = block.untilDone?.amount ?? passCount(block) ?? Infinity;
   const end = endOf(frame, emitter);
+  const work = Math.min(on, block.cap ?? on);
   const adding = accumulationIn(block, emitter);
   let clock = start;
   for (let pass = 0; pass < count && clock < end; pass++) {
@@ -144,8 +147,8 @@ function walkIntervals({ block, start, frame, emitter }: Clocked, on: number, of
     let possible = true;
     for (const steps of entries) {
       if (!frame.inWindow) beginInterval(emitter);
-      const inside = insideWindow(inPass, clock + on, block.elimination ? "part-ends" : "work-is-left");
-      possible &&= walkSteps(steps, at(clock), inside, emitter).soonest <= clock + on;
+      const inside = insideWindow(inPass, clock + work, block.elimination ? "part-ends" : "work-is-left");
+      possible &&= walkSteps(steps, at(clock), inside, emitter).soonest <= clock + work;
       clock += on + off;
       waitUntil(clock, emitter);
     }

@@ -4,7 +4,7 @@ import type { AmountUnit } from "../vocabulary.ts";
 import type { Load } from "../workout.ts";
 import { takeAmountUnit, type WrittenAmount } from "./amount.ts";
 import { peek, skip, skipOneOf, type Cursor } from "./cursor.ts";
-import { takeSides, takeTime, type Sides } from "./line-clauses.ts";
+import { takeSides, takeTime, type Sides } from "./take-clauses.ts";
 import { takeBodyMass, takeChosenLoad, takeShareOf } from "./load.ts";
 import { tell } from "./notation-fault.ts";
 import { startsEntry } from "./number-series.ts";

@@ -1,15 +1,15 @@
 import { seconds, type Seconds } from "../quantity.ts";
-import type { BlockStep, Passes, RestLength } from "../workout.ts";
+import type { BlockStep, RestLength } from "../workout.ts";
 import { atEnd, cursorAt, peek, skip, skipOneOf, takeValue, type Cursor } from "./cursor.ts";
-import { takeCount, takeFlag, takeTime } from "./line-clauses.ts";
+import { takeCount, takeFlag, takeTime } from "./take-clauses.ts";
 import { tell } from "./notation-fault.ts";
 import { startsEntry } from "./number-series.ts";
 import type { Reading } from "./reading.ts";
 import { takeRestLength } from "./rest-phrase.ts";
 import { takeRoundValues } from "./round-values.ts";
 import { takeMovements } from "./movement-phrase.ts";
-import { writtenBy, type Token } from "./token.ts";
-import { tradeWordRemedy } from "./trade-words.ts";
+import { BLOCK_WORDS, tellUnknownClause } from "./block-troubles.ts";
+import type { Token } from "./token.ts";
 
 /** Everything the name of a block may say, each once. */
 export type BlockClauses = {
@@ -35,9 +35,6 @@ export type BlockClauses = {
   readonly untilDone?: { readonly amount: number; readonly movement: string };
 };
 
-const ALLOWED =
-  "`3 rounds`, `21-15-9`, `3 up by 3`, `repeat`, `any order`, `every 2:00`, `0:20 on, 0:10 off`, `amrap 3:00`, `in turn`, `or out`, `by 9:00`, `by +3:00`, `cap 2:00`, `rest 1:00 between`, `unbroken`, `tie-break`";
-
 /** Reads the name of a block, such as `every 2:00, 8 rounds, or out`. Undefined with a fault noted where a word means nothing. */
 export function readBlockClauses(tokens: readonly Token[], reading: Reading): BlockClauses | undefined {
   const cursor = cursorAt(tokens);
@@ -48,7 +45,7 @@ export function readBlockClauses(tokens: readonly Token[], reading: Reading): Bl
     const before = reading.faults.length;
     const clause = takeClause(cursor, reading);
     if (clause === undefined) {
-      if (reading.faults.length === before) tellUnknown(tokens, start, reading);
+      if (reading.faults.length === before) tellUnknownClause(tokens, start, reading);
       return undefined;
     }
     const twice = Object.keys(clause).find((name) => name in clauses);
@@ -183,7 +180,7 @@ function takeNumbers(cursor: Cursor, reading: Reading): BlockClauses | undefined
   if (!whole) {
     tell(reading.faults, values.tokens, values.tokens, {
       problem: "rounds and the numbers of a ladder are whole numbers from 1",
-      allowed: ALLOWED,
+      allowed: BLOCK_WORDS,
       remedy: "Correct the number.",
     });
     return undefined;
@@ -218,53 +215,4 @@ function tellNumberAlone(cursor: Cursor, start: number, reading: Reading): void 
     remedy: `Write \`${number} rounds:\` if the block is done ${number} times.`,
   });
   cursor.index = cursor.tokens.length;
-}
-
-function tellUnknown(tokens: readonly Token[], start: number, reading: Reading): void {
-  const comma = tokens.findIndex((token, index) => index >= start && token.text === ",");
-  const unknown = tokens.slice(start, comma === -1 ? tokens.length : comma);
-  const words = writtenBy(unknown);
-  if (unknown[0]?.text === "rest") {
-    tell(reading.faults, unknown, tokens, {
-      problem: "whether this rest comes between the rounds only or after the last one too is not said",
-      allowed: "`rest 1:00 between`, or a line `- rest 1:00` at the end of the block",
-      remedy: `Write \`${words} between\` if there is none after the last round, else a line of rest in the block.`,
-    });
-    return;
-  }
-  if (unknown[0]?.text === "wearing") {
-    tell(reading.faults, unknown, tokens, {
-      problem: "what is worn can only be said for a part as a whole",
-      remedy: "Write `wearing:` beside `work:`, and make work without it a part of its own.",
-    });
-    return;
-  }
-  tell(
-    reading.faults,
-    unknown,
-    tokens,
-    tradeWordRemedy(words) ?? {
-      problem: "these words say nothing about a block",
-      allowed: ALLOWED,
-      remedy: "Write one of these, with commas between; a movement is a line below the block, not its name.",
-    },
-  );
-}
-
-/** How often a block with these clauses is passed through; `inAll` is settled where the number of entries is known. */
-export function passesOf(clauses: BlockClauses): Passes {
-  const { ladder, rounds } = clauses;
-  if (ladder !== undefined && "amounts" in ladder) return { kind: "ladder", amounts: ladder.amounts };
-  if (ladder !== undefined && typeof rounds === "number") {
-    const amounts = Array.from({ length: rounds }, (_, pass) => ladder.start + ladder.step * pass);
-    return { kind: "ladder", amounts };
-  }
-  if (ladder !== undefined) return { kind: "open-ladder", ...ladder };
-  if (typeof rounds === "number") return { kind: "rounds", count: rounds };
-  const open =
-    rounds === "open" ||
-    clauses.lasts !== undefined ||
-    clauses.every !== undefined ||
-    clauses.on !== undefined;
-  return open ? { kind: "open-rounds" } : { kind: "once" };
 }

@@ -1,6 +1,7 @@
 import type { Place } from "../fault.ts";
 import type { BlockStep, BlockWindow, Passes, Step } from "../workout.ts";
-import { passesOf, type BlockClauses } from "./block-phrase.ts";
+import { passesOf } from "./block-passes.ts";
+import type { BlockClauses } from "./block-phrase.ts";
 import { tellText, type Faults } from "./notation-fault.ts";
 import type { TextSource } from "./token.ts";
 

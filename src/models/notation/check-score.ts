@@ -48,11 +48,14 @@ function misfit(score: Score, clock: PartClock, steps: readonly Step[]): Trouble
       remedy: "Write the amount in metres, or another score.",
     };
   }
-  if (
-    (score.kind === "load" || score.kind === "sum-of-loads") &&
-    efforts.every((step) => step.load === undefined)
-  ) {
-    return { problem: "no line has a load to score", remedy: "Write the lift as a line, or another score." };
+  const ofLoads = score.kind === "load" || score.kind === "sum-of-loads";
+  if (ofLoads && clock.kind !== "max-load") {
+    return {
+      problem: "a load is the score of a part in which the athlete chooses it",
+      allowed:
+        "`max load: 6:00`; with set loads that rise `score: intervals completed`, with a load of choice `score: load x reps`",
+      remedy: "Write `max load:` as the kind of the part, or another score.",
+    };
   }
   if (score.kind === "rounds-and-reps" && clock.kind !== "amrap") {
     return {
@@ -88,11 +91,13 @@ const countsReps = (score: Score, clock: PartClock): boolean =>
   (score.kind === "time" && clock.kind === "for-time" && clock.cap !== undefined);
 
 function tellUncounted(steps: readonly Step[], reading: WorkReading): void {
+  const told = new Set<string>();
   for (const step of effortsOf(steps)) {
     const odd = step.pieces.find(
       ({ amount }) => ["metres", "seconds"].includes(unitOf(amount)) && isCounted(amount),
     );
-    if (odd === undefined || step.countsAs !== undefined) continue;
+    if (odd === undefined || step.countsAs !== undefined || told.has(step.written)) continue;
+    told.add(step.written);
     reading.tellStep(step, {
       problem: "what this counts for the score is not said, and it is taken as 1",
       allowed: "`, counts 10`, `, counts 1 per 5 ft`, `, counts 0`",

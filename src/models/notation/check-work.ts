@@ -1,11 +1,30 @@
-import type { BlockStep, EffortStep, RestLength, Step } from "../workout.ts";
+import type { BlockStep, EffortStep, RestLength, RestStep, Step } from "../workout.ts";
 import type { Trouble } from "./notation-fault.ts";
+import {
+  UNREACHABLE,
+  UNREACHABLE_ROUND,
+  MAX_IN_COMPLEX,
+  NO_END,
+  TO_FAILURE,
+  REST_WITHOUT_LENGTH,
+  CLOCK_OF_WORKOUT,
+  UNKNOWN_START,
+  CAP_UNKNOWN_START,
+  BACKWARDS,
+  BEFORE_START,
+  NOT_FREE,
+} from "./work-troubles.ts";
 
 /**
  * What the clock of a part allows: whether anything ends work without end, and at which clock of the part
  * (undefined: not known before the day).
  */
-export type ClockOfPart = { readonly hasEnd: boolean; readonly end: number | undefined };
+export type ClockOfPart = {
+  readonly hasEnd: boolean;
+  readonly end: number | undefined;
+  /** An interval whose end ends the rest in it too. */
+  readonly isInterval?: true;
+};
 
 /** Clocks are seconds of the part; undefined where they depend on how fast the work is done. */
 type Walked = {
@@ -60,7 +79,7 @@ function walkSteps(
 }
 
 function walkStep(step: Step, clock: number | undefined, window: ClockOfPart, walk: Walk): Walked {
-  if (step.kind === "rest") return { clock: afterRest(step.rest, clock, walk), filled: false };
+  if (step.kind === "rest") return walkRest(step, clock, window, walk);
   const walked =
     step.kind === "effort" ? walkEffort(step, clock, window, walk) : walkBlock(step, clock, window, walk);
   if (step.kind === "effort") walk.lastWork = walked.clock;
@@ -73,10 +92,20 @@ function walkEffort(step: EffortStep, clock: number | undefined, window: ClockOf
     walk.tell(step, MAX_IN_COMPLEX);
   }
   const [amount] = amounts;
+  if (amount?.kind === "max-for" && step.unbroken) walk.tell(step, TO_FAILURE);
   if (amount?.kind === "max-for")
     return { clock: clock === undefined ? undefined : clock + amount.time, filled: false };
   if (amount?.kind !== "max") return { clock: undefined, filled: false };
-  if (!window.hasEnd) walk.tell(step, NO_END);
+  if (step.unbroken) walk.tell(step, TO_FAILURE);
+  else if (!window.hasEnd) walk.tell(step, NO_END);
+  return { clock: window.end, filled: true };
+}
+
+function walkRest(step: RestStep, clock: number | undefined, window: ClockOfPart, walk: Walk): Walked {
+  if (step.rest.kind === "until" && walk.starts === undefined) walk.tell(step, CLOCK_OF_WORKOUT);
+  if (step.rest.kind !== "rest-of-interval")
+    return { clock: afterRest(step.rest, clock, walk), filled: false };
+  if (window.isInterval !== true) walk.tell(step, REST_WITHOUT_LENGTH);
   return { clock: window.end, filled: true };
 }
 
@@ -130,18 +159,19 @@ function walkWindow(block: BlockStep, start: number, around: ClockOfPart, walk: 
   const { window } = block;
   if (window === undefined) return { clock: start, filled: false };
   if (window.kind === "lasts") {
-    walkSteps(block.steps, start, { hasEnd: true, end: start + window.time }, walk);
+    walkSteps(block.steps, start, { hasEnd: true, end: start + window.time, isInterval: true }, walk);
     walk.lastWork = start + window.time;
     return { clock: start + window.time, filled: false };
   }
-  const work = window.kind === "every" ? window.time : window.on;
+  const longest = window.kind === "every" ? window.time : window.on;
+  const work = Math.min(longest, block.cap ?? longest);
   const length = window.kind === "every" ? window.time : window.on + window.off;
   const entries = block.inTurn ? block.steps.map((step) => [step]) : [block.steps];
   const passes = passCount(block);
   let clock = start;
   for (let pass = 0; pass < (passes ?? 1); pass++) {
     for (const entry of entries) {
-      walkSteps(entry, clock, { hasEnd: true, end: clock + work }, walk);
+      walkSteps(entry, clock, { hasEnd: true, end: clock + work, isInterval: true }, walk);
       walk.lastWork = clock + work;
       clock += length;
     }
@@ -173,7 +203,10 @@ function checkDeadline(block: BlockStep, walk: Walk): void {
     walk.lastDeadline += by.time * (passCount(block) ?? 1);
     return;
   }
-  if (walk.starts === undefined) return;
+  if (walk.starts === undefined) {
+    walk.tell(block, CLOCK_OF_WORKOUT);
+    return;
+  }
   const deadline = by.time - walk.starts;
   if (deadline <= walk.lastDeadline) walk.tell(block, walk.lastDeadline === 0 ? BEFORE_START : BACKWARDS);
   walk.lastDeadline = Math.max(walk.lastDeadline, deadline);
@@ -185,50 +218,3 @@ function checkFreeOrder(block: BlockStep, walk: Walk): void {
   );
   if (odd !== undefined) walk.tell(odd, NOT_FREE);
 }
-
-const UNREACHABLE: Trouble = {
-  problem: "this is never reached: what stands before it goes on until the time is over",
-  remedy: "Put it before, or give the work before it an amount or a time, such as `max burpee in 2:00`.",
-};
-const UNREACHABLE_ROUND: Trouble = {
-  problem: "the first round already goes on until the time is over, so that there is no second",
-  remedy:
-    "Give every round its time: `every 2:00, 8 rounds`, `0:40 on, 0:20 off, 8 rounds` or `max burpee in 1:00`.",
-};
-const MAX_IN_COMPLEX: Trouble = {
-  problem: "a complex cannot hold as many as possible of one of its movements",
-  allowed: "`5 hang clean + 3 front squat + 1 jerk`",
-  remedy: "Write the number of each, or lines of their own.",
-};
-const NO_END: Trouble = {
-  problem: "nothing ends this: as many as possible need a time",
-  allowed:
-    "`amrap: 9:00`, a block with `every`, with `on` and `off` or with `amrap 3:00`, `max burpee in 2:00`",
-  remedy: "Give the part or the block its time, or the line an amount.",
-};
-const UNKNOWN_START: Trouble = {
-  problem: "intervals run by the clock, and when these begin depends on how fast the work before is done",
-  allowed: "intervals at the start of a part, or after a rest with a fixed end such as `rest until 9:00`",
-  remedy: "Make them a part of their own with `starts: after a`, or fix the clock before them.",
-};
-const CAP_UNKNOWN_START: Trouble = {
-  problem: "when this cap begins to run depends on how fast the work before is done",
-  allowed:
-    "a cap where the start is fixed by the clock, `by 9:00`, or a part of its own with `for time: cap 3:00`",
-  remedy: "Write the clock at which it must be done, `by 9:00`, or make it a part with `starts: after a`.",
-};
-const BACKWARDS: Trouble = {
-  problem: "this deadline is not later than the one before",
-  allowed: "`by 12:00`, or `by +3:00` for three minutes after the one before",
-  remedy: "Clocks run from the start of the workout; write a later one.",
-};
-const BEFORE_START: Trouble = {
-  problem: "the clock runs from the start of the workout, and the part begins later than this",
-  allowed: "a clock after the start of the part, or `by +3:00` for three minutes after it",
-  remedy: "Add the start of the part to the time, or write `by +3:00`.",
-};
-const NOT_FREE: Trouble = {
-  problem: "only lines with an amount can be cut up and ordered freely",
-  allowed: "a block `any order` with lines such as `100 pull-up`",
-  remedy: "Write the blocks in the order in which they will be done; rests and blocks stand outside.",
-};

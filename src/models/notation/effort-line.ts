@@ -1,17 +1,15 @@
-import type { Movement } from "../movement.ts";
 import type { Length } from "../quantity.ts";
 import type { ByRound, CountsAs, EffortAmount, LineMovement, Load } from "../workout.ts";
-import { settleAmount, takeAmount, type WrittenAmount } from "./amount.ts";
-import { takeAttachments, type Attached } from "./attachments.ts";
-import { atEnd, cursorAt, peek, rest, skipOneOf, type Cursor } from "./cursor.ts";
+import type { Attached } from "./attachments.ts";
+import { readClause, type Clauses } from "./line-clause.ts";
+import { readHead, type Head, type Piece } from "./line-head.ts";
 import { fitsLoad, settleLoad } from "./load.ts";
-import { takeAttempts, takeCountsAs, takeFlag, takeSides, type Sides } from "./line-clauses.ts";
-import { takeMovements } from "./movement-phrase.ts";
-import { tell, type Trouble } from "./notation-fault.ts";
+import { tell } from "./notation-fault.ts";
 import type { LineSetting, Reading } from "./reading.ts";
 import { byRound } from "./rounds.ts";
+import { settleAmount } from "./settle-amount.ts";
+import type { Sides } from "./take-clauses.ts";
 import { phrasesOf, type Token } from "./token.ts";
-import { tradeWordRemedy } from "./trade-words.ts";
 
 /** A line of work read for one division, without its place. */
 export type EffortLine = {
@@ -23,14 +21,6 @@ export type EffortLine = {
   readonly unbroken: boolean;
   readonly tieBreak: boolean;
   readonly attempts?: number;
-};
-
-type Clauses = Partial<Attached> & {
-  readonly countsAs?: CountsAs;
-  readonly unbroken?: boolean;
-  readonly tieBreak?: boolean;
-  readonly attempts?: number;
-  readonly by?: "round" | "ladder";
 };
 
 /**
@@ -69,129 +59,6 @@ function tellTwice(clause: Clauses, said: Clauses, phrase: readonly Token[], rea
 const faultless = (reading: Reading, before: number): boolean =>
   reading.faults.slice(before).every((fault) => fault.severity === "notice");
 
-type Piece = {
-  readonly amount: WrittenAmount;
-  readonly movements: readonly Movement[];
-  readonly attached: Attached;
-};
-type Head = { readonly pieces: readonly Piece[] };
-
-function readHead(tokens: readonly Token[], reading: Reading): Head | undefined {
-  const pieces = splitAtPlus(tokens).map((piece) => readPiece(piece, tokens, reading));
-  const found = pieces.filter((piece) => piece !== undefined);
-  return found.length === pieces.length ? { pieces: found } : undefined;
-}
-
-function splitAtPlus(tokens: readonly Token[]): readonly (readonly Token[])[] {
-  const pieces: Token[][] = [[]];
-  for (const token of tokens) {
-    if (token.text === "+") pieces.push([]);
-    else pieces.at(-1)?.push(token);
-  }
-  return pieces;
-}
-
-function readPiece(tokens: readonly Token[], around: readonly Token[], reading: Reading): Piece | undefined {
-  const cursor = cursorAt(tokens);
-  if (tokens.length === 0) {
-    tell(reading.faults, [], around, {
-      problem: "`+` joins two movements of a complex, and one of them is missing",
-      allowed: "`5 hang clean + 3 front squat + 1 jerk`",
-      remedy: "Write an amount and a movement on both sides of `+`.",
-    });
-    return undefined;
-  }
-  const amount = takeAmount(cursor, reading);
-  if (amount === undefined) return undefined;
-  const movements = takeMovements(cursor, reading);
-  if (movements === undefined) return undefined;
-  const attached = takeAttachments(cursor, movements, amount.kind === "none", reading);
-  if (attached === undefined) return undefined;
-  if (!atEnd(cursor)) {
-    tellLeftOver(cursor, movements, reading);
-    return undefined;
-  }
-  return { amount: withLateWords(amount, attached), movements, attached };
-}
-
-/** The amount with what stands behind the movement: `row 500 m`, `max row for calories`. */
-function withLateWords(amount: WrittenAmount, attached: Attached): WrittenAmount {
-  if (amount.kind === "none" && attached.amount !== undefined) return attached.amount;
-  const { unit } = attached;
-  if (unit === undefined) return amount;
-  if (amount.kind === "none") return { kind: "unit", unit, tokens: attached.tokens };
-  if (amount.kind === "max") return { ...amount, unit };
-  if (amount.kind === "unit") return amount;
-  const entries = amount.values.entries.map((entry) => ({ ...entry, counted: unit }));
-  return { ...amount, values: { ...amount.values, entries } };
-}
-
-function tellLeftOver(cursor: Cursor, movements: readonly Movement[], reading: Reading): void {
-  const left = rest(cursor);
-  const name = movements[0]?.name ?? "the movement";
-  const mark = peek(cursor)?.text;
-  tell(reading.faults, left, left, {
-    problem: `these words behind ${name} mean nothing here`,
-    allowed: "a load with `at`, a height with `to`, and after a comma how it is done",
-    remedy:
-      mark === "x"
-        ? "Rounds are a block: `- 3 rounds:` with the lines in it."
-        : "Write what is allowed, or move remarks to `standards:`.",
-  });
-}
-
-const CLAUSES =
-  "`each side`, `one side`, `alternating`, `counts 10`, `counts 1 per 5 ft`, `unbroken`, `tie-break`, `3 attempts`, `by round`, `by ladder`, a load with `at`, a height with `to`";
-
-function readClause(phrase: readonly Token[], around: readonly Token[], reading: Reading): Clauses {
-  const cursor = cursorAt(phrase);
-  const before = reading.faults.length;
-  const read = takeClause(cursor, reading);
-  if (read !== undefined && atEnd(cursor)) return read;
-  if (reading.faults.length === before) {
-    tell(reading.faults, read === undefined ? phrase : rest(cursor), around, clauseTrouble(phrase));
-  }
-  return {};
-}
-
-function clauseTrouble(phrase: readonly Token[]): Trouble {
-  const words = phrase.map((token) => token.text).join(" ");
-  return (
-    tradeWordRemedy(words) ?? {
-      problem:
-        phrase.length === 0
-          ? "nothing stands after the comma"
-          : "nothing of this kind can follow a comma here",
-      allowed: CLAUSES,
-      remedy: "Write one of these, or move remarks to `standards:`.",
-    }
-  );
-}
-
-function takeClause(cursor: Cursor, reading: Reading): Clauses | undefined {
-  const sides = takeSides(cursor);
-  if (sides !== undefined) return { sides: saidOnce(sides, cursor, reading) };
-  const countsAs = takeCountsAs(cursor, reading);
-  if (countsAs !== undefined) return { countsAs };
-  const flag = takeFlag(cursor);
-  if (flag !== undefined) return flag === "unbroken" ? { unbroken: true } : { tieBreak: true };
-  const by = skipOneOf(cursor, ["by round", "by ladder"]);
-  if (by !== undefined) return { by: by === "by round" ? "round" : "ladder" };
-  const attempts = takeAttempts(cursor, reading);
-  if (attempts !== undefined) return { attempts };
-  return takeAttachments(cursor, [], false, reading);
-}
-
-function saidOnce(sides: Sides | "both", cursor: Cursor, reading: Reading): Sides {
-  if (sides !== "both") return sides;
-  tell(reading.faults, cursor.tokens, cursor.tokens, {
-    problem: "the amount is taken as that of each side, so that twice as much is done in all",
-    remedy: "Write `each side` to say so, or `alternating` if the amount is that of both together.",
-    severity: "notice",
-  });
-  return "each";
-}
-
 function settle(
   head: Head,
   clauses: Clauses,
@@ -202,7 +69,7 @@ function settle(
   const pieces = head.pieces.map((piece) => settlePiece(piece, tokens, setting, reading));
   const settled = pieces.filter((piece) => piece !== undefined);
   const last = head.pieces.at(-1);
-  if (settled.length < pieces.length || last === undefined) return undefined;
+  if (last === undefined) return undefined;
   const inner = head.pieces.slice(0, -1).find((piece) => piece.attached.load ?? piece.attached.loads);
   if (inner !== undefined) {
     tell(reading.faults, inner.attached.tokens, tokens, {
@@ -216,6 +83,7 @@ function settle(
   const load = settleAttachedLoad(attached, head, tokens, setting, reading);
   const height = settleHeight(attached, setting, reading);
   const sides = clauses.sides ?? last.attached.sides;
+  if (settled.length < pieces.length) return undefined;
   return {
     pieces: settled,
     ...(load === undefined ? {} : { load }),

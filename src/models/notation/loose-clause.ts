@@ -1,5 +1,5 @@
 import { atEnd, cursorAt } from "./cursor.ts";
-import { takeFlag, takeSides } from "./line-clauses.ts";
+import { takeFlag, takeSides } from "./take-clauses.ts";
 import type { Trouble } from "./notation-fault.ts";
 import type { Token } from "./token.ts";
 

@@ -2,6 +2,7 @@ import type { Movement } from "../movement.ts";
 import { nearestName } from "../nearest.ts";
 import { peek, rest, skip, type Cursor } from "./cursor.ts";
 import { tell } from "./notation-fault.ts";
+import { startsEntry } from "./number-series.ts";
 import type { Reading } from "./reading.ts";
 import { tellCount } from "./resolve-series.ts";
 import { writtenBy, type Token } from "./token.ts";
@@ -23,12 +24,23 @@ export const COUNTED_IN = ["reps", "calories", "cal", "cals", "metres", "meters"
 export function takeMovements(cursor: Cursor, reading: Reading): readonly Movement[] | undefined {
   const choices: Movement[] = [];
   do {
+    if (choices.length > 0 && startsEntry(cursor)) {
+      tell(reading.faults, rest(cursor), cursor.tokens, OTHER_AMOUNT);
+      return undefined;
+    }
     const movement = takeForDivision(cursor, reading);
     if (movement === undefined) return undefined;
     if (!choices.includes(movement)) choices.push(movement);
   } while (skip(cursor, "or"));
   return choices;
 }
+
+const OTHER_AMOUNT = {
+  problem:
+    "where the athlete may choose, both movements must have the same amount: which one would be done is not known beforehand",
+  allowed: "`10 pull-up or ring row`",
+  remedy: "Name the two ways under `divisions:` and give each its own line with a word of `by division:`.",
+} as const;
 
 function takeForDivision(cursor: Cursor, reading: Reading): Movement | undefined {
   const start = cursor.index;

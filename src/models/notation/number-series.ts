@@ -181,3 +181,9 @@ function tellUnreadable(token: Token, faults: Faults): void {
     remedy: `Write \`${numbers.join("-")}\`.`,
   });
 }
+
+/** Seconds of an entry written as a clock or with a unit of time. */
+export function secondsOf(entry: Entry): number {
+  if (entry.isClock) return entry.value;
+  return entry.unit?.kind === "time" ? entry.value * entry.unit.seconds : entry.value;
+}

@@ -1,7 +1,7 @@
 import { seconds, type Seconds } from "../quantity.ts";
 import type { MinimumWork, PartClock, PartLength, PartStart } from "../workout.ts";
 import { atEnd, cursorAt, peek, rest, skip, skipOneOf, type Cursor } from "./cursor.ts";
-import { takeTime } from "./line-clauses.ts";
+import { takeTime } from "./take-clauses.ts";
 import { tell, tellText, type Faults, type Trouble } from "./notation-fault.ts";
 import { tokensOf, type TextSource } from "./token.ts";
 

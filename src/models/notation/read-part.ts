@@ -1,10 +1,7 @@
-import type { Path } from "../yaml/open-yaml.ts";
-import type { Load, MinimumWork, Part, PartClock, PartStart, Score, Step } from "../workout.ts";
 import { seconds } from "../quantity.ts";
-import type { ReadStep } from "./build-block.ts";
-import { checkWork, type CheckedWork, type ClockOfPart } from "./check-work.ts";
+import type { Load, MinimumWork, Part, PartClock, PartStart, Score } from "../workout.ts";
 import { checkScore } from "./check-score.ts";
-import { defaultScore, effortsOf } from "./default-score.ts";
+import { defaultScore } from "./default-score.ts";
 import { tellText, type Faults, type Trouble } from "./notation-fault.ts";
 import {
   PART_KINDS,
@@ -14,20 +11,13 @@ import {
   type PartKind,
   type WrittenClock,
 } from "./part-phrases.ts";
+import { workOf, type Work } from "./part-work.ts";
 import { prescriptionOf } from "./prescription.ts";
-import { readSteps, type WorkReading } from "./read-steps.ts";
+import type { WorkReading } from "./read-steps.ts";
 import { readScore } from "./score-phrase.ts";
-import type { TextSource } from "./token.ts";
 import { tradeWordRemedy } from "./trade-words.ts";
 import { readWearing } from "./wearing.ts";
-
-/** The entries of a part as written, its place in the file, and the names of the parts before it. */
-export type WrittenPart = {
-  readonly entries: Readonly<Record<string, unknown>>;
-  readonly path: Path;
-  readonly name: string;
-  readonly earlier: readonly { readonly name: string; readonly start: PartStart }[];
-};
+import { sourceOf, wholePart, type WrittenPart } from "./written-part.ts";
 
 /** What the notation says of a part; the plain entries beside it are the schema's. */
 export type ReadPart = Pick<
@@ -86,14 +76,6 @@ export function readPart(
     ...(wearing === undefined ? {} : { wearing }),
   };
 }
-
-const sourceOf = (part: WrittenPart, name: string): TextSource => {
-  const value = part.entries[name];
-  return { text: typeof value === "string" ? value : "", path: [...part.path, name], isName: false };
-};
-
-/** The text of a part that has no entry to point at. */
-const wholePart = (part: WrittenPart): TextSource => ({ text: "", path: part.path, isName: false });
 
 function startOf(part: WrittenPart, faults: Faults): PartStart | undefined {
   const names = part.earlier.map((earlier) => earlier.name);
@@ -159,149 +141,6 @@ function kindOf(part: WrittenPart, faults: Faults): PartKind | undefined {
   }
   return undefined;
 }
-
-type Work = { readonly division: string; readonly steps: readonly Step[]; readonly checked: CheckedWork };
-
-function workOf(
-  part: WrittenPart,
-  kind: PartKind,
-  clock: WrittenClock | undefined,
-  starts: number | undefined,
-  reading: WorkReading,
-): Work {
-  const division = reading.who.divisions[reading.who.index] ?? "";
-  const source = sourceOf(part, "work");
-  const before = reading.faults.length;
-  const steps = stepsOf(part, kind, reading);
-  const untold = reading.faults.slice(before).every((fault) => fault.severity === "notice");
-  if (untold && effortsOf(steps).length === 0)
-    tellText(reading.faults, "work" in part.entries ? source : wholePart(part), NO_WORK);
-  const checked = checkWork(steps, clockOfPart(clock, starts), starts, (step, trouble) => {
-    reading.tellStep(step, trouble);
-  });
-  if (untold) checkEnd(part, kind, clock, steps, checked, reading);
-  return { division, steps, checked };
-}
-
-const NO_WORK: Trouble = {
-  problem: "there is no work in this part",
-  allowed: "`work:` with a list of lines and blocks",
-  remedy: "Write the work below `work:`, each line with a hyphen.",
-};
-
-/** The work of an AMRAP without anything endless in it is done again and again from the top, after a buy-in. */
-function stepsOf(part: WrittenPart, kind: PartKind, reading: WorkReading): readonly Step[] {
-  const written = part.entries["work"];
-  const path = [...part.path, "work"];
-  const alone = !Array.isArray(written) || written.length === 1;
-  const setting = {
-    inLadder: false,
-    lifting: kind === "max load",
-    bareIsMax: kind === "amrap" && alone,
-    passes: kind === "amrap" ? [{ count: "endless", isLadder: false } as const] : [],
-  };
-  const faults: Faults = [];
-  const steps = readSteps(written, path, setting, { ...reading, faults });
-  if (kind !== "amrap" || !repeats(steps)) {
-    if (kind !== "amrap") reading.faults.push(...faults);
-    return kind === "amrap" ? readSteps(written, path, { ...setting, passes: [] }, reading) : steps;
-  }
-  reading.faults.push(...faults);
-  const first = steps.filter((step) => step.once === "buy-in");
-  const rounds = steps.filter((step) => step.once !== "buy-in");
-  return rounds.length === 0 ? first : [...first, roundsOf(rounds, part, reading)];
-}
-
-function roundsOf(steps: readonly ReadStep[], part: WrittenPart, reading: WorkReading): Step {
-  return {
-    kind: "block",
-    place: reading.placeAt(sourceOf(part, "work")),
-    written: "",
-    passes: { kind: "open-rounds" },
-    inTurn: false,
-    elimination: false,
-    anyOrder: false,
-    unbroken: false,
-    tieBreak: false,
-    steps,
-  };
-}
-
-/** Whether nothing in the work goes on without end by itself, and no clock of its own runs in it. */
-function repeats(steps: readonly Step[]): boolean {
-  return steps.every((step) => {
-    if (step.kind === "rest") return true;
-    if (step.kind === "effort") return step.pieces.every((piece) => piece.amount.kind !== "max");
-    if (step.window !== undefined) return false;
-    return step.passes.kind !== "open-rounds" && step.passes.kind !== "open-ladder" && repeats(step.steps);
-  });
-}
-
-function clockOfPart(clock: WrittenClock | undefined, starts: number | undefined): ClockOfPart {
-  if (clock === undefined) return { hasEnd: true, end: undefined };
-  if (clock.kind === "for-time" || "asWritten" in clock) return { hasEnd: false, end: undefined };
-  if (clock.kind === "on-the-clock") return { hasEnd: clock.length !== undefined, end: clock.length };
-  const { length } = clock;
-  if (length === undefined) return { hasEnd: false, end: undefined };
-  if (length.kind === "for") return { hasEnd: true, end: length.time };
-  return { hasEnd: true, end: starts === undefined ? undefined : length.time - starts };
-}
-
-function checkEnd(
-  part: WrittenPart,
-  kind: PartKind,
-  clock: WrittenClock | undefined,
-  steps: readonly Step[],
-  checked: CheckedWork,
-  reading: WorkReading,
-): void {
-  const source = sourceOf(part, kind);
-  const tell = (trouble: Trouble): void => {
-    tellText(reading.faults, source.text === "" ? { ...source, text: kind, isName: true } : source, trouble);
-  };
-  if (clock === undefined || clock.kind !== "on-the-clock") {
-    if (kind === "max load" && !effortsOf(steps).some(isLift)) tell(NO_LIFT);
-    return;
-  }
-  if ("asWritten" in clock) {
-    if (checked.clock === undefined || checked.lastWork === undefined) tell(NO_LENGTH);
-  } else if (clock.length === undefined) {
-    if (!checked.filled && !hasElimination(steps)) tell(NOT_OPEN);
-  } else if (checked.clock !== undefined && !checked.filled && checked.lastWork !== undefined) {
-    if (clock.length < checked.lastWork || clock.length > checked.clock) {
-      tell(wrongLength(checked.lastWork));
-    }
-  }
-}
-
-const isLift = (step: Step): boolean => step.kind === "effort" && step.load !== undefined;
-
-const hasElimination = (steps: readonly Step[]): boolean =>
-  steps.some((step) => step.kind === "block" && (step.elimination || hasElimination(step.steps)));
-
-const NO_LIFT: Trouble = {
-  problem: "no line of this part is lifted for load",
-  allowed: "`max load: 6:00` with a line such as `1 clean and jerk`",
-  remedy: "Write the lift as a line, or make it a part of another kind.",
-};
-const NO_LENGTH: Trouble = {
-  problem: "how long the part lasts does not follow from its work, since some of it has no fixed clock",
-  allowed: "`on the clock: 16:00`, or blocks with `every`, with `on` and `off`, or with `amrap 3:00`",
-  remedy: "Write the length of the part, or `for time:` if the work is done as fast as possible.",
-};
-const NOT_OPEN: Trouble = {
-  problem: "nothing in this part goes on until an interval is missed",
-  allowed: "`on the clock: open` with a block such as `every 1:00, 1 up by 1, or out`",
-  remedy: "Write the length of the part, or add `or out` to the block that ends it.",
-};
-const wrongLength = (written: number): Trouble => ({
-  problem: `the intervals of the work end at ${clockText(written)}`,
-  allowed: `${clockText(written)}, or \`as written\``,
-  remedy: "Correct the length or the intervals.",
-});
-
-const clockText = (time: number): string =>
-  `${Math.floor(time / 60)}:${String(Math.round(time % 60)).padStart(2, "0")}`;
 
 function settleClock(clock: WrittenClock, works: readonly Work[]): PartClock {
   if (!("asWritten" in clock)) return clock;

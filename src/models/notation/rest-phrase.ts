@@ -1,7 +1,7 @@
 import { seconds } from "../quantity.ts";
 import type { RestLength } from "../workout.ts";
 import { atEnd, cursorAt, peek, rest, skip, skipOneOf, type Cursor } from "./cursor.ts";
-import { takeTime } from "./line-clauses.ts";
+import { takeTime } from "./take-clauses.ts";
 import { tell, type Faults } from "./notation-fault.ts";
 import type { Token } from "./token.ts";
 
@@ -19,6 +19,7 @@ export function isRest(tokens: readonly Token[]): boolean {
 /** Reads a line of rest: `rest 1:00`, `rest at least 2:00`, `rest until 9:00`, `rest as long as the work`, `rest 2:00, clock stopped`. */
 export function readRestLine(tokens: readonly Token[], faults: Faults): RestLine | undefined {
   const cursor = cursorAt(tokens);
+  if (tokens.length === 1) return { rest: { kind: "rest-of-interval" }, counted: true };
   const length = takeRestLength(cursor);
   if (length === undefined) {
     tell(faults, rest(cursor), tokens, REST_TROUBLE);
@@ -38,7 +39,7 @@ const RUNNING = ["clock runs on", "clock runs", "counted", "the clock runs on", 
 const REST_TROUBLE = {
   problem: "this says no length of a rest",
   allowed:
-    "`rest 1:00`, `rest at least 2:00`, `rest until 9:00`, `rest as long as the work`; behind it `, clock stopped`",
+    "`rest 1:00`, `rest at least 2:00`, `rest until 9:00`, `rest as long as the work`; behind it `, clock stopped`; in an interval `rest` alone",
   remedy: "Write one of these; times are minutes:seconds.",
 } as const;
 

@@ -1,9 +1,8 @@
 import { seconds, type Seconds } from "../quantity.ts";
 import { atEnd, peek, skip, skipOneOf, takeValue, type Cursor } from "./cursor.ts";
-import { startsEntry, takeSeries } from "./number-series.ts";
+import { secondsOf, startsEntry, takeSeries } from "./number-series.ts";
 import type { Reading } from "./reading.ts";
 import { forDivision } from "./resolve-series.ts";
-import { secondsOf } from "./amount.ts";
 import { inMetres } from "../quantity.ts";
 import type { CountsAs } from "../workout.ts";
 
