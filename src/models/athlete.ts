@@ -20,6 +20,8 @@ export type IsoDate = string;
 export type LiftResult = {
   readonly movement: string;
   readonly load: Mass;
+  /** The load hung on the body, on top of its own mass: `BW+20 kg`. Body mass itself is not in it. */
+  readonly added?: true;
   readonly reps: number;
   /** Reps the athlete felt were left; 0 when the set went to its end. */
   readonly inReserve: number;

@@ -1,6 +1,6 @@
 import type { Movement } from "./movement.ts";
 import { movementByName, namesOfMovements, type MovementByName } from "./movement-names.ts";
-import { SPELLINGS, type Readings } from "./movement-spellings.ts";
+import { LIFT_SPELLINGS, SPELLINGS, type Readings } from "./movement-spellings.ts";
 import { comparable, nearestName } from "./nearest.ts";
 import type { MassUnit } from "./quantity.ts";
 import { plainText } from "./quantities/plain-text.ts";
@@ -47,6 +47,23 @@ export function movementFinder(movements: ReadonlyMap<string, Movement>): FindMo
   };
 }
 
+/**
+ * Finds the movement of a lift. Beside what the other finder does, a squat is the back squat here, and a name for any way
+ * from the ground overhead is not one lift.
+ */
+export function liftFinder(movements: ReadonlyMap<string, Movement>): FindMovement {
+  const find = movementFinder(movements);
+  const byName = movementByName(movements);
+  return (written) => {
+    const { name, label } = takeLabelOff(plainText(written));
+    const readings = ownOf(LIFT_SPELLINGS, comparable(name)) ?? [];
+    const known = readings.flatMap((reading) => firstKnown(reading, byName));
+    const [only, another] = known;
+    if (only && another) return { kind: "either", movements: known };
+    return only ? { kind: "found", movement: only, bySpelling: true, label } : find(written);
+  };
+}
+
 function takeLabelOff(text: string): { readonly name: string; readonly label: Label } {
   const unit = /[([_ ](kgs?|lbs?)[)\]]?$/i.exec(text)?.[1]?.toLowerCase();
   const reps = /\b(\d+)\s*-?\s*RM\b/i.exec(text)?.[1];
@@ -64,10 +81,10 @@ function takeLabelOff(text: string): { readonly name: string; readonly label: La
 
 const andsOf = (name: string): string => name.replace(/\s*[&+]\s*(?=\S)/g, " and ");
 
-const spellingOf = (form: string): Readings | undefined => {
-  const key = comparable(form);
-  return Object.hasOwn(SPELLINGS, key) ? SPELLINGS[key] : undefined;
-};
+const spellingOf = (form: string): Readings | undefined => ownOf(SPELLINGS, comparable(form));
+
+const ownOf = (table: Readonly<Record<string, Readings>>, key: string): Readings | undefined =>
+  Object.hasOwn(table, key) ? table[key] : undefined;
 
 function firstKnown(names: readonly string[], byName: MovementByName): readonly Movement[] {
   const movement = names.map(byName).find((found) => found !== undefined);

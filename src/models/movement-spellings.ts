@@ -67,10 +67,6 @@ export const SPELLINGS: Readonly<Record<string, Readings>> = {
   s2oh: [["shoulder-to-overhead"]],
   s2o: [["shoulder-to-overhead"]],
   stoh: [["shoulder-to-overhead"]],
-  g2o: [CLEAN_AND_JERK, SNATCH, ["ground-to-overhead"]],
-  g2oh: [CLEAN_AND_JERK, SNATCH, ["ground-to-overhead"]],
-  gtoh: [CLEAN_AND_JERK, SNATCH, ["ground-to-overhead"]],
-  groundtooverhead: [CLEAN_AND_JERK, SNATCH, ["ground-to-overhead"]],
   mu: MUSCLE_UPS,
   muscleup: MUSCLE_UPS,
   muscleups: MUSCLE_UPS,
@@ -108,4 +104,19 @@ export const SPELLINGS: Readonly<Record<string, Readings>> = {
   running: [["run"]],
   laufen: [["run"]],
   bike: [["air bike"], ["bike", "bike erg"]],
+};
+
+const GROUND_TO_OVERHEAD: Readings = [CLEAN_AND_JERK, SNATCH];
+
+/** Headings of lifts that mean more, or less, than the same words in a workout; they go before the library's names. */
+export const LIFT_SPELLINGS: Readonly<Record<string, Readings>> = {
+  squat: [BACK_SQUAT],
+  squats: [BACK_SQUAT],
+  sq: [BACK_SQUAT],
+  g2o: GROUND_TO_OVERHEAD,
+  g2oh: GROUND_TO_OVERHEAD,
+  gto: GROUND_TO_OVERHEAD,
+  gtoh: GROUND_TO_OVERHEAD,
+  gtooh: GROUND_TO_OVERHEAD,
+  groundtooverhead: GROUND_TO_OVERHEAD,
 };

@@ -54,7 +54,7 @@ export function checkOpened<T>(opened: OpenedYaml, schema: z.ZodType<T>): Checke
       return { ok: false, faults: issues.flatMap(told) };
     }
     for (const issue of doubtful) {
-      notices.push(...told(issue));
+      notices.push(...told(issue).filter((notice) => !notices.some((other) => isSame(notice, other))));
       const { at, readAs = "" } = issue.params as IssueParams;
       value = at === "name" ? renameAt(value, issue.path, readAs) : replaceAt(value, issue.path, readAs);
       if (at === "name") renamed = [{ path: issue.path, readAs }, ...renamed];
@@ -62,6 +62,12 @@ export function checkOpened<T>(opened: OpenedYaml, schema: z.ZodType<T>): Checke
   }
   throw new Error("a schema gives notice of its own reading again and again");
 }
+
+/** A line with two doubtful facts is read twice, and each fact told once. */
+const isSame = (one: Fault, other: Fault): boolean =>
+  one.problem === other.problem &&
+  one.place.line === other.place.line &&
+  one.place.column === other.place.column;
 
 const isNotice = (issue: z.core.$ZodIssue): issue is z.core.$ZodIssueCustom =>
   issue.code === "custom" && issue.params?.["severity"] === "notice";
@@ -97,6 +103,7 @@ function replaceAt(value: unknown, path: readonly PropertyKey[], by: unknown): u
   if (Array.isArray(value)) {
     return value.map((item: unknown, index) => (index === step ? replaceAt(item, rest, by) : item));
   }
+  if (step === 0 && !(step in value)) return replaceAt(value, rest, by);
   const group = value as Record<PropertyKey, unknown>;
   return { ...group, [step]: replaceAt(group[step], rest, by) };
 }

@@ -12,6 +12,8 @@ export type Settings = {
   readonly gym?: string;
   /** Whether every brief asks for a passcode on top of its link. */
   readonly passcode: boolean;
+  /** Order of day and month where a date has only numbers, for all files. */
+  readonly dates?: "day-first" | "month-first";
   /** Model constants the coach sets differently, by their name. */
   readonly overrides: Readonly<Record<string, number>>;
 };

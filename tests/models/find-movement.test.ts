@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { movementFinder, type FoundMovement } from "../../src/models/find-movement.ts";
+import { liftFinder, movementFinder, type FoundMovement } from "../../src/models/find-movement.ts";
 import { movementsForTests } from "../support/some-movements.ts";
 
 const find = movementFinder(movementsForTests);
@@ -39,12 +39,19 @@ describe("a movement named in a sheet", () => {
 
   it.each([
     ["arraché+", "snatch"],
-    ["G2O", "clean-and-jerk or snatch"],
     ["muscle up", "ring-muscle-up or bar-muscle-up"],
   ])("%j may be %s, and nobody can tell", (name, ids) => {
     const found = find(name);
     expect(found.kind).toBe("either");
     expect(tell(found)).toBe(ids);
+  });
+
+  it("is the back squat where a squat is lifted, and not one lift where it is any way overhead", () => {
+    const lift = liftFinder(movementsForTests);
+    expect(tell(lift("Squat 5RM"))).toBe("back-squat");
+    expect(tell(lift("G2O"))).toBe("clean-and-jerk or snatch");
+    expect(tell(lift("front squat"))).toBe("front-squat");
+    expect(tell(find("squat"))).toBe("back-squat or front-squat");
   });
 
   it("brings the unit and the reps of its heading", () => {

@@ -3,8 +3,13 @@ import { monthOf } from "./month-names.ts";
 import { plainText } from "./plain-text.ts";
 import type { Reading } from "./reading.ts";
 
-const BEHIND =
-  /\s*(?:\(([^()]*)\)|,?\s*(?:tested|on|in|done)\s+((?:\S+\s+){0,2}\S+)|[,;]\s*([^,;]+?)|\s(\d{4}-\d\d-\d\d))\s*$/i;
+/** Forms in which a date stands behind a result; the first that holds something like a date counts. */
+const BEHIND = [
+  /\s*\(([^()]*)\)\s*$/,
+  /\s*[,;]\s*(?:(?:tested|on|in|done)\s+)?([^,;:]+)$/i,
+  /\s+(?:tested|on|in|done)\s+([^,;:]+)$/i,
+  /\s(\d{4}-\d\d-\d\d)$/,
+] as const;
 
 /** Parts a date behind a result, `110 kg (2026-09-01)`, `2:05, tested 3 April 2026`, from the result. */
 export function takeDateOff(
@@ -12,10 +17,14 @@ export function takeDateOff(
   order?: DateOrder,
 ): { readonly core: string; readonly date?: Reading<string> } {
   const plain = plainText(text);
-  const match = BEHIND.exec(plain);
-  const candidate = (match?.[1] ?? match?.[2] ?? match?.[3] ?? match?.[4] ?? "").trim();
-  if (!match || !looksLikeDate(candidate)) return { core: plain };
-  return { core: plain.slice(0, match.index).trim(), date: readDate(candidate, order) };
+  for (const form of BEHIND) {
+    const match = form.exec(plain);
+    const candidate = (match?.[1] ?? "").trim();
+    if (match && looksLikeDate(candidate)) {
+      return { core: plain.slice(0, match.index).trim(), date: readDate(candidate, order) };
+    }
+  }
+  return { core: plain };
 }
 
 const looksLikeDate = (text: string): boolean =>

@@ -14,7 +14,7 @@ const MINUTES = 60;
 export function readDateTime(text: string, order?: DateOrder): Reading<LocalDateTime> {
   const plain = plainText(text);
   const match =
-    /^(.*?)(?:,|\bat\b|T|\s)\s*(\d{1,2})(?:[:h.](\d\d)(?::\d\d)?)?\s*(a\.?m\.?|p\.?m\.?|h|uhr|o'clock)?\s*(?:\[?([A-Z][A-Za-z_]+(?:\/[A-Za-z_+\-0-9]+)+|UTC)\]?)?$/i.exec(
+    /^(.*?)(?:,|\bat\b|T|\s)\s*(\d{1,2})(?:[:h.](\d\d)(?::\d\d)?)?\s*(?:(a\.?m\.?|p\.?m\.?|h|uhr|o'clock)(?![a-z]))?\s*(?:\[?([A-Z][A-Za-z_]+(?:\/[A-Za-z_+\-0-9]+)+|UTC)\]?)?$/i.exec(
       plain,
     );
   const hasTime = match !== null && (match[3] !== undefined || match[4] !== undefined);

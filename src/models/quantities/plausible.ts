@@ -73,6 +73,10 @@ export const HEAVIEST_PER_BODY_MASS: readonly { readonly word: RegExp; readonly 
   { word: /press|thruster/, ratio: 2.2 },
 ];
 
+/** The bound for a movement by its name; none for other names. */
+export const mostPerBodyMass = (name: string): number =>
+  HEAVIEST_PER_BODY_MASS.find(({ word }) => word.test(name.toLowerCase()))?.ratio ?? Infinity;
+
 /** Metres per second between a slow walk and a little more than the fastest known over any distance. */
 export const SPEEDS: Readonly<
   Record<"run" | "row" | "ski" | "bike-erg" | "air-bike" | "other", readonly [number, number]>

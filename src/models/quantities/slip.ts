@@ -9,9 +9,9 @@ import { isPlaceholder } from "./plausible.ts";
 export function slips(value: number): readonly number[] {
   if (isPlaceholder(value) || !Number.isInteger(value) || value < 100) return [];
   const digits = String(value);
-  const shifted = [10, 100].map((divisor) => value / divisor);
+  const shifted = value / (digits.length > 4 ? 100 : 10);
   const doubled = Array.from(digits).flatMap((digit, index) =>
     digit === digits[index + 1] ? [Number(digits.slice(0, index) + digits.slice(index + 1))] : [],
   );
-  return [...new Set([...shifted, ...doubled])];
+  return [...new Set([shifted, ...doubled])];
 }

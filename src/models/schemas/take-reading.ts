@@ -3,7 +3,11 @@ import type { Reading } from "../quantities/reading.ts";
 import { tellNotice, tellRefusal } from "../refuse.ts";
 
 /** Where in the value at hand the text stands; see `Refusal`. */
-export type Spot = { readonly path?: readonly PropertyKey[]; readonly found?: string };
+export type Spot = {
+  readonly path?: readonly PropertyKey[];
+  readonly found?: string;
+  readonly offset?: number;
+};
 
 /** Gives what a reader of quantities took; hands on its questions, refusals and how it read a doubtful text. */
 export function takeReading<T>(ctx: z.RefinementCtx, reading: Reading<T>, spot: Spot = {}): T {

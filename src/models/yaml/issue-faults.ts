@@ -1,6 +1,6 @@
 import type * as z from "zod";
 import type { Fault } from "../fault.ts";
-import { nearestName } from "../nearest.ts";
+import { comparable, nearestName } from "../nearest.ts";
 import type { IssueParams } from "../refuse.ts";
 import type { OpenedYaml, Path } from "./open-yaml.ts";
 
@@ -10,11 +10,24 @@ type Issue = z.core.$ZodIssue;
 export const describeIssue: z.core.$ZodErrorMap = (issue) => {
   const inst = issue.inst as z.ZodType | undefined;
   if (issue.code === "unrecognized_keys") {
-    const { shape } = (inst?._zod.def ?? {}) as { shape?: Record<string, unknown> };
-    return Object.keys(shape ?? {}).join(", ");
+    const { shape } = (inst?._zod.def ?? {}) as { shape?: Record<string, z.ZodType> };
+    const names: Names = { allowed: Object.keys(shape ?? {}), also: otherNames(shape ?? {}) };
+    return JSON.stringify(names);
   }
   return inst?.description ?? "";
 };
+
+/** Names of the entries of a group, and what else people call them (`alsoCalled` in a field's meta data). */
+type Names = { readonly allowed: readonly string[]; readonly also: Readonly<Record<string, string>> };
+
+function otherNames(shape: Readonly<Record<string, z.ZodType>>): Readonly<Record<string, string>> {
+  return Object.fromEntries(
+    Object.entries(shape).flatMap(([name, field]) => {
+      const also = field.meta()?.["alsoCalled"];
+      return Array.isArray(also) ? also.map((other) => [comparable(String(other)), name]) : [];
+    }),
+  );
+}
 
 /** The issues with paths from the top of the file; a choice of forms is replaced by the issues of the likeliest form. */
 export function flatIssues(issues: readonly Issue[], around: Path = []): readonly Issue[] {
@@ -29,7 +42,8 @@ export function flatIssues(issues: readonly Issue[], around: Path = []): readonl
 export function issueFaults(issue: Issue, opened: OpenedYaml): readonly Fault[] {
   const { path } = issue;
   if (issue.code === "unrecognized_keys") {
-    return issue.keys.map((key) => unknownName(key, issue.message, path, opened));
+    const names = JSON.parse(issue.message) as Names;
+    return issue.keys.map((key) => unknownName(key, names, path, opened));
   }
   if (issue.code === "invalid_key" || issue.code === "invalid_element") {
     const found = String(path.at(-1) ?? "");
@@ -102,8 +116,10 @@ function saying(issue: Issue, path: Path, found: string): Saying {
     case "too_big": {
       const [limit, word] = issue.code === "too_small" ? [issue.minimum, "least"] : [issue.maximum, "most"];
       const strictly = issue.inclusive === false ? ` and not ${limit} itself` : "";
-      const bound = `at ${word} ${limit}${UNITS[issue.origin] ?? ""}${strictly}`;
-      return { problem: `${name} must be ${bound}`, allowed, remedy: `Write ${bound}.` };
+      const thing = THINGS[issue.origin];
+      const bound = `at ${word} ${limit}${thing === undefined ? "" : ` ${thing[limit === 1 ? 0 : 1]}`}${strictly}`;
+      const problem = `${name} must ${thing === undefined ? "be" : "have"} ${bound}`;
+      return { problem, allowed, remedy: `Write ${bound}.` };
     }
     case "not_multiple_of":
       return {
@@ -147,18 +163,28 @@ const HOW: Readonly<Record<string, string>> = {
   record: ": one indented `name: value` a line, or `{name: value, name: value}`",
 };
 
-const UNITS: Readonly<Record<string, string>> = { string: " letters long", array: " entries long" };
+const THINGS: Readonly<Record<string, readonly [one: string, more: string]>> = {
+  string: ["letter", "letters"],
+  array: ["entry", "entries"],
+};
 
-function unknownName(key: string, allowed: string, path: Path, opened: OpenedYaml): Fault {
-  const nearest = nearestName(key, allowed.split(", "));
+const QUOTES_HINT = " If it belongs to the text before the comma, put that text in quotes.";
+
+function unknownName(key: string, { allowed, also }: Names, path: Path, opened: OpenedYaml): Fault {
+  const called = comparable(key);
+  const nearest = Object.hasOwn(also, called) ? also[called] : nearestName(key, allowed);
+  // In braces a comma in a text begins a new entry.
+  const cutOff = opened.writtenAt([...path, key]) === "" ? QUOTES_HINT : "";
   return {
     place: opened.placeOfName([...path, key]),
     found: key,
     problem: path.length === 0 ? "no entry has this name" : `no entry of ${nameAt(path)} has this name`,
-    allowed,
+    allowed: allowed.join(", "),
     ...(nearest === undefined ? {} : { nearest }),
     remedy:
-      nearest === undefined ? "Delete the entry, or use one of the names allowed." : `Write \`${nearest}:\`.`,
+      nearest === undefined
+        ? `Delete the entry, or use one of the names allowed.${cutOff}`
+        : `Write \`${nearest}:\`.${cutOff}`,
     severity: "fault",
   };
 }

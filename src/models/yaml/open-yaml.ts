@@ -66,26 +66,27 @@ export function openYaml(file: string, text: string, scalars: Scalars): OpenedYa
     },
     placeOfName: (path) =>
       placeOf(nameOf(root, path)?.range?.[0] ?? nearestNode(root, path)?.range?.[0] ?? 0),
-    writtenAt: (path) => written(nodeAt(root, path) ?? onlyEntry(root, path), source),
+    writtenAt: (path) => written(nodeAt(root, path), source),
   };
 }
 
 type Parsed = { readonly document: Document.Parsed; readonly lines: LineCounter };
 
-/** Parses; a value that is only `-` or `?`, which YAML cannot take, is read as `~`, an empty value. */
+/** A value that is only `-` or `?`, at the end of a line or before a comma or a closing bracket. */
+const LONE_SIGN = /(:[ \t]+)[-?](?=[ \t]*(?:[,}\]]|(?:#.*)?\r?$))/gm;
+
+/** Parses. Where that fails, values that are only `-` or `?`, which YAML cannot take, are read as `~`, an empty value. */
 function parse(source: string): Parsed {
+  const parsed = parseOnce(source);
+  if (parsed.document.errors.length === 0) return parsed;
+  const mended = parseOnce(source.replace(LONE_SIGN, "$1~"));
+  return mended.document.errors.length < parsed.document.errors.length ? mended : parsed;
+}
+
+function parseOnce(source: string): Parsed {
   const lines = new LineCounter();
-  const document = parseDocument(source, {
-    lineCounter: lines,
-    prettyErrors: false,
-    uniqueKeys: false,
-    logLevel: "error",
-  });
-  const lone = document.errors.find(
-    ({ pos }) => /^[-?][ \t]*(#.*)?\r?$/m.exec(source.slice(pos[0]))?.index === 0,
-  );
-  if (lone === undefined) return { document, lines };
-  return parse(`${source.slice(0, lone.pos[0])}~${source.slice(lone.pos[0] + 1)}`);
+  const options = { lineCounter: lines, prettyErrors: false, uniqueKeys: false, logLevel: "error" } as const;
+  return { document: parseDocument(source, options), lines };
 }
 
 type Reading = {
@@ -180,10 +181,11 @@ function written(node: Node | undefined, source: string): string {
 }
 
 function childOf(node: Node | undefined, step: PropertyKey): Node | undefined {
-  if (isMap(node))
-    return node.items.find((pair) => keyText(pair.key) === String(step))?.value as Node | undefined;
-  if (isSeq(node) && typeof step === "number") return node.items[step] as Node | undefined;
-  return undefined;
+  if (isSeq(node)) return typeof step === "number" ? (node.items[step] as Node | undefined) : undefined;
+  const pair = isMap(node) ? node.items.find(({ key }) => keyText(key) === String(step)) : undefined;
+  if (pair) return pair.value as Node | undefined;
+  // A list of one may be written as its only entry.
+  return step === 0 ? node : undefined;
 }
 
 function keyText(key: unknown): string | undefined {
@@ -201,16 +203,10 @@ function nodeAt(root: Node | null, path: Path): Node | undefined {
 function nearestNode(root: Node | null, path: Path): Node | undefined {
   for (let length = path.length; length >= 0; length--) {
     const node = nodeAt(root, path.slice(0, length));
-    if (node?.range && (length === path.length || length === 0 || isScalar(node))) return node;
+    if (node?.range && (length === path.length || length === 0)) return node;
     if (node?.range) return nameOf(root, path.slice(0, length)) ?? node;
   }
   return undefined;
-}
-
-/** A list of one may be written as its only entry. */
-function onlyEntry(root: Node | null, path: Path): Node | undefined {
-  const parent = typeof path.at(-1) === "number" ? nodeAt(root, path.slice(0, -1)) : undefined;
-  return isScalar(parent) ? parent : undefined;
 }
 
 function nameOf(root: Node | null, path: Path): Node | undefined {

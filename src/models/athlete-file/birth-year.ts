@@ -1,0 +1,27 @@
+import { readDate, type DateOrder } from "../quantities/date.ts";
+import { BIRTH_YEAR, within } from "../quantities/plausible.ts";
+import { ask, askFor, reject, take, type Reading } from "../quantities/reading.ts";
+
+const ALLOWED = "a year of birth such as `1991`";
+const CENTURIES = [1900, 2000] as const;
+/** Years that two digits may stand for; before them an age is likelier (judgement). */
+const SHORT_YEARS = [1945, 2018] as const;
+
+/** Reads a year of birth: `1991`, or a whole date of birth. An age is no year, since it is only true for a year. */
+export function readBirthYear(text: string, order?: DateOrder): Reading<number> {
+  const plain = text.trim();
+  const short = /^'?(\d\d)$/.exec(plain);
+  if (short) {
+    const years = CENTURIES.map((century) => century + Number(short[1])).filter((year) =>
+      within(year, SHORT_YEARS),
+    );
+    return ask("this may be a year without its century, or an age", years.map(String), ALLOWED);
+  }
+  if (/years?|y\/?o\b|^age/i.test(plain))
+    return askFor("an age is only true for a year", ALLOWED, `Write ${ALLOWED}.`);
+  const date = /^\d{4}$/.test(plain) ? undefined : readDate(plain, order);
+  if (date?.ok === false) return reject("this is not a year", ALLOWED);
+  const year = date ? Number(date.value.slice(0, 4)) : Number(plain);
+  if (!within(year, BIRTH_YEAR.possible)) return reject(`nobody who trains was born in ${year}`, ALLOWED);
+  return take(year);
+}
