@@ -1,4 +1,5 @@
 import type { Plan } from "../models/plan/plan.ts";
+import { nameFor, pluralOf } from "./movement-words.ts";
 import { NO_BREAK_SPACE, sayNumber } from "./number.ts";
 import { sayWholeScore, type ScoreContext } from "./score.ts";
 import { sayClock } from "./time.ts";
@@ -9,7 +10,7 @@ type IfThen = Pacing["ifThen"][number];
 function sayAction(action: IfThen["action"], pacing: Pacing): string {
   switch (action.kind) {
     case "smaller-sets":
-      return `${action.name} in sets of ${action.amount}`;
+      return `${pluralOf(pacing, action.name)} in ${action.amount === 1 ? "singles" : `sets of ${action.amount}`}`;
     case "slow-down":
       return `${sayNumber(action.secondsPerRound, 0)}${NO_BREAK_SPACE}s slower a round`;
     case "push":
@@ -18,7 +19,9 @@ function sayAction(action: IfThen["action"], pacing: Pacing): string {
       return "hold your pace, do not push yet";
     case "skip-to-tie-break": {
       const row = pacing.rows.find((candidate) => candidate.index === action.row);
-      return row ? `straight to the ${row.name}, where the tie is broken` : "straight to the tie-break";
+      return row
+        ? `straight to the ${nameFor(row, row.amount)}, where the tie is broken`
+        : "straight to the tie-break";
     }
   }
 }
@@ -26,7 +29,9 @@ function sayAction(action: IfThen["action"], pacing: Pacing): string {
 /** What the moment is called: the round, or the movement where there is only one round. */
 function sayMoment(ifThen: IfThen, pacing: Pacing): string {
   const round = pacing.rounds.find((candidate) => candidate.round === ifThen.round);
-  if (round && pacing.rounds.length > 1) return `round${NO_BREAK_SPACE}${round.label}`;
+  if (round && pacing.rounds.length > 1) {
+    return /^\d+$/.test(round.label) ? `round${NO_BREAK_SPACE}${round.label}` : `the ${round.label}`;
+  }
   return pacing.rows.find((row) => row.index === ifThen.row)?.name ?? "this point";
 }
 
