@@ -6,6 +6,7 @@ import type { Movement } from "../../models/movement.ts";
 import type { PartPlan } from "../../models/plan/plan.ts";
 import type { Workout } from "../../models/workout.ts";
 import { resolveDivision } from "../plan/resolve-division.ts";
+import type { Substitution } from "../plan/substitute.ts";
 import { withOverrides } from "../with-overrides.ts";
 import { activeLimits } from "./active-limits.ts";
 import { SITUATION_CONSTANTS } from "./constants.ts";
@@ -37,12 +38,6 @@ export type SituationInput = {
   /** When the workout starts, where known. */
   readonly start?: StartTime;
   readonly overrides?: Readonly<Record<string, number>>;
-};
-
-/** Which movements are not done, and what is done in their place where anything is. */
-export type Substitution = {
-  readonly forbids: (movement: string) => boolean;
-  readonly replace: (movement: string) => Movement | undefined;
 };
 
 /**
