@@ -1,10 +1,12 @@
 import type { PartPlan, Plan } from "../../models/plan/plan.ts";
 import type { Workout } from "../../models/workout.ts";
+import { planAfter } from "../after/plan-after.ts";
 import { cautionsOf } from "../cautions/cautions.ts";
 import { chooseOptions } from "../choices/choose.ts";
-import { type AtMovement, atMovement } from "../conditions/movement-situation.ts";
-import { type SituationInput, situationOf } from "../conditions/situation-of.ts";
+import { situationsOf, type SituationsInput } from "../conditions/situations-of.ts";
 import { usualAmounts } from "../conditions/usual-amounts.ts";
+import { setUpOf } from "../set-up/set-up.ts";
+import { standardsOf } from "../set-up/standards.ts";
 import { planWarmUp } from "../warm-up/plan-warm-up.ts";
 import type { PlanContext } from "./plan-context.ts";
 
@@ -19,9 +21,8 @@ export type Around = Pick<
  * workout is withheld, only cautions and what is withheld remain.
  */
 export function planAround(workout: Workout, context: PlanContext, parts: readonly PartPlan[]): Around {
-  const { athlete, library, gym, bar, withholding, overrides } = context;
-  const situation = situationOf(situationInput(workout, context, parts));
-  const movements = movementsAt(context, parts, situation);
+  const { athlete, library, gym, bar, withholding, bestLift, competition, overrides } = context;
+  const { situation, movements } = situationsOf(situationsInput(workout, context, parts));
   const cautions = cautionsOf(library.cautions, situation, movements);
   if (withholding.noWorkout) {
     return { choices: [], standards: [], setUp: [], cautions, withheld: withholding.withheld };
@@ -37,20 +38,31 @@ export function planAround(workout: Workout, context: PlanContext, parts: readon
       movements,
       parts,
       withholding,
-      best: context.bestLift,
+      best: bestLift,
       ...(context.start !== undefined && { start: context.start.local }),
       overrides,
     }),
     choices: chosen.choices,
-    standards: [],
-    setUp: [],
+    standards: standardsOf(workout, movements, overrides),
+    setUp: setUpOf({
+      workout,
+      movements: movements.map((at) => at.movement),
+      parts,
+      gym,
+      ...(competition !== undefined && { competition }),
+    }),
+    after: planAfter({ library, gym, bar, situation, withholding, best: bestLift, overrides }),
     cautions,
     withheld: [...withholding.withheld, ...chosen.withheld],
   };
 }
 
-function situationInput(workout: Workout, context: PlanContext, parts: readonly PartPlan[]): SituationInput {
-  const { athlete, library, date, gym, competition, start, overrides } = context;
+function situationsInput(
+  workout: Workout,
+  context: PlanContext,
+  parts: readonly PartPlan[],
+): SituationsInput {
+  const { athlete, library, date, gym, competition, start, withholding, bestLift, overrides } = context;
   return {
     athlete,
     workout,
@@ -60,34 +72,9 @@ function situationInput(workout: Workout, context: PlanContext, parts: readonly 
     gym,
     ...(competition !== undefined && { competition }),
     ...(start !== undefined && { start: { at: start.local, zone: start.zone } }),
+    withholding,
+    abilities: { best: bestLift },
+    usual: usualAmounts(athlete, date, () => undefined, overrides),
     overrides,
   };
-}
-
-/** The movements of the plan in order, each with the situation narrowed to it. */
-function movementsAt(
-  context: PlanContext,
-  parts: readonly PartPlan[],
-  situation: ReturnType<typeof situationOf>,
-): readonly AtMovement[] {
-  const { athlete, library, date, bestLift, overrides } = context;
-  const usual = usualAmounts(athlete, date, () => undefined, overrides);
-  const paced = parts.flatMap(({ pacing }) => (pacing?.rows ?? []).flatMap(({ movement }) => movement ?? []));
-  const lifted = parts.flatMap(({ lifting }) => (lifting?.lifts ?? []).map(({ movement }) => movement));
-  return [...new Set([...paced, ...lifted])].flatMap((id) => {
-    const movement = library.movements.get(id);
-    if (movement === undefined) return [];
-    const narrowed = atMovement({
-      situation,
-      movement,
-      movements: library.movements,
-      athlete,
-      date,
-      parts,
-      abilities: { best: bestLift },
-      usual,
-      overrides,
-    });
-    return [{ movement, situation: narrowed }];
-  });
 }
