@@ -15,6 +15,6 @@ export type Field = {
   readonly unit?: "kg" | "lb";
   readonly finished: ScoreCounts;
   readonly capped: ScoreCounts;
-  /** Rows that were left out, and why. */
+  /** Results that were left out, how many (`rows`, counts added up), and why. */
   readonly leftOut: readonly { readonly reason: string; readonly rows: number }[];
 };

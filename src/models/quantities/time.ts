@@ -99,6 +99,10 @@ function readWords(core: string): Reading<Seconds> {
   const match = WORDS.exec(core);
   if (!match || core === "" || !/[a-z'"]/i.test(core)) return reject("this is not a time", ALLOWED);
   const [, hours = "0", minutes = "0", last = "0"] = match;
+  const [, , statedMinutes] = match;
+  if (statedMinutes !== undefined && Number(last.replace(",", ".")) >= SECONDS_PER_MINUTE) {
+    return reject("a minute has sixty seconds", ALLOWED);
+  }
   const lastIsMinutes = match[1] !== undefined && match[2] === undefined && /\d$/.test(core);
   const rest = Number(last.replace(",", ".")) * (lastIsMinutes ? SECONDS_PER_MINUTE : 1);
   return take(seconds(Number(hours) * SECONDS_PER_HOUR + Number(minutes) * SECONDS_PER_MINUTE + rest));

@@ -73,6 +73,7 @@ describe("a time", () => {
     ["fast", "this is not a time"],
     ["1:46/500m", "this is a pace, not a time"],
     ["0:00", "a time is more than nothing"],
+    ["1'500", "a minute has sixty seconds"],
     ["1:75:00", "an hour has sixty minutes"],
     ["1-2 x", "this is neither one time nor a range of two"],
   ])("is refused in %j", (text, problem) => {
