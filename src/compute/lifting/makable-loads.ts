@@ -47,7 +47,8 @@ function platesIn(unit: MassUnit, gym: Gym): readonly PlatePairs[] {
     .sort((a, b) => b.plate.value - a.plate.value);
 }
 
-function sumsOf(plates: readonly PlatePairs[]): readonly ExactMass[] {
+/** Every distinct sum one side can hold with these pairs, ascending from 0. */
+export function sumsOf(plates: readonly PlatePairs[]): readonly ExactMass[] {
   let sums: readonly ExactMass[] = [0];
   for (const { plate, pairs } of plates) {
     const size = exactMass(plate);

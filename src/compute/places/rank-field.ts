@@ -65,6 +65,9 @@ function rankSide(side: ScoreCounts, lowerIsBetter: boolean, ahead: number): Ran
   };
 }
 
+/** Scores nearer than this are the same: 225 lb read back from kilograms is 225 lb. */
+const SAME = 0.005;
+
 /**
  * The place a result would take among the field: one more than those better, and of those equal the share `tied` comes
  * before it (half, where nothing is known of the tie-break).
@@ -74,8 +77,9 @@ function rankSide(side: ScoreCounts, lowerIsBetter: boolean, ahead: number): Ran
 export function placeOf(field: RankedField, side: Side, score: number, tied = 0.5): number {
   const { scores, counts, better, ahead, size } = field.sides[side];
   const lowerIsBetter = side === "finished" && field.lowerIsBetter;
-  const at = firstNotBelow(scores, score);
-  if (scores[at] === score) return 1 + (better[at] ?? 0) + tied * (counts[at] ?? 0);
+  const at = firstNotBelow(scores, score - SAME);
+  if (Math.abs((scores[at] ?? Infinity) - score) <= SAME)
+    return 1 + (better[at] ?? 0) + tied * (counts[at] ?? 0);
   if (lowerIsBetter) return 1 + (at === 0 ? ahead : (better[at] ?? ahead + size));
   // More is better: everyone from `at` on.
   return 1 + (at === 0 ? ahead + size : (better[at - 1] ?? ahead));

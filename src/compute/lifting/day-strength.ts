@@ -1,0 +1,88 @@
+import type { AttemptConstants } from "./attempt-constants.ts";
+
+/**
+ * What is believed of the strength of a day: the load made half the time, fresh, is normal with this mean and spread; one
+ * attempt misses or makes it by `noise` more. All in kilograms.
+ */
+export type Belief = { readonly mean: number; readonly spread: number; readonly noise: number };
+
+/** Kind of a lift, as far as the spread of an attempt depends on it. */
+export type LiftKind = { readonly overheadCatch: boolean };
+
+/**
+ * The spread of one attempt around a load made half the time, kilograms, as fitted: what a day adds (`day`) and what the
+ * single attempt adds (`noise`). It grows far slower than the load, so it is a line in kilograms and not a percentage.
+ */
+export function spreadOfAttempt(
+  kilograms: number,
+  { overheadCatch }: LiftKind,
+  constants: AttemptConstants,
+): { readonly day: number; readonly noise: number } {
+  const total = overheadCatch
+    ? Math.min(
+        constants.snatchAttemptMost,
+        constants.snatchAttemptKilograms + constants.snatchAttemptShare * kilograms,
+      )
+    : constants.slowAttemptKilograms + constants.slowAttemptShare * kilograms;
+  const noiseShare = overheadCatch ? constants.snatchNoiseShare : constants.slowNoiseShare;
+  return { day: total * Math.sqrt(1 - noiseShare), noise: total * Math.sqrt(noiseShare) };
+}
+
+/**
+ * The belief to plan with before the first attempt: around the best lift today, with the spread it comes with widened by
+ * what the loss to the work before may differ, and the noise of an attempt a quarter wider than fitted.
+ *
+ * `lossDoubt` is one standard deviation of the loss as a share.
+ */
+export function beliefBefore(
+  best: { readonly kilograms: number; readonly spread: number },
+  lossDoubt: number,
+  kind: LiftKind,
+  constants: AttemptConstants,
+): Belief {
+  return {
+    mean: best.kilograms,
+    spread: Math.hypot(best.spread, best.kilograms * lossDoubt),
+    noise: constants.caution * spreadOfAttempt(best.kilograms, kind, constants).noise,
+  };
+}
+
+/**
+ * The belief when somebody who knows the athlete has chosen the opener: it tells more of the day than an old best does.
+ * Openers far from the best are taken as tactics and tell nothing. Margin and spreads are widened alike, so the chance
+ * of the opener itself stays the fitted one.
+ *
+ * `opener` is what it would be for a fresh athlete; `bestKnown` says whether the belief rests on results of the lift.
+ */
+export function beliefFromOpener(
+  opener: number,
+  before: Belief,
+  bestKnown: boolean,
+  kind: LiftKind,
+  constants: AttemptConstants,
+): Belief {
+  const best = before.mean;
+  if (opener < constants.openerLightest * best || opener > constants.openerHeaviest * best) return before;
+  const margin = openerMargin(opener, bestKnown ? best : undefined, kind, constants);
+  const { day, noise } = spreadOfAttempt(opener + margin, kind, constants);
+  const { caution } = constants;
+  return { mean: opener + caution * margin, spread: caution * day, noise: caution * noise };
+}
+
+/**
+ * Kilograms by which the load made half the time lies over an opener chosen by somebody who knows the athlete: more
+ * where the opener is under the best known, no less where it is over it (who opens above an old best has become
+ * stronger). Fitted to made and missed openers with the spreads of `spreadOfAttempt`.
+ */
+export function openerMargin(
+  opener: number,
+  best: number | undefined,
+  { overheadCatch }: LiftKind,
+  constants: AttemptConstants,
+): number {
+  if (best === undefined) return overheadCatch ? constants.snatchMarginNoBest : constants.slowMarginNoBest;
+  const under = Math.max(0, best - opener);
+  return overheadCatch
+    ? constants.snatchOpenerMargin + constants.snatchMarginPerKilogram * under
+    : constants.slowOpenerMargin + constants.slowMarginPerKilogram * under;
+}

@@ -1,0 +1,55 @@
+import type { Athlete, IsoDate } from "../../models/athlete.ts";
+import type { Competition } from "../../models/competition.ts";
+import type { Course } from "../../models/course.ts";
+import type { Field } from "../../models/field.ts";
+import type { Gym } from "../../models/gym.ts";
+import type { Movement } from "../../models/movement.ts";
+import type { Mass, Seconds } from "../../models/quantity.ts";
+import type { Loading, Part, Workout } from "../../models/workout.ts";
+import { makableLoads, type MakableLoads } from "./makable-loads.ts";
+import { chooseBar } from "./plates.ts";
+import type { WorkBefore } from "./work-loss.ts";
+
+/** What a coach may set for the attempts. */
+export type AttemptBounds = {
+  readonly attempts?: number;
+  readonly smallestRest?: Seconds;
+  readonly opener?: Mass;
+  /** From a made load to the next; a missed load is repeated. */
+  readonly jump?: Mass;
+  /** No load may be lighter than the one before. */
+  readonly rising?: boolean;
+};
+
+/** Everything the attempts of one part are planned from. */
+export type LiftingInput = {
+  readonly part: Part;
+  readonly course: Course;
+  readonly athlete: Athlete;
+  readonly movements: ReadonlyMap<string, Movement>;
+  readonly gym: Gym;
+  readonly date: IsoDate;
+  /** Clock of the workout at which the part begins: as expected, and its standard deviation where the part before decides. */
+  readonly opens: { readonly mean: number; readonly spread: number };
+  readonly before?: WorkBefore;
+  readonly competition?: Competition;
+  readonly field?: Field;
+  readonly objective: Workout["objective"];
+  readonly objectiveLoad?: Mass;
+  readonly bounds?: AttemptBounds;
+  /** Model constants the coach sets differently, by name. */
+  readonly overrides?: Readonly<Record<string, number>>;
+};
+
+/** The same with the bar chosen and its loads listed. */
+export type LoadedInput = LiftingInput & {
+  readonly iron: { readonly loads: MakableLoads; readonly loading: Loading | "not-stated" };
+};
+
+/** Chooses the bar, lists what it can be loaded to, and settles who may load it. */
+export function withIron(input: LiftingInput): LoadedInput {
+  const { gym, athlete, competition, part } = input;
+  const bar = chooseBar(gym, athlete.sex, competition?.barCounts);
+  const loading = part.loading ?? competition?.loading ?? "not-stated";
+  return { ...input, iron: { loads: makableLoads(gym, bar), loading } };
+}

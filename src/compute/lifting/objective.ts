@@ -1,0 +1,62 @@
+import type { Field } from "../../models/field.ts";
+import type { Lifting } from "../../models/plan/lifting.ts";
+import { inKilograms, KILOGRAMS_PER_POUND } from "../../models/quantity.ts";
+import { placeOfLoad } from "../places/places-of.ts";
+import type { LiftingInput } from "./lifting-input.ts";
+
+/** What a best made load is worth in the sense the coach asks for. */
+export type Objective = {
+  readonly kind: Lifting["objective"];
+  readonly worth: (best: number | undefined) => number;
+  /** A load to be reached, kilograms. */
+  readonly reach?: number;
+};
+
+/** Worth of a kilogram beside reaching the load asked for, so that the plan still goes on after it. */
+const BESIDE = 1e-4;
+
+/**
+ * The coach's objective as a worth of the best made load: its kilograms, its place among the field (less is better, so
+ * negative), or whether it reaches a load. Where what is asked needs something that is not at hand (a field of loads, a load to
+ * reach) or lifts are added up, it is the expected lift.
+ */
+export function objectiveOf(
+  { objective, objectiveLoad, field }: Pick<LiftingInput, "objective" | "objectiveLoad" | "field">,
+  adds: boolean,
+): Objective {
+  if (objective === "expected-place" && field?.kind === "load" && field.finished.length > 0 && !adds) {
+    const place = placeOfLoad(field);
+    return {
+      kind: "expected-place",
+      worth: (best) => -place(best === undefined ? undefined : inFieldUnit(best, field)),
+    };
+  }
+  if (objective === "chance-of-load" && objectiveLoad && !adds) {
+    const reach = inKilograms(objectiveLoad);
+    return {
+      kind: "chance-of-load",
+      reach,
+      worth: (best = 0) => (best >= reach - 0.005 ? 1 : 0) + (BESIDE * best) / reach,
+    };
+  }
+  return { kind: "expected-lift", worth: (best) => best ?? 0 };
+}
+
+/**
+ * The objective with a day without any lift priced: on top of what it is worth by itself, `cost` times what the athlete's strength
+ * is worth over it. It makes the plan cautious where results cannot be made up for, and costs little elsewhere. A
+ * load that is all that counts is tried for without it.
+ */
+export function withoutLiftPriced(
+  { kind, worth }: Objective,
+  strength: number,
+  cost: number,
+): Objective["worth"] {
+  if (kind === "chance-of-load") return worth;
+  const none = worth(undefined) - cost * (worth(strength) - worth(undefined));
+  return (best) => (best === undefined ? none : worth(best));
+}
+
+/** Kilograms in the unit of a field, to a hundredth, so that 225 lb meets 225. */
+export const inFieldUnit = (kilograms: number, field: Field): number =>
+  Math.round((field.unit === "lb" ? kilograms / KILOGRAMS_PER_POUND : kilograms) * 100) / 100;
