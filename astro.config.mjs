@@ -4,8 +4,12 @@ import { satteri } from "@astrojs/markdown-satteri";
 import { defineConfig } from "astro/config";
 import { relative, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
+import { textsPlugin } from "./src/site/texts-plugin.ts";
+import { workerPlugin } from "./src/site/worker-plugin.ts";
 
 const root = fileURLToPath(new URL(".", import.meta.url));
+// Compiled code no longer stands where its source did, and asks the environment instead.
+process.env.RIGSHEET_ROOT = root;
 const { RIGSHEET_DATA, RIGSHEET_OUT, RIGSHEET_BASE, RIGSHEET_SITE } = process.env;
 
 /** The folder that holds content/ and athletes/; it may lie outside this project. */
@@ -45,6 +49,7 @@ export default defineConfig({
         "connect-src 'self'",
         "font-src 'self'",
         "img-src 'self' data: blob:",
+        "worker-src 'self'",
         "base-uri 'none'",
         "form-action 'none'",
       ],
@@ -52,13 +57,10 @@ export default defineConfig({
   },
   vite: {
     server: { fs: { allow: [root, dataFolder] } },
-    plugins: [
-      {
-        name: "rigsheet-watch-data-folder",
-        configureServer(server) {
-          server.watcher.add([resolve(dataFolder, "content"), resolve(dataFolder, "athletes")]);
-        },
-      },
-    ],
+    build: {
+      // A page opens in one round trip: scripts stand in it, and fonts are files, which the content policy wants.
+      assetsInlineLimit: (file) => /\.m?js$/.test(file),
+    },
+    plugins: [textsPlugin(root, dataFolder), workerPlugin(root)],
   },
 });

@@ -5,7 +5,7 @@
 
 /** How the value of an attribute is read. */
 export type AttributeKind =
-  "movement" | "share" | "part" | "count" | "levels" | "divisions" | "units" | "limits" | "sexes";
+  "movement" | "share" | "part" | "count" | "levels" | "divisions" | "units" | "sexes" | "habits" | "limits";
 
 export type Attribute = { readonly kind: AttributeKind; readonly required: boolean; readonly says: string };
 
@@ -31,6 +31,7 @@ const readers: Readonly<Record<string, Attribute>> = {
   },
   unit: { kind: "units", required: false, says: "kg or lb, as the reader reads loads" },
   sex: { kind: "sexes", required: false, says: "female or male" },
+  habit: { kind: "habits", required: false, says: "habits, with commas between them" },
   limit: {
     kind: "limits",
     required: false,
@@ -47,15 +48,25 @@ export const WORDS: Readonly<Record<string, Word>> = {
       share: { kind: "share", required: true, says: "share of the best lift today" },
     },
   },
+  Share: {
+    says: "how heavy the load of the workout is for the reader, as a share of their best lift",
+    around: false,
+    attributes: { of: { kind: "movement", required: true, says: "the movement with that load" } },
+  },
   Target: {
     says: "what the reader aims at",
     around: false,
     attributes: { part },
   },
-  Clock: {
+  Split: {
     says: "the clock at the end of a round",
     around: false,
     attributes: { round: { kind: "count", required: true, says: "number of the round, from 1" }, part },
+  },
+  Half: {
+    says: "the clock at which half of the work is done",
+    around: false,
+    attributes: { part },
   },
   Sets: {
     says: "how the reader breaks up a movement",
@@ -66,12 +77,12 @@ export const WORDS: Readonly<Record<string, Word>> = {
       part,
     },
   },
-  Attempt: {
-    says: "the load of an attempt",
+  FirstLift: {
+    says: "the load to open with",
     around: false,
-    attributes: { number: { kind: "count", required: true, says: "number of the attempt, from 1" }, part },
+    attributes: { part },
   },
-  For: { says: "text for some readers only", around: true, attributes: readers },
+  Only: { says: "text for some readers only", around: true, attributes: readers },
   Except: { says: "text for all readers but some", around: true, attributes: readers },
   Withheld: {
     says: "text for readers from whom something is withheld because of a stated limit",

@@ -51,16 +51,21 @@ export type Passcode = {
   readonly cost: PasscodeCost;
 };
 
-/** The passcode that belongs to an athlete's links. Slow on purpose: once per athlete and build. */
+/**
+ * The passcode that belongs to an athlete's links, or to the board where nobody is named. Slow on purpose: once per
+ * reader and build.
+ */
 export async function athletePasscode(
   secret: Bytes,
   versions: LinkVersions,
-  athlete: string,
+  athlete: string | undefined,
 ): Promise<Passcode> {
-  const version = versionOf(versions, athlete);
+  // No athlete has an empty id, because ids are names of files.
+  const reader = athlete ?? "";
+  const version = athlete === undefined ? versions.board : versionOf(versions, athlete);
   const [passcode, cost] = await Promise.all([
-    passcodeOf(secret, athlete, version),
-    passcodeCost(secret, athlete, version),
+    passcodeOf(secret, reader, version),
+    passcodeCost(secret, reader, version),
   ]);
   return { passcode, cost, stretched: await stretchPasscode(passcode, cost) };
 }

@@ -4,7 +4,7 @@ import { nearestName } from "../models/nearest.ts";
 import { readCount } from "../models/quantities/count.ts";
 import { readShare } from "../models/quantities/share.ts";
 import { MASS_UNITS } from "../models/quantity.ts";
-import { CONDITIONS, JOINTS, LEVELS, SEXES, STRESSES } from "../models/vocabulary.ts";
+import { CONDITIONS, HABITS, JOINTS, LEVELS, SEXES, STRESSES } from "../models/vocabulary.ts";
 import { type AttributeKind, listed } from "../models/words.ts";
 import type { Workout } from "../models/workout.ts";
 
@@ -50,6 +50,8 @@ export function faultOfValue(
       return notAmong(listed(value), MASS_UNITS);
     case "sexes":
       return notAmong(listed(value), SEXES);
+    case "habits":
+      return notAmong(listed(value), HABITS);
     case "limits":
       return notAmong(listed(value), LIMIT_WORDS);
   }

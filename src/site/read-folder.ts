@@ -9,18 +9,20 @@ export const LIBRARY_FOLDERS = ["movements", "warm-ups", "recovery", "cautions",
 /** The files people wrote, and those that cannot even be read as text. */
 export type SourceFolder = { readonly files: readonly SourceFile[]; readonly faults: readonly Fault[] };
 
-/** Endings that are read. Everything else (pictures, notes of an editor) is passed over. */
-const READ = /\.(mdx|md|ya?ml|csv)$/i;
+/** Endings of texts. */
+const TEXT = /\.(mdx?|ya?ml|csv|tsv|json|txt)$/i;
+/** Endings of files that are given by name only, so that somebody can be told that they are not read. */
+const NAMED = /\.(xlsx?|ods|numbers|docx?)$/i;
 
 /**
- * Reads every file of some folders below one, in the order of their names. Paths are given from that folder, with
+ * Reads every written file of some folders below one, in the order of their names. Paths are given from that folder, with
  * forward slashes, as people see them. Passes over hidden files, `README.md`, and folders that are not there.
  */
 export function readFolder(folder: string, below: readonly string[]): SourceFolder {
   const files: SourceFile[] = [];
   const faults: Fault[] = [];
   for (const path of below.flatMap((inside) => filesBelow(folder, inside))) {
-    const text = decode(readFileSync(join(folder, path)));
+    const text = NAMED.test(path) ? "" : decode(readFileSync(join(folder, path)));
     if (text === undefined) faults.push(notText(path));
     else files.push({ path, text });
   }
@@ -36,7 +38,7 @@ function filesBelow(folder: string, inside: string): readonly string[] {
     .sort()
     .map((name) => `${inside}/${name}`)
     .flatMap((path) => (statSync(join(folder, path)).isDirectory() ? filesBelow(folder, path) : [path]))
-    .filter((path) => READ.test(path));
+    .filter((path) => TEXT.test(path) || NAMED.test(path));
 }
 
 /** Text in UTF-8 or, as spreadsheets save it, in UTF-16 with a mark; nothing when it is neither. */

@@ -24,10 +24,10 @@ const said = (text: string): readonly string[] =>
 describe("the words in the text of a workout", () => {
   it.each([
     'Open at <Load of="deadlift" share="70%" />, not more.',
-    'Hold <Clock round="3" part="A"/> and <Clock round={2} />; <Target />; <Sets of="pull-ups" round="2" />.',
-    'Then <Attempt number="1" part="b" />.',
-    '<For level="new, regular" division="masters women" unit="kg" sex="female">\n\nTake *your* time.\n\n</For>',
-    '<Except limit="shoulder, pregnancy, overhead">kip</Except> <For limit="any">ask</For>',
+    'Hold <Split round="3" part="A"/> and <Split round={2} />; <Target />; <Half />; <Share of="thruster" />; <Sets of="pull-ups" round="2" />.',
+    'Then <FirstLift part="b" />.',
+    '<Only level="new, regular" division="masters women" unit="kg" sex="female" habit="starts-too-fast">\n\nTake *your* time.\n\n</Only>',
+    '<Except limit="shoulder, pregnancy, overhead">kip</Except> <Only limit="any">ask</Only>',
     "<Withheld>No lift is planned for you.</Withheld>",
     "| a | b |\n|---|--:|\n| 1 | 2 |\n\n<details open>\n<summary>More</summary>\n\ntext\n\n</details>",
     'See [the rules](https://example.org/rules.pdf "rules") or <a href="mailto:desk@example.org">write</a>.',
@@ -42,7 +42,7 @@ describe("the words in the text of a workout", () => {
       `${path}, line 6, column 9: Fault
   found    <Laod>
   wrong    no word has this name
-  allowed  <Load> <Target> <Clock> <Sets> <Attempt> <For> <Except> <Withheld>
+  allowed  <Load> <Share> <Target> <Split> <Half> <Sets> <FirstLift> <Only> <Except> <Withheld>
   nearest  <Load>
   to do    Write one of the words allowed, or &lt; for a sign that is to be shown.`,
     ]);
@@ -77,29 +77,29 @@ describe("the words in the text of a workout", () => {
   allowed  a share such as \`70%\`
   to do    Write \`70%\` if that is meant.`,
     ]);
-    expect(said("<Clock round />")).toEqual([
+    expect(said("<Split round />")).toEqual([
       `${path}, line 4, column 8: Fault
   found    round
   wrong    the value of round is missing or computed
   to do    Write it in quotes: round="...".`,
     ]);
-    expect(said("<Clock round={n} />")).toHaveLength(1);
-    expect(said("<Clock {...all} />")[0]).toContain(
+    expect(said("<Split round={n} />")).toHaveLength(1);
+    expect(said("<Split {...all} />")[0]).toContain(
       '  wrong    attributes cannot be computed\n  to do    Write each attribute out: name="value".',
     );
   });
 
   it("are told when a level, division or part does not exist here", () => {
-    expect(said('<For level="beginner">a</For>')).toEqual([
-      `${path}, line 4, column 6: Fault
+    expect(said('<Only level="beginner">a</Only>')).toEqual([
+      `${path}, line 4, column 7: Fault
   found    level="beginner"
   wrong    "beginner" is not among what can be named here
   allowed  new, regular, competitor, elite
   to do    Write names that are allowed, with commas between them.`,
     ]);
-    expect(said('<For division="woman">a</For>')[0]).toContain("  nearest  women\n");
+    expect(said('<Only division="woman">a</Only>')[0]).toContain("  nearest  women\n");
     expect(said('<Target part="C" />')[0]).toContain("  allowed  A, B\n");
-    expect(said('<For limit="">a</For>')[0]).toContain("  wrong    nothing is named here\n");
+    expect(said('<Only limit="">a</Only>')[0]).toContain("  wrong    nothing is named here\n");
   });
 
   it("are told when text is missing inside, or stands where none can", () => {
@@ -109,18 +109,18 @@ describe("the words in the text of a workout", () => {
   wrong    <Target> shows a value and takes no text
   to do    Write <Target ... /> with a stroke before the end, and no closing word.`,
     ]);
-    expect(said('<For level="new" />')).toEqual([
+    expect(said('<Only level="new" />')).toEqual([
       `${path}, line 4, column 1: Fault
-  found    <For>
-  wrong    <For> stands around the text it is about, and there is none
-  to do    Write <For ...>, the text, and </For>.`,
+  found    <Only>
+  wrong    <Only> stands around the text it is about, and there is none
+  to do    Write <Only ...>, the text, and </Only>.`,
     ]);
-    expect(said("<For>a</For>")).toEqual([
+    expect(said("<Only>a</Only>")).toEqual([
       `${path}, line 4, column 1: Fault
-  found    <For>
-  wrong    <For> does not say for whom
-  allowed  level, division, unit, sex, limit
-  to do    Add at least one attribute, such as <For level="new">.`,
+  found    <Only>
+  wrong    <Only> does not say for whom
+  allowed  level, division, unit, sex, habit, limit
+  to do    Add at least one attribute, such as <Only level="new">.`,
     ]);
   });
 });
@@ -136,13 +136,15 @@ describe("a text that cannot be read", () => {
   });
 
   it("is told when a word is not closed, or closed without being open", () => {
-    expect(said('<For level="new">\n\ntext')).toEqual([
+    expect(said('<Only level="new">\n\ntext')).toEqual([
       `${path}, line 4, column 1: Fault
-  found    <For level="new">
-  wrong    <For> is opened and never closed
-  to do    Write </For> behind the text it is about, or <For ... /> if there is none.`,
+  found    <Only level="new">
+  wrong    <Only> is opened and never closed
+  to do    Write </Only> behind the text it is about, or <Only ... /> if there is none.`,
     ]);
-    expect(said("text\n\n</For>")[0]).toContain("  wrong    </For> closes something that is not open here\n");
+    expect(said("text\n\n</Only>")[0]).toContain(
+      "  wrong    </Only> closes something that is not open here\n",
+    );
   });
 
   it("is told when braces are not closed", () => {

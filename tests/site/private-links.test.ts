@@ -31,7 +31,7 @@ describe("the locked pages of a site", () => {
     expect(brief?.link).toBe(
       "https://example.org/gym/b/VAE7SWVSQ62XCSFS/#3R3H6S9Z0B033QNZKE3T708CEDQ1FD0XNMNW9CRYSPZRW99KDFN0DDP",
     );
-    expect(await readLinkKey(brief?.link.split("#")[1] ?? "")).toEqual({ ok: true, key: brief?.key });
+    expect(await readLinkKey(String(brief?.link.split("#")[1]))).toEqual({ ok: true, key: brief?.key });
   });
 
   it("begin with the path where the host is not known", async () => {

@@ -1,0 +1,66 @@
+import { forgetPage, keepPage } from "./kept-pages.ts";
+import { MESSAGES } from "./messages.ts";
+import { forgetOpener, rememberOpener } from "./remembered.ts";
+import { handOver, openFile } from "./save-file.ts";
+
+/** A page that was opened: where it stands, what opens its files, and the worker that keeps it. */
+export type OpenedPage = { readonly address: string; readonly opener: CryptoKey; readonly worker: string };
+
+/** Shows what was locked, and makes its buttons work. Scripts inside it would not run, and there are none. */
+export function showOpened(html: string, page: OpenedPage): void {
+  const room = document.getElementById("opened");
+  if (!room) return;
+  room.innerHTML = html;
+  room.hidden = false;
+  document.title = room.querySelector<HTMLElement>("[data-title]")?.dataset["title"] ?? document.title;
+  room.addEventListener("click", (event) => {
+    const button = event.target instanceof Element ? event.target.closest("button[data-file]") : null;
+    if (button instanceof HTMLButtonElement) void saveFrom(button, page);
+  });
+  void offerKeeping(page);
+}
+
+async function saveFrom(button: HTMLButtonElement, { address, opener }: OpenedPage): Promise<void> {
+  const { file = "", saveAs = "", type = "", share } = button.dataset;
+  const status = button.closest(".files")?.querySelector(".file-status");
+  const tell = (text: string): void => {
+    if (status) status.textContent = text;
+  };
+  button.disabled = true;
+  tell("Opening …");
+  const opened = await openFile({ address, name: file }, opener);
+  button.disabled = false;
+  if (!opened.ok) {
+    tell(`${MESSAGES[opened.trouble].title}. ${MESSAGES[opened.trouble].text}`);
+    return;
+  }
+  await handOver(opened.bytes, saveAs, type, share === "yes");
+  tell(`${saveAs} is ready.`);
+}
+
+/** What is kept on the device, and the two buttons that change it. */
+async function offerKeeping({ address, opener, worker }: OpenedPage): Promise<void> {
+  const footer = document.getElementById("device");
+  const text = document.getElementById("device-text");
+  const remember = document.getElementById("remember");
+  const forget = document.getElementById("forget");
+  if (!footer || !text || !remember || !forget) return;
+  const kept = await keepPage(worker);
+  text.textContent = kept
+    ? "This page is kept on this device, still locked, so that your link opens it without network too. Files are kept once you have saved them. Nothing that was opened is stored."
+    : "This browser keeps nothing for reading without network; save the sheet instead.";
+  footer.hidden = false;
+  remember.addEventListener("click", () => {
+    void rememberOpener(address, opener, Date.now()).then((could) => {
+      text.textContent = could
+        ? "For 45 days this device opens the page without the key, for everyone who can use the device. The code on the sheet leads here then."
+        : "This browser does not let pages keep anything.";
+    });
+  });
+  forget.addEventListener("click", () => {
+    const pageUrl = new URL(".", document.baseURI).href;
+    void Promise.all([forgetOpener(address), forgetPage(pageUrl)]).then(() => {
+      text.textContent = "Forgotten. Only your link opens the page now, and only with a network.";
+    });
+  });
+}

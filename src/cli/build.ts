@@ -1,0 +1,33 @@
+import { relative, resolve } from "node:path";
+import { Option } from "commander";
+import { buildSite } from "../site/build-site.ts";
+import { readOrMakeSecret } from "../site/secret.ts";
+import { AUDIENCES, type Audience } from "../site/surroundings.ts";
+import { type CommonOptions, makeCommand, ROOT, run, surroundingsOf } from "./command.ts";
+import { readChecked } from "./read-checked.ts";
+import { sayBuilt } from "./say-built.ts";
+
+type Options = CommonOptions & { readonly audience?: Audience; readonly out: string };
+
+await run(
+  makeCommand("build", "Makes the site. A build that fails leaves the last good one in place.")
+    .addOption(
+      new Option(
+        "--audience <who>",
+        "gym: the strategy pages alone, no athlete is read (RIGSHEET_AUDIENCE)",
+      ).choices(AUDIENCES),
+    )
+    .option("--out <folder>", "folder the site is put into", "dist")
+    .action(async (options: Options) => {
+      const started = performance.now();
+      const { audience } = options;
+      const surroundings = surroundingsOf(options, audience ? { RIGSHEET_AUDIENCE: audience } : {});
+      const data = readChecked(surroundings, (text) => process.stderr.write(`${text}\n`));
+      const secret = surroundings.audience === "gym" ? undefined : readOrMakeSecret(surroundings);
+      const target = resolve(ROOT, options.out);
+      const count = await buildSite({ surroundings, data, target });
+      const seconds = (performance.now() - started) / 1000;
+      const shown = relative(process.cwd(), target) || target;
+      console.log(sayBuilt({ data, surroundings, count, secret, folder: shown, seconds }));
+    }),
+);

@@ -1,0 +1,47 @@
+import { fileURLToPath } from "node:url";
+import { Command } from "commander";
+import { readSurroundings, type Surroundings, today } from "../site/surroundings.ts";
+
+/** The folder of the tool. */
+export const ROOT = fileURLToPath(new URL("../..", import.meta.url));
+
+/** Options that every command understands; each has a variable of the environment beside it. */
+export type CommonOptions = { readonly data?: string; readonly date?: string };
+
+/** A command with what all commands share. */
+export const makeCommand = (name: string, says: string): Command =>
+  new Command(name)
+    .description(says)
+    .option("--data <folder>", "folder with content/ and athletes/ (RIGSHEET_DATA)")
+    .option(
+      "--date <day>",
+      "day the plans are made for, such as 2026-11-25 (RIGSHEET_DATE); today if not given",
+    )
+    .allowExcessArguments(false)
+    .showHelpAfterError();
+
+/** The surroundings of a command: its options first, then the environment. */
+export function surroundingsOf(
+  options: CommonOptions,
+  more: Record<string, string | undefined> = {},
+): Surroundings {
+  const environment = {
+    ...process.env,
+    ...(options.data === undefined ? {} : { RIGSHEET_DATA: options.data }),
+    ...(options.date === undefined ? {} : { RIGSHEET_DATE: options.date }),
+    ...more,
+  };
+  return readSurroundings(ROOT, environment, today());
+}
+
+/** Runs a command. What goes wrong is told in its own words, without the way through the program, and gives 1. */
+export async function run(command: Command): Promise<void> {
+  try {
+    await command.parseAsync();
+  } catch (error) {
+    const message = error instanceof Error ? error.message : String(error);
+    process.stderr.write(`${message}\n`);
+    if (process.env["RIGSHEET_DEBUG"] && error instanceof Error) console.error(error);
+    process.exitCode = 1;
+  }
+}

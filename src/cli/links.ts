@@ -1,0 +1,67 @@
+import { nearestName } from "../models/nearest.ts";
+import { readLinkVersions, revokeLinks } from "../site/link-versions.ts";
+import { athletePasscode, privatePages } from "../site/private-links.ts";
+import { readOrMakeSecret } from "../site/secret.ts";
+import { type CommonOptions, makeCommand, run, surroundingsOf } from "./command.ts";
+import { linksAsCsv, linksAsText, type SentLink } from "./say-links.ts";
+import { readChecked } from "./read-checked.ts";
+
+type Options = CommonOptions & { readonly csv?: true; readonly json?: true; readonly revoke?: string };
+
+await run(
+  makeCommand("links", "Prints who gets which link.")
+    .option("--csv", "as a table for a spreadsheet")
+    .option("--json", "as JSON")
+    .option(
+      "--revoke <id>",
+      "give one athlete new links, or the board with `board`; the old ones end with the next build",
+    )
+    .action(async (options: Options) => {
+      const surroundings = surroundingsOf(options, { RIGSHEET_AUDIENCE: "everyone" });
+      const { dataFolder, origin } = surroundings;
+      const data = readChecked(surroundings, (text) => process.stderr.write(`${text}\n`));
+      if (options.revoke !== undefined)
+        revoke(
+          options.revoke,
+          dataFolder,
+          data.athletes.map(({ id }) => id),
+        );
+      const secret = readOrMakeSecret(surroundings);
+      const versions = readLinkVersions(dataFolder);
+      const pages = await privatePages(data, secret.bytes, versions, surroundings);
+      const passcodes = new Map<string | undefined, string>();
+      if (data.settings.passcode) {
+        for (const reader of [undefined, ...data.athletes.map(({ id }) => id)]) {
+          passcodes.set(reader, (await athletePasscode(secret.bytes, versions, reader)).passcode);
+        }
+      }
+      const links = pages.map(({ athlete, workout, link }): SentLink => {
+        const passcode = passcodes.get(athlete);
+        return {
+          athlete: athlete ?? "board",
+          name: data.athletes.find(({ id }) => id === athlete)?.name ?? "The coach's board",
+          workout: data.workouts.find(({ id }) => id === workout)?.title ?? "",
+          link,
+          ...(passcode === undefined ? {} : { passcode }),
+        };
+      });
+      if (options.json) console.log(JSON.stringify(links, null, 2));
+      else if (options.csv) process.stdout.write(linksAsCsv(links));
+      else console.log(linksAsText(links, origin !== undefined));
+    }),
+);
+
+function revoke(id: string, dataFolder: string, athletes: readonly string[]): void {
+  if (id !== "board" && !athletes.includes(id)) {
+    const nearest = nearestName(id, [...athletes, "board"]);
+    throw new Error(
+      `There is no athlete "${id}".${nearest === undefined ? "" : ` The nearest is "${nearest}".`} ` +
+        `The id is the name of the file in athletes/ without its ending; \`board\` stands for the coach's board.`,
+    );
+  }
+  revokeLinks(dataFolder, id === "board" ? undefined : id);
+  process.stderr.write(
+    `New links for ${id}. The old ones open nothing once you have built and put up the site again; ` +
+      `what was opened and saved before stays with who has it.\n\n`,
+  );
+}

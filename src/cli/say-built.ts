@@ -1,0 +1,55 @@
+import type { Data } from "../models/data.ts";
+import { NO_BREAK_SPACE } from "../wording/number.ts";
+import type { SiteCount } from "../site/count-site.ts";
+import type { SiteSecret } from "../site/secret.ts";
+import type { Surroundings } from "../site/surroundings.ts";
+import { counted } from "./counted.ts";
+
+export type Built = {
+  readonly data: Data;
+  readonly surroundings: Surroundings;
+  readonly count: SiteCount;
+  readonly secret: SiteSecret | undefined;
+  readonly folder: string;
+  readonly seconds: number;
+};
+
+/** What was made and where to open it. Says no private address. */
+export function sayBuilt({ data, surroundings, count, secret, folder, seconds }: Built): string {
+  const { workouts, athletes, bands, settings } = data;
+  const { origin, base, date } = surroundings;
+  const briefs = Math.max(0, count.locked - 1);
+  const lines = [
+    `Made for ${date} in ${folder}/ (${counted(count.files, "file")}, ${sayBytes(count.bytes)}, ${seconds.toFixed(0)} s):`,
+    ...(secret
+      ? [
+          `  ${counted(briefs, "brief")}, locked: ${counted(athletes.length, "athlete")} × ${counted(workouts.length, "workout")}`,
+          "  the coach's board, locked",
+        ]
+      : ["  no briefs: no athlete was read"]),
+    `  ${counted(count.strategies, "strategy page")} for everyone, with ${counted(bands.length, "band")} each`,
+    "",
+    "Strategy pages:",
+    ...workouts.map(({ id, title }) => `  ${origin ?? folder}${base}strategy/${id}/  ${title}`),
+    "",
+    "To look at the site here: npm run preview",
+    ...(secret
+      ? [
+          `Links to the board and the briefs${settings.passcode ? ", with their passcodes" : ""}: npm run links`,
+        ]
+      : []),
+    ...(secret?.made
+      ? [
+          "",
+          `The secret of this site was made just now: ${secret.from}`,
+          "Keep a copy in a safe place. Without it the links you send stop working at the next build; whoever has it can open",
+          "every brief. It is in none of the files that were made.",
+        ]
+      : []),
+  ];
+  return lines.join("\n").replaceAll(NO_BREAK_SPACE, " ");
+}
+
+function sayBytes(bytes: number): string {
+  return bytes < 1e6 ? `${Math.ceil(bytes / 1e3)} kB` : `${(bytes / 1e6).toFixed(1)} MB`;
+}

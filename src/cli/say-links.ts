@@ -1,0 +1,50 @@
+/** A link with whom it is for. */
+export type SentLink = {
+  readonly athlete: string;
+  readonly name: string;
+  /** Title of the workout; empty for the board. */
+  readonly workout: string;
+  readonly link: string;
+  readonly passcode?: string;
+};
+
+/** The links for reading and copying, by reader. */
+export function linksAsText(links: readonly SentLink[], hostKnown: boolean): string {
+  const readers = [...new Set(links.map(({ athlete }) => athlete))];
+  const blocks = readers.map((reader) => {
+    const own = links.filter(({ athlete }) => athlete === reader);
+    const [first] = own;
+    return [
+      `${first?.name ?? ""} (${reader})`,
+      ...(first?.passcode === undefined
+        ? []
+        : [`  passcode ${first.passcode}, to be sent another way than the link`]),
+      ...own.map(({ workout, link }) => (workout === "" ? `  ${link}` : `  ${workout}\n    ${link}`)),
+    ].join("\n");
+  });
+  const note = hostKnown
+    ? []
+    : [
+        "These links lack the host. Say where the site stands: RIGSHEET_SITE=https://example.org npm run links",
+      ];
+  return [...blocks, ...note].join("\n\n");
+}
+
+/** The links as CSV (RFC 4180), with a mark so that spreadsheets read every letter. */
+export function linksAsCsv(links: readonly SentLink[]): string {
+  const rows = [
+    ["athlete", "name", "workout", "link", "passcode"],
+    ...links.map(({ athlete, name, workout, link, passcode = "" }) => [
+      athlete,
+      name,
+      workout,
+      link,
+      passcode,
+    ]),
+  ];
+  return `\uFEFF${rows.map((row) => `${row.map(cell).join(",")}\r\n`).join("")}`;
+}
+
+/** A cell in quotes; one that a spreadsheet would take for a formula is defused by an apostrophe. */
+const cell = (text: string): string =>
+  `"${(/^[=+\-@\t\r]/.test(text) ? `'${text}` : text).replaceAll('"', '""')}"`;

@@ -1,0 +1,11 @@
+declare namespace App {
+  interface Locals {
+    /** Set by a page before it renders a coach's text; the words in the text read it. */
+    reader: import("./components/reader.ts").Reader;
+  }
+}
+
+declare module "virtual:rigsheet-worker" {
+  /** The text of the worker's script. */
+  export const worker: string;
+}

@@ -1,0 +1,35 @@
+import type { APIRoute, GetStaticPaths } from "astro";
+import { FILE_KINDS, type FileKind, hasFile } from "../../../site/brief-files.ts";
+import { briefOf } from "../../../site/brief-of.ts";
+import { currentSite } from "../../../site/current-site.ts";
+import { lockFile } from "../../../site/lock-files.ts";
+import type { PrivatePage } from "../../../site/private-links.ts";
+
+type Props = { readonly page: PrivatePage; readonly file: string };
+
+export const getStaticPaths = (async () => {
+  const site = await currentSite();
+  return site.pages.flatMap((page) => {
+    const brief = briefOf(page, site);
+    const files = brief ? FILE_KINDS.filter((kind) => hasFile(kind, brief.plan)) : [];
+    return files.map(({ name: file }) => ({
+      params: { address: page.address, file },
+      props: { page, file },
+    }));
+  });
+}) satisfies GetStaticPaths;
+
+export const GET: APIRoute<Props> = async ({ props: { page, file } }) => {
+  const site = await currentSite();
+  const brief = briefOf(page, site);
+  const kind = FILE_KINDS.find(({ name }) => name === file);
+  if (!brief || !kind) throw new Error(`There is no file ${file} of this page.`);
+  const url = site.surroundings.origin === undefined ? undefined : page.url;
+  const bytes = await kind.make(brief.plan, { site, id: page.address, url });
+  if (!bytes) throw new Error(`The file ${file} of this page could not be made.`);
+  return import.meta.env.PROD ? new Response(await lockFile(bytes, kind, page, site)) : openly(bytes, kind);
+};
+
+/** While developing, files are given as they are. */
+const openly = (bytes: Uint8Array<ArrayBuffer>, { type }: FileKind): Response =>
+  new Response(bytes, { headers: { "content-type": type } });

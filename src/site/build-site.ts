@@ -1,0 +1,125 @@
+import { existsSync, mkdirSync, readdirSync, rmSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { build } from "astro";
+import type { Data } from "../models/data.ts";
+import { hasCode, isRunning, takeBuildLock } from "./build-lock.ts";
+import { countSite, type SiteCount } from "./count-site.ts";
+import { hostingFiles } from "./hosting-files.ts";
+import type { Surroundings } from "./surroundings.ts";
+import { recoverSwap, swapFolder } from "./swap-folder.ts";
+
+export type BuildRequest = {
+  readonly surroundings: Surroundings;
+  /** Everything people wrote, already checked; tells what must come out. */
+  readonly data: Data;
+  /** The folder the site is put into. */
+  readonly target: string;
+};
+
+/** Raised when a build cannot be made; the message is for a person, and the earlier site is as it was. */
+export class BuildFailure extends Error {}
+
+/**
+ * Builds the site: into a fresh folder inside the project, which takes the place of the target only when everything that
+ * must be there is there. A build that fails or is killed leaves the target as it was.
+ *
+ * @throws BuildFailure in plain words.
+ */
+export async function buildSite(request: BuildRequest): Promise<SiteCount> {
+  const { root } = request.surroundings;
+  const release = takeBuildLock(join(root, ".rigsheet", "build.lock"));
+  if (!release) {
+    throw new BuildFailure(
+      "Another build is under way in this folder. Wait until it has ended, then start again.",
+    );
+  }
+  const fresh = join(root, ".rigsheet", `build-${process.pid}`);
+  const stop = (signal: NodeJS.Signals): void => {
+    clearAway(fresh);
+    release();
+    process.exit(signal === "SIGINT" ? 130 : 143);
+  };
+  process.once("SIGINT", stop).once("SIGTERM", stop);
+  try {
+    clearDeadBuilds(join(root, ".rigsheet"));
+    recoverSwap(request.target);
+    return await buildInto(fresh, request);
+  } catch (error) {
+    throw explained(error, request.target);
+  } finally {
+    process.off("SIGINT", stop).off("SIGTERM", stop);
+    clearAway(fresh);
+    release();
+  }
+}
+
+async function buildInto(fresh: string, { surroundings, data, target }: BuildRequest): Promise<SiteCount> {
+  mkdirSync(fresh, { recursive: true, mode: 0o700 });
+  setEnvironment(surroundings, fresh);
+  // Its own lines would print every address; what has to be said is said by us.
+  await build({ root: surroundings.root, logLevel: "silent" });
+  rmSync(join(fresh, ".prerender"), { recursive: true, force: true });
+  for (const { name, text } of hostingFiles(surroundings.base)) writeFileSync(join(fresh, name), text);
+  const count = countSite(fresh);
+  expectCount(count, surroundings, data);
+  swapFolder(fresh, target);
+  return count;
+}
+
+/** Astro reads its configuration from files and the environment; this is the way to hand it ours. */
+function setEnvironment(
+  { dataFolder, base, origin, audience, date, secret }: Surroundings,
+  fresh: string,
+): void {
+  Object.assign(process.env, {
+    RIGSHEET_OUT: fresh,
+    RIGSHEET_DATA: dataFolder,
+    RIGSHEET_BASE: base,
+    RIGSHEET_SITE: origin ?? "",
+    RIGSHEET_AUDIENCE: audience,
+    RIGSHEET_DATE: date,
+    RIGSHEET_SECRET: secret ?? "",
+    ASTRO_TELEMETRY_DISABLED: "1",
+  });
+}
+
+/** A page that is missing without anyone having said so would be noticed by an athlete; it is noticed here. */
+function expectCount(count: SiteCount, { audience }: Surroundings, data: Data): void {
+  const expected = {
+    locked: audience === "gym" ? 0 : 1 + data.athletes.length * data.workouts.length,
+    strategies: data.workouts.length,
+    bandPages: data.workouts.length * data.bands.length,
+  };
+  for (const [what, number] of Object.entries(expected)) {
+    const made = count[what as keyof typeof expected];
+    if (made !== number) throw new BuildFailure(`Of ${number} ${what} pages only ${made} were made.`);
+  }
+}
+
+/** Folders of builds whose process is gone hold pages in clear; they go first. */
+function clearDeadBuilds(folder: string): void {
+  if (!existsSync(folder)) return;
+  for (const name of readdirSync(folder)) {
+    const pid = /^build-(\d+)$/.exec(name)?.[1];
+    if (pid !== undefined && !isRunning(Number(pid))) clearAway(join(folder, name));
+  }
+}
+
+const clearAway = (folder: string): void => {
+  rmSync(folder, { recursive: true, force: true, maxRetries: 3 });
+};
+
+function explained(error: unknown, target: string): BuildFailure {
+  const left = existsSync(target) ? " What was built before is as it was." : "";
+  if (hasCode(error, "ENOSPC")) {
+    return new BuildFailure(
+      `The disk is full, so the site could not be written.${left} Make room and build again.`,
+    );
+  }
+  if (hasCode(error, "EACCES") || hasCode(error, "EPERM") || hasCode(error, "EROFS")) {
+    const message = error instanceof Error ? error.message : String(error);
+    return new BuildFailure(`A file or folder may not be written: ${message}.${left}`);
+  }
+  const message = error instanceof Error ? error.message : String(error);
+  return new BuildFailure(`${message}${left}`, { cause: error });
+}

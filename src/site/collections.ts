@@ -1,0 +1,100 @@
+import { readFileSync } from "node:fs";
+import { isAbsolute, join, relative } from "node:path";
+import type { Loader, LoaderContext } from "astro/loaders";
+import type { Data } from "../models/data.ts";
+import type { Checked } from "../models/fault.ts";
+import { sayFaults } from "../models/say-fault.ts";
+import { bodyAlone } from "./body-alone.ts";
+import { entriesOf, type Kind, KINDS, type StoredEntry } from "./entries.ts";
+import { loadData } from "./load-data.ts";
+import { readOrMakeSecret } from "./secret.ts";
+import { sealEntries } from "./sealed-entries.ts";
+import type { Surroundings } from "./surroundings.ts";
+
+/** Milliseconds to wait for an editor to finish writing several files. */
+const SETTLE = 60;
+
+type Fill = (data: Data) => Promise<void>;
+
+/**
+ * A loader for each kind of thing people write. All of them come from one reading of all files, because names in one file
+ * lead to another: either everything is right or nothing is taken. A build stops with every fault told; while developing
+ * the last good data stays, the faults are told, and a mended file shows at once.
+ */
+export function checkedLoaders(surroundings: Surroundings): Readonly<Record<Kind, Loader>> {
+  const fills = new Map<Kind, Fill>();
+  let reading: Checked<Data> | undefined;
+  const read = (): Checked<Data> => (reading ??= loadData(surroundings));
+  const refresh = async (logger: LoaderContext["logger"]): Promise<void> => {
+    reading = undefined;
+    const checked = read();
+    if (!checked.ok) logger.error(`\n${sayFaults(checked.faults)}\n\nThe pages show what was there before.`);
+    else for (const fill of fills.values()) await fill(checked.value);
+  };
+  const loaderOf = (kind: Kind): Loader => ({
+    name: `rigsheet-${kind}`,
+    async load(context) {
+      // The first loader to come watches for all.
+      if (context.watcher && fills.size === 0)
+        watch(context.watcher, surroundings, () => refresh(context.logger));
+      const fill: Fill = (data) => fillStore(kind, data, context, surroundings);
+      fills.set(kind, fill);
+      const checked = read();
+      if (checked.ok) return fill(checked.value);
+      if (!context.watcher) throw new Error(sayFaults(checked.faults));
+      if (fills.size === 1) context.logger.error(`\n${sayFaults(checked.faults)}`);
+    },
+  });
+  return Object.fromEntries(KINDS.map((kind) => [kind, loaderOf(kind)])) as Record<Kind, Loader>;
+}
+
+async function fillStore(
+  kind: Kind,
+  data: Data,
+  context: LoaderContext,
+  surroundings: Surroundings,
+): Promise<void> {
+  const { store } = context;
+  const entries = entriesOf(kind, data);
+  const stored =
+    kind === "athletes" && entries.length > 0
+      ? await sealEntries(entries, readOrMakeSecret(surroundings).bytes)
+      : entries;
+  const ids = new Set(stored.map(({ id }) => id));
+  for (const id of store.keys()) if (!ids.has(id)) store.delete(id);
+  for (const entry of stored) {
+    const { id, ...data } = entry;
+    const digest = context.generateDigest(JSON.stringify(data));
+    if (kind === "workouts") store.set({ id, digest, ...textOf(entry, surroundings) });
+    else store.set({ id, data, digest });
+  }
+}
+
+/** A workout with its text, which Astro renders when a page asks for it. */
+function textOf(
+  { id, ...data }: StoredEntry,
+  { root, dataFolder }: Surroundings,
+): { readonly data: Record<string, unknown>; readonly filePath: string; readonly deferredRender: true } {
+  const file = join(dataFolder, "content", "workouts", `${id}.mdx`);
+  const hasText = bodyAlone(readFileSync(file, "utf8")).trim() !== "";
+  return { data: { ...data, hasText }, filePath: relative(root, file), deferredRender: true };
+}
+
+function watch(
+  watcher: NonNullable<LoaderContext["watcher"]>,
+  { dataFolder }: Surroundings,
+  changed: () => Promise<void>,
+): void {
+  const folders = ["content", "athletes"].map((name) => join(dataFolder, name));
+  let timer: NodeJS.Timeout | undefined;
+  watcher.add(folders);
+  watcher.on("all", (_event, path) => {
+    const ours = folders.some((folder) => {
+      const inside = relative(folder, path);
+      return !inside.startsWith("..") && !isAbsolute(inside);
+    });
+    if (!ours) return;
+    clearTimeout(timer);
+    timer = setTimeout(() => void changed(), SETTLE);
+  });
+}

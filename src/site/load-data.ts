@@ -1,0 +1,54 @@
+import { existsSync, readdirSync } from "node:fs";
+import { join } from "node:path";
+import type { Data } from "../models/data.ts";
+import type { Checked, Fault } from "../models/fault.ts";
+import type { SourceFile } from "../models/read.ts";
+import { readData } from "../models/read-data.ts";
+import { checkWords } from "./check-words.ts";
+import { LIBRARY_FOLDERS, readFolder, type SourceFolder } from "./read-folder.ts";
+import type { Surroundings } from "./surroundings.ts";
+
+/** Everything people wrote, as files: what the tool brings along, and what stands in the data folder. */
+export type Sources = {
+  readonly builtIn: readonly SourceFile[];
+  readonly own: readonly SourceFile[];
+  readonly faults: readonly Fault[];
+};
+
+type Places = Pick<Surroundings, "root" | "dataFolder" | "audience">;
+
+/**
+ * Reads the files of the built-in library and of the data folder. For the audience `gym` the folder of athletes is not
+ * even opened.
+ */
+export function readSources({ root, dataFolder, audience }: Places): Sources {
+  const library = LIBRARY_FOLDERS.map((folder) => `content/${folder}`);
+  const builtIn = readFolder(root, library);
+  const ownFolders = [
+    ...contentOf(dataFolder).filter((path) => dataFolder !== root || !library.includes(path)),
+    ...(audience === "gym" ? [] : ["athletes"]),
+  ];
+  const own: SourceFolder = readFolder(dataFolder, ownFolders);
+  return { builtIn: builtIn.files, own: own.files, faults: [...builtIn.faults, ...own.faults] };
+}
+
+function contentOf(folder: string): readonly string[] {
+  const content = join(folder, "content");
+  if (!existsSync(content)) return [];
+  return readdirSync(content)
+    .filter((name) => !name.startsWith(".") && name !== "README.md")
+    .sort()
+    .map((name) => `content/${name}`);
+}
+
+/** Checks everything people wrote, the words in the texts of workouts included; all faults of all files at once. */
+export function checkSources(sources: Sources): Checked<Data> {
+  const data = readData(sources.builtIn, sources.own);
+  const faults = [...sources.faults, ...(data.ok ? [] : data.faults)];
+  const words = data.ok ? checkWords(sources.own, data.value) : [];
+  if (!data.ok || faults.length + words.length > 0) return { ok: false, faults: [...faults, ...words] };
+  return data;
+}
+
+/** Reads and checks the data folder. */
+export const loadData = (places: Places): Checked<Data> => checkSources(readSources(places));

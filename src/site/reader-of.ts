@@ -1,0 +1,49 @@
+import type { Reader } from "../components/reader.ts";
+import { bestLift } from "../compute/capacity/best-lift.ts";
+import { chooseBar, nearestLoad } from "../compute/lifting/plates.ts";
+import type { Athlete } from "../models/athlete.ts";
+import type { Data } from "../models/data.ts";
+import { movementFinder } from "../models/find-movement.ts";
+import type { Plan } from "../models/plan/plan.ts";
+
+/** The reader of a coach's text for whom there is a plan: what the words in the text need to know of them. */
+export function readerOf(athlete: Athlete, plan: Plan, data: Data): Reader {
+  const { movements } = data.library;
+  const gym = data.gyms.get(plan.gym.id);
+  const held = athlete.limits.filter(({ until }) => until === undefined || until >= plan.date);
+  return {
+    kind: "one",
+    plan,
+    ...(athlete.sex ? { sex: athlete.sex } : {}),
+    habits: athlete.habits,
+    limits: held.flatMap(({ joint, condition, avoid }) => [
+      ...(joint ? [joint] : []),
+      ...(condition ? [condition] : []),
+      ...avoid,
+    ]),
+    loadAt: (id, share) => {
+      const movement = movements.get(id);
+      const best = movement && bestLift(athlete, movement, movements, plan.date, data.settings.overrides);
+      if (!best || !gym) return undefined;
+      return nearestLoad(
+        gym,
+        chooseBar(gym, athlete.sex),
+        best.kilograms * share,
+        "down",
+        data.settings.overrides,
+      );
+    },
+    movementNamed: namesIn(data),
+  };
+}
+
+/** Anyone: a text in general terms. */
+export const anyReader = (data: Data): Reader => ({ kind: "anyone", movementNamed: namesIn(data) });
+
+function namesIn(data: Data): Reader["movementNamed"] {
+  const find = movementFinder(data.library.movements);
+  return (name) => {
+    const found = find(name);
+    return found.kind === "found" ? found.movement : undefined;
+  };
+}
