@@ -1,6 +1,7 @@
 import type { Plan } from "../models/plan/plan.ts";
 import { sayList } from "../wording/number.ts";
 import { sayClock } from "../wording/time.ts";
+import { isUnfinished } from "../wording/unfinished.ts";
 import { pathThrough, type Drawing, type DrawingSize, type Shape } from "./drawing.ts";
 import { placeLabels } from "./place-labels.ts";
 import { scaleLinear } from "./scale.ts";
@@ -19,9 +20,11 @@ type Frame = DrawingSize & {
 /**
  * The planned time of each round as a line of points, with the range of simulated days as a box around each, the
  * fastest sensible first round as a dashed line, and the round where it gets hard marked. The axis of time starts near
- * the shortest time shown, not at nought, and the labels say the times. Gives nothing below two rounds.
+ * the shortest time shown, not at nought, and the labels say the times. A round that the clock cuts short is left out. Gives nothing below two
+ * rounds.
  */
-export function drawPaceByRound(pacing: Pacing, size: DrawingSize, height: number): Drawing | undefined {
+export function drawPaceByRound(whole: Pacing, size: DrawingSize, height: number): Drawing | undefined {
+  const pacing = { ...whole, rounds: whole.rounds.filter(({ round }) => !isUnfinished(whole, round)) };
   if (pacing.rounds.length < 2) return undefined;
   const frame = frameOf(pacing, size, height);
   const hard = pacing.hard && `It gets hard in round ${pacing.hard.round}.`;

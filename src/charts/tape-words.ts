@@ -1,6 +1,7 @@
 import type { Plan } from "../models/plan/plan.ts";
 import { sayMass } from "../wording/mass.ts";
 import { sayList } from "../wording/number.ts";
+import { sayPart } from "../wording/part-name.ts";
 import { sayClock } from "../wording/time.ts";
 import type { Timeline, TimelinePart } from "./timeline.ts";
 
@@ -12,7 +13,7 @@ export const tapeInWords = (plan: Pick<Plan, "workout">, timeline: Timeline): st
   ].join(" ");
 
 function partInWords(part: TimelinePart): string {
-  const from = `Part ${part.name} from ${sayClock(part.from)} to ${sayClock(part.to)}`;
+  const from = `Part ${sayPart(part.name)} from ${sayClock(part.from)} to ${sayClock(part.to)}`;
   if (part.kind === "lift") {
     const lifts = part.attempts.map(({ at, load }) => `${sayMass(load)} at ${sayClock(at)}`);
     return `${from}: ${sayList(lifts)}.`;

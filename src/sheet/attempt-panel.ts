@@ -3,6 +3,7 @@ import { sayAfterMiss } from "../wording/after-miss.ts";
 import { sayMassFigure } from "../wording/mass.ts";
 import { sayNumber } from "../wording/number.ts";
 import { clockShift, sayWhichClock } from "../wording/part-clock.ts";
+import { sayPart } from "../wording/part-name.ts";
 import { sayPerSide } from "../wording/plates.ts";
 import { sayClock } from "../wording/time.ts";
 import { TEXT_CAPITALS } from "./figure-size.ts";
@@ -71,7 +72,7 @@ export function attemptPanel(
 
 /** Part and lift over the loads, then what the clock is; the clock goes unsaid where the name of the lift needs the room. */
 function headingOf(part: PartPlan, lift: Lift, clockLeft: number, setter: Setter): readonly HeadingWord[] {
-  const name = { text: `${part.name} ${lift.name}`, left: 0 };
+  const name = { text: `${sayPart(part.name)} ${lift.name}`, left: 0 };
   const fits = smallWidth(name.text, TEXT_CAPITALS, setter) + TEXT_CAPITALS <= clockLeft;
   return fits ? [name, { text: sayWhichClock(part) ?? "start at", left: clockLeft }] : [name];
 }

@@ -11,7 +11,7 @@ import {
   sharpenBlock,
   workBlock,
 } from "./blocks-work.ts";
-import type { Block } from "./block.ts";
+import type { Block, Detail } from "./block.ts";
 
 /** The blocks of the lower half, in the order in which they are read. */
 export const BLOCK_IDS = [
@@ -33,10 +33,10 @@ export const BLOCK_IDS = [
 ] as const;
 export type BlockId = (typeof BLOCK_IDS)[number];
 
-/** Blocks that can also be told in fewer words. */
-export type Brevity = Readonly<Partial<Record<BlockId, "full" | "short" | "dropped">>>;
+/** The detail of each block that is not told in full. */
+export type Brevity = Readonly<Partial<Record<BlockId, Detail | "dropped">>>;
 
-type MakeBlock = (plan: Plan, short: boolean) => Block | undefined;
+type MakeBlock = (plan: Plan, detail: Detail) => Block | undefined;
 
 const MAKERS: Readonly<Record<BlockId, MakeBlock>> = {
   withheld: withheldBlock,
@@ -68,15 +68,18 @@ export const LOWER_CONCESSIONS: readonly Brevity[] = [
   { "warm-up": "short" },
   { choices: "short" },
   { work: "short" },
+  { cautions: "short" },
   { standards: "short" },
   { after: "dropped" },
   { rules: "dropped" },
+  { "warm-up": "shorter" },
+  { "self-check": "short" },
   { "self-check": "dropped" },
   { choices: "dropped" },
   { missing: "dropped" },
-  { work: "dropped" },
   { "set-up": "dropped" },
   { finish: "short" },
+  { work: "dropped" },
   { standards: "dropped" },
   { finish: "dropped" },
   { loads: "dropped" },
@@ -89,6 +92,8 @@ export const brevityAfter = (concessions: readonly Brevity[]): Brevity =>
 
 /** The blocks of a plan in reading order; a block without content is left out. */
 export const blocksOf = (plan: Plan, brevity: Brevity): readonly Block[] =>
-  BLOCK_IDS.filter((id) => brevity[id] !== "dropped")
-    .map((id) => MAKERS[id](plan, brevity[id] === "short"))
-    .filter((block) => block !== undefined);
+  BLOCK_IDS.flatMap((id) => {
+    const detail = brevity[id] ?? "full";
+    const block = detail === "dropped" ? undefined : MAKERS[id](plan, detail);
+    return block ? [block] : [];
+  });

@@ -16,6 +16,9 @@ export type BlockLine = {
 /** A titled list of lines in the lower half. */
 export type Block = { readonly title: string; readonly lines: readonly BlockLine[] };
 
+/** How much of a block is told; a block that knows no shorter form stays as it is. */
+export type Detail = "full" | "short" | "shorter";
+
 const INDENT = 3.2;
 const LABEL_GAP = 2;
 const TICK = 2.3;

@@ -1,26 +1,45 @@
 import type { Plan } from "../models/plan/plan.ts";
 import { sayBecause } from "../wording/reason.ts";
 import { capitalised } from "../wording/basis.ts";
+import { NO_BREAK_SPACE } from "../wording/number.ts";
 import { sayBuildSet, sayStepTime } from "../wording/warm-up.ts";
-import type { Block, BlockLine } from "./block.ts";
+import type { Block, BlockLine, Detail } from "./block.ts";
 
-/** The warm-up counted back from the start, every build set with its plates. Short: without what to do at each step. */
-export function warmUpBlock({ warmUp, athlete }: Plan, short: boolean): Block | undefined {
+/**
+ * The warm-up counted back from the start, every build set with its plates. Short: without what to do at each step;
+ * shorter: the steps run on in a paragraph, only the build apart.
+ */
+export function warmUpBlock({ warmUp, athlete }: Plan, detail: Detail): Block | undefined {
   if (!warmUp || warmUp.steps.length === 0) return undefined;
-  const lines = warmUp.steps.flatMap((step): readonly BlockLine[] => [
-    {
-      label: sayStepTime(step),
-      runs: [{ text: step.title, strong: true }, ...(short ? [] : [{ text: step.say }])],
-    },
-    ...step.sets.map((set): BlockLine => ({ runs: [{ text: sayBuildSet(set, athlete.units) }], indent: 0 })),
-  ]);
-  const start: readonly BlockLine[] = warmUp.start
-    ? [{ label: warmUp.start, runs: [{ text: "Start", strong: true }] }]
-    : [];
-  const changes = short ? [] : [warmUp.ifEarly, warmUp.ifLate].filter((text) => text !== "");
+  const sets = (step: WarmUpStep): readonly BlockLine[] =>
+    step.sets.map((set) => ({ runs: [{ text: sayBuildSet(set, athlete.units) }], indent: 0 }));
+  const start: readonly WarmUpMoment[] = warmUp.start ? [{ time: warmUp.start, title: "Start" }] : [];
+  const moments = warmUp.steps.map((step): WarmUpMoment => ({
+    time: sayStepTime(step),
+    title: step.title,
+    step,
+  }));
   const title = warmUp.start ? "Warm-up" : "Warm-up, minutes to the start";
-  return { title, lines: [...lines, ...start, ...changes.map((text) => ({ runs: [{ text }], indent: 0 }))] };
+  if (detail === "shorter") {
+    const runs = [...moments, ...start].flatMap(({ time, title: what }) => [
+      { text: time.replaceAll(" ", NO_BREAK_SPACE), strong: true, keepsNext: true },
+      { text: what },
+    ]);
+    return { title, lines: [{ runs }, ...warmUp.steps.flatMap(sets)] };
+  }
+  const lines = [...moments, ...start].flatMap(({ time, title: what, step }): readonly BlockLine[] => [
+    {
+      label: time,
+      runs: [{ text: what, strong: true }, ...(step && detail === "full" ? [{ text: step.say }] : [])],
+    },
+    ...(step ? sets(step) : []),
+  ]);
+  const changes = detail === "full" ? [warmUp.ifEarly, warmUp.ifLate].filter((text) => text !== "") : [];
+  return { title, lines: [...lines, ...changes.map((text) => ({ runs: [{ text }], indent: 0 }))] };
 }
+
+type WarmUpStep = NonNullable<Plan["warmUp"]>["steps"][number];
+type WarmUpMoment = { readonly time: string; readonly title: string; readonly step?: WarmUpStep };
 
 /** What to set out and check, to be ticked. */
 export const setUpBlock = ({ setUp }: Plan): Block | undefined =>
@@ -29,9 +48,9 @@ export const setUpBlock = ({ setUp }: Plan): Block | undefined =>
     : { title: "Set out", lines: setUp.map((text) => ({ tick: true, runs: [{ text }] })) };
 
 /** Standards, those that cost this athlete reps first and marked. Short: only those. */
-export function standardsBlock({ standards }: Plan, short: boolean): Block | undefined {
+export function standardsBlock({ standards }: Plan, detail: Detail): Block | undefined {
   const costly = standards.filter((standard) => standard.costsThisAthlete);
-  const others = short ? [] : standards.filter((standard) => !standard.costsThisAthlete);
+  const others = detail !== "full" ? [] : standards.filter((standard) => !standard.costsThisAthlete);
   const lines = [
     ...costly.map((standard): BlockLine => ({ tick: true, runs: [{ text: standard.say, strong: true }] })),
     ...others.map((standard): BlockLine => ({ tick: true, runs: [{ text: standard.say }] })),
@@ -43,10 +62,10 @@ export function standardsBlock({ standards }: Plan, short: boolean): Block | und
  * The option of each choice, with the number that decided. Short: the option alone. A stated limit is not named: a sheet
  * hangs where others read it.
  */
-export function choiceBlock({ choices, athlete }: Plan, short: boolean): Block | undefined {
+export function choiceBlock({ choices, athlete }: Plan, detail: Detail): Block | undefined {
   const lines = choices.map((choice): BlockLine => {
     const pick = { text: `${capitalised(choice.movementName)}: ${choice.pick.name}.`, strong: true };
-    if (short) return { runs: [pick] };
+    if (detail !== "full") return { runs: [pick] };
     const more = [
       choice.pick.say,
       ...(choice.decidedBy === "limit" ? [] : [`${capitalised(sayBecause(choice, athlete.units))}.`]),

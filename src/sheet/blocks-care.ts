@@ -1,15 +1,19 @@
 import type { Plan } from "../models/plan/plan.ts";
-import type { Block, BlockLine } from "./block.ts";
+import { sayPart } from "../wording/part-name.ts";
+import type { Block, BlockLine, Detail } from "./block.ts";
 
 const WEIGHTS = ["stop", "care", "rule"] as const;
 
-/** The cautions meant for the sheet: stop signs first, what prevails over the plan last. */
-export function cautionBlock({ cautions }: Plan): Block | undefined {
+/** The cautions meant for the sheet: stop signs first, what prevails over the plan last. Short: of each the first sentence. */
+export function cautionBlock({ cautions }: Plan, detail: Detail): Block | undefined {
   const lines = WEIGHTS.flatMap((weight) =>
     cautions
       .filter((caution) => caution.onSheet && caution.weight === weight)
       .map((caution): BlockLine => ({
-        runs: [{ text: `${caution.title}.`, strong: true }, { text: caution.say }],
+        runs: [
+          { text: `${caution.title}.`, strong: true },
+          { text: detail === "full" ? caution.say : firstSentence(caution.say) },
+        ],
       })),
   );
   return lines.length === 0 ? undefined : { title: "Take care", lines };
@@ -22,10 +26,12 @@ export function cautionBlock({ cautions }: Plan): Block | undefined {
 export function withheldBlock({ withheld }: Plan): Block | undefined {
   const lines = withheld.map((entry): BlockLine => ({
     runs: [
-      { text: `${entry.part ? `${entry.part}: ` : ""}${entry.title} is left out.`, strong: true },
+      { text: `${entry.part ? `${sayPart(entry.part)}: ` : ""}${entry.title} is left out.`, strong: true },
       { text: entry.ask },
       ...(entry.instead ? [{ text: `Instead: ${entry.instead}` }] : []),
     ],
   }));
   return lines.length === 0 ? undefined : { title: "Left out on purpose", lines };
 }
+
+const firstSentence = (text: string): string => /^.*?[.!?](?=\s|$)/.exec(text)?.[0] ?? text;

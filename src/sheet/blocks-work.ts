@@ -2,23 +2,26 @@ import type { Plan } from "../models/plan/plan.ts";
 import { sayBasis, saySharpen } from "../wording/basis.ts";
 import { sayLoad, sayMass } from "../wording/mass.ts";
 import { sayCount } from "../wording/number.ts";
+import { sayPart } from "../wording/part-name.ts";
 import { sayNearest, sayPerSide } from "../wording/plates.ts";
 import { sayClock } from "../wording/time.ts";
 import { NO_BREAK_SPACE } from "../wording/number.ts";
-import type { Block, BlockLine } from "./block.ts";
+import type { Block, BlockLine, Detail } from "./block.ts";
 
 /** The work as written, part by part. Short: run on in one paragraph a part. */
-export function workBlock({ parts }: Plan, short: boolean): Block | undefined {
-  if (short) {
+export function workBlock({ parts }: Plan, detail: Detail): Block | undefined {
+  if (detail !== "full") {
     const lines = parts.map((part): BlockLine => {
-      const [head, ...rest] = part.prescription.map((line) => line.trim());
-      const text = rest.length > 0 ? `${head ?? ""}: ${rest.join(", ")}` : (head ?? "");
-      return { runs: [{ text: `${part.name} · ${part.title}`, strong: true }, { text }] };
+      const text = part.prescription
+        .map((line) => line.trim())
+        .join(", ")
+        .replaceAll(":, ", ": ");
+      return { runs: [{ text: `${sayPart(part.name)} · ${part.title}`, strong: true }, { text }] };
     });
     return lines.length === 0 ? undefined : { title: "The work", lines };
   }
   const lines = parts.flatMap((part): readonly BlockLine[] => [
-    { runs: [{ text: `${part.name} · ${part.title}`, strong: true }] },
+    { runs: [{ text: `${sayPart(part.name)} · ${part.title}`, strong: true }] },
     ...part.prescription.map((line) => {
       const spaces = line.length - line.trimStart().length;
       return { runs: [{ text: line.trim() }], indent: spaces / 2 };
@@ -39,10 +42,10 @@ export function loadsBlock({ loads, athlete }: Plan): Block | undefined {
 }
 
 /** For each lifting part: when to start and what to lift if the part before ends at another time. */
-export function finishBlock({ parts }: Plan, short: boolean): Block | undefined {
+export function finishBlock({ parts }: Plan, detail: Detail): Block | undefined {
   const lines = parts.flatMap((part) => {
     const rows = part.lifting?.finishTable ?? [];
-    const kept = short ? rows.filter((_, index) => index % 2 === 0) : rows;
+    const kept = detail !== "full" ? rows.filter((_, index) => index % 2 === 0) : rows;
     return kept.map((row): BlockLine => {
       const loads = row.loads.map((load, index) =>
         index === row.loads.length - 1 ? sayMass(load) : `${load.value}`,
@@ -55,7 +58,9 @@ export function finishBlock({ parts }: Plan, short: boolean): Block | undefined 
     });
   });
   const after = parts.find((part) => part.lifting && part.start.after)?.start.after;
-  return lines.length === 0 ? undefined : { title: after ? `If ${after} ends at` : "If it starts at", lines };
+  return lines.length === 0
+    ? undefined
+    : { title: after ? `If ${sayPart(after)} ends at` : "If it starts at", lines };
 }
 
 /** The coach's or the event's rules of this workout. */
@@ -68,15 +73,15 @@ export const rulesBlock = ({ workout }: Plan): Block | undefined =>
 export function missingBlock({ parts }: Plan): Block | undefined {
   const lines = parts.flatMap((part) =>
     part.missing.map((why): BlockLine => ({
-      runs: [{ text: `${part.name}:`, strong: true }, { text: why }],
+      runs: [{ text: `${sayPart(part.name)}:`, strong: true }, { text: why }],
     })),
   );
   return lines.length === 0 ? undefined : { title: "Not planned", lines };
 }
 
 /** What the plan rests on. */
-export function basisBlock({ basis }: Plan, short: boolean): Block | undefined {
-  const kept = short ? basis.slice(0, 2) : basis;
+export function basisBlock({ basis }: Plan, detail: Detail): Block | undefined {
+  const kept = detail !== "full" ? basis.slice(0, 2) : basis;
   const lines = kept.map((entry) => ({ runs: [{ text: sayBasis(entry) }] }));
   return lines.length === 0 ? undefined : { title: "What it rests on", lines };
 }

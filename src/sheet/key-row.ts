@@ -25,7 +25,7 @@ const BOX_TEXT = 0.46;
 
 /** Width of the tick box for labels, at least square. */
 export const boxWidth = (labels: readonly string[], capitals: number, setter: Setter): number =>
-  Math.max(capitals, ...labels.map((label) => labelWidth(label, capitals, setter) + capitals * 0.3));
+  Math.max(capitals, ...labels.map((label) => labelWidth(label, capitals, setter) + capitals * 0.5));
 
 const labelSize = (capitals: number, setter: Setter): number =>
   setter.sizeFor(Math.max(TEXT_CAPITALS, capitals * BOX_TEXT), true);

@@ -1,7 +1,8 @@
 import type { PartPlan, Plan } from "../models/plan/plan.ts";
-import { sayAmount } from "../wording/amount.ts";
+import { sayRow } from "../wording/amount.ts";
 import { sayEnding, sayRoles } from "../wording/ending.ts";
 import { sayIfThen } from "../wording/if-then.ts";
+import { sayPart } from "../wording/part-name.ts";
 import { clockShift } from "../wording/part-clock.ts";
 import { sayClock } from "../wording/time.ts";
 import { setParagraph, type Run } from "./paragraph.ts";
@@ -39,7 +40,7 @@ export function notesOf(plan: Plan): readonly Note[] {
       ...(roles === undefined ? [] : [{ kind: "roles", runs: [{ text: roles }] } as const]),
       ...(isBroken
         ? []
-        : [{ kind: "unbroken", runs: [{ text: `${part.name}: every set unbroken.` }] } as const]),
+        : [{ kind: "unbroken", runs: [{ text: `${sayPart(part.name)}: every set unbroken.` }] } as const]),
     ];
   });
   return NOTE_KINDS.flatMap((kind) => notes.filter((note) => note.kind === kind));
@@ -50,7 +51,7 @@ function tieBreaks(part: PartPlan, pacing: NonNullable<PartPlan["pacing"]>): rea
   if (rows.length === 0) return [];
   const moments = rows.map((row) => {
     const round = pacing.rounds.length > 1 ? ` of round ${row.round}` : "";
-    return `after the ${sayAmount(row)} ${row.name}${round}, plan ${sayClock(row.end + clockShift(part))}`;
+    return `after the ${sayRow(row)}${round}, plan ${sayClock(row.end + clockShift(part))}`;
   });
   const text = moments.length > 3 ? "at the end of every round with a thick box" : moments.join("; ");
   return [
@@ -60,6 +61,12 @@ function tieBreaks(part: PartPlan, pacing: NonNullable<PartPlan["pacing"]>): rea
     },
   ];
 }
+
+/** The notes no sheet goes without: how a tie is broken and what to do when it goes too slowly, one of each. */
+export const essentialNotes = (notes: readonly Note[]): readonly Note[] =>
+  (["tie-break", "too-slow"] as const).flatMap((kind) =>
+    notes.filter((note) => note.kind === kind).slice(0, 1),
+  );
 
 /** Notes set one under another. */
 export function setNotes(notes: readonly Note[], width: number, setter: Setter): Measured {

@@ -3,9 +3,21 @@ import { textAt } from "../charts/shapes.ts";
 import type { Setter } from "./type-setting.ts";
 
 /** A stretch of text in one weight. */
-export type Run = { readonly text: string; readonly strong?: boolean; readonly tone?: Tone };
+export type Run = {
+  readonly text: string;
+  readonly strong?: boolean;
+  readonly tone?: Tone;
+  /** Whether no line may end after it, as after a time whose title follows. */
+  readonly keepsNext?: boolean;
+};
 
-type Word = { readonly text: string; readonly strong: boolean; readonly tone: Tone; readonly width: number };
+type Word = {
+  readonly text: string;
+  readonly strong: boolean;
+  readonly tone: Tone;
+  readonly width: number;
+  readonly keepsNext: boolean;
+};
 
 /** A paragraph broken into lines: how high it is, and its shapes for a place of its upper left corner. Millimetres. */
 export type SetParagraph = {
@@ -42,12 +54,18 @@ export function setParagraph(
 }
 
 function wordsOf(runs: readonly Run[], size: number, width: number, setter: Setter): readonly Word[] {
-  return runs.flatMap(({ text, strong = false, tone = "ink" }) =>
+  return runs.flatMap(({ text, strong = false, tone = "ink", keepsNext = false }) =>
     text
       .split(" ")
       .filter((word) => word !== "")
       .flatMap((word) => cutWord(word, (piece) => setter.measure(piece, size, strong), width))
-      .map((word) => ({ text: word, strong, tone, width: setter.measure(word, size, strong) })),
+      .map((word, index, all) => ({
+        text: word,
+        strong,
+        tone,
+        width: setter.measure(word, size, strong),
+        keepsNext: keepsNext && index === all.length - 1,
+      })),
   );
 }
 
@@ -66,9 +84,12 @@ function cutWord(word: string, measure: (text: string) => number, width: number)
 
 function breakLines(words: readonly Word[], space: number, width: number): readonly (readonly Word[])[] {
   const lines: Word[][] = [];
-  for (const word of words) {
+  for (const [index, word] of words.entries()) {
     const line = lines.at(-1);
-    if (line && widthOf(line, space) + space + word.width <= width) line.push(word);
+    const next = words[index + 1];
+    const needed = word.width + (word.keepsNext && next ? space + next.width : 0);
+    const follows = words[index - 1]?.keepsNext === true && word.width <= width;
+    if (line && (follows || widthOf(line, space) + space + needed <= width)) line.push(word);
     else lines.push([word]);
   }
   return lines;

@@ -1,8 +1,10 @@
 import type { PartPlan } from "../models/plan/plan.ts";
 import { sayNumber } from "../wording/number.ts";
 import { clockShift, sayWhichClock } from "../wording/part-clock.ts";
+import { isTime } from "../wording/score.ts";
 import { saySets } from "../wording/sets.ts";
 import { sayClock, sayDuration } from "../wording/time.ts";
+import { isUnfinished } from "../wording/unfinished.ts";
 
 type Pacing = NonNullable<PartPlan["pacing"]>;
 type Row = Pacing["rows"][number];
@@ -40,13 +42,13 @@ export function brokenMovements(pacing: Pacing): readonly string[] {
 }
 
 /**
- * What a panel says: of intervals the score of each and the rest left; of rounds the clock at the end of each; of work
+ * What a panel says: of counted intervals the score of each and the rest left; of rounds and timed intervals the clock at the end of each; of work
  * in a single pass the clock at the end of each movement.
  */
 export function roundLines(part: PartPlan, pacing: Pacing, detail: RoundDetail): RoundLines {
   const broken = detail.sets ? brokenMovements(pacing) : [];
   const clockHeading = sayWhichClock(part) ?? "clock at the end";
-  if (pacing.intervals) {
+  if (pacing.intervals && !isTime(pacing.score)) {
     return { figureHeading: "score of each", setHeadings: broken, lines: intervalLines(pacing, broken) };
   }
   if (pacing.rounds.length > 1) {
@@ -65,7 +67,7 @@ const intervalLines = (pacing: Pacing, broken: readonly string[]): readonly Roun
       pacing.rows.filter((row) => row.round === interval),
       broken,
     ),
-    note: `rest ${sayDuration(restLeft)}`,
+    ...restNote(restLeft),
     tieBreak: hasTieBreak(pacing.rows.filter((row) => row.round === interval)),
   }));
 
@@ -91,8 +93,14 @@ const passLines = (
     .filter((round) => isShown(pacing, round.lastRow, detail))
     .map((round) => {
       const rows = pacing.rows.filter((row) => row.round === round.round);
-      const figure = sayClock(round.end + shift);
-      return { label: round.label, figure, sets: setsOf(rows, broken), tieBreak: hasTieBreak(rows) };
+      const work = rows.filter((row) => row.kind === "work").at(-1);
+      const figure = sayClock((pacing.intervals && work ? work.end : round.end) + shift);
+      const line = { label: round.label, figure, sets: setsOf(rows, broken), tieBreak: hasTieBreak(rows) };
+      if (isUnfinished(pacing, round.round)) return { ...line, note: "unfinished" };
+      return {
+        ...line,
+        ...restNote(pacing.intervals?.find(({ interval }) => interval === round.round)?.restLeft ?? 0),
+      };
     });
 
 const movementLines = (
@@ -110,6 +118,10 @@ const movementLines = (
       sets: withSets ? [row.sets.length > 1 ? saySets(row.sets) : ""] : [],
       tieBreak: row.tieBreak,
     }));
+
+/** The rest left of an interval; of none nothing is said. */
+const restNote = (restLeft: number): { readonly note?: string } =>
+  Math.round(restLeft) > 0 ? { note: `rest ${sayDuration(restLeft)}` } : {};
 
 const hasTieBreak = (rows: readonly Row[]): boolean => rows.some((row) => row.tieBreak);
 

@@ -1,4 +1,5 @@
 import type { PartPlan } from "../models/plan/plan.ts";
+import { sayPart } from "../wording/part-name.ts";
 import { TEXT_CAPITALS } from "./figure-size.ts";
 import { PIECE_GAP, type KeyPanel } from "./key-panel.ts";
 import { boxWidth, keyRow, keyWidth, smallWidth, type KeyCell } from "./key-row.ts";
@@ -46,7 +47,7 @@ export function roundPanel(
   return {
     width: box + columns.reduce((sum, column) => sum + gap + column.width, 0),
     heading: panelHeading(
-      [{ text: part.name, left: 0 }, ...headings.filter(({ text }) => text !== "")],
+      [{ text: sayPart(part.name), left: 0 }, ...headings.filter(({ text }) => text !== "")],
       setter,
     ),
     rows: lines.map((line, index) => {

@@ -6,7 +6,7 @@ import { flowColumns, placeColumns } from "./flow-columns.ts";
 import { sheetHeader } from "./header.ts";
 import type { KeyPanel } from "./key-panel.ts";
 import { moveDrawing } from "./move-shape.ts";
-import { notesOf, setNotes } from "./notes.ts";
+import { essentialNotes, notesOf, setNotes } from "./notes.ts";
 import type { Frame } from "./paper.ts";
 import { brokenMovements, type RoundDetail } from "./round-lines.ts";
 import { roundPanel } from "./round-panel.ts";
@@ -14,11 +14,11 @@ import { groupSets, setLine } from "./set-lines.ts";
 import { together, type Measured, type Placed } from "./sheet-node.ts";
 import type { Setter } from "./type-setting.ts";
 
-/** How much the upper half shows: sets, rounds, how many notes, and the height of the tape in millimetres. */
+/** How much the upper half shows: sets, rounds, how many notes (or the essential ones), the height of the tape in millimetres. */
 type Fullness = {
   readonly sets: "beside" | "lines" | "none";
   readonly every: RoundDetail["every"];
-  readonly notes: number;
+  readonly notes: number | "essential";
   readonly tape: number;
 };
 
@@ -32,15 +32,16 @@ export const CONCESSIONS: readonly Fullness[] = [
   { sets: "beside", every: "row", notes: 8, tape: 13 },
   { sets: "beside", every: "row", notes: 5, tape: 11 },
   { sets: "beside", every: "row", notes: 3, tape: 9 },
-  { sets: "beside", every: "row", notes: 2, tape: 9 },
+  { sets: "beside", every: "row", notes: "essential", tape: 9 },
+  { sets: "beside", every: "row", notes: "essential", tape: 6 },
   { sets: "lines", every: "row", notes: 5, tape: 11 },
   { sets: "lines", every: "row", notes: 3, tape: 9 },
-  { sets: "lines", every: "row", notes: 2, tape: 7 },
-  { sets: "beside", every: "row", notes: 2, tape: 0 },
-  { sets: "lines", every: "row", notes: 2, tape: 0 },
+  { sets: "lines", every: "row", notes: "essential", tape: 6 },
+  { sets: "beside", every: "row", notes: "essential", tape: 0 },
+  { sets: "lines", every: "row", notes: "essential", tape: 0 },
   { sets: "lines", every: "checkpoint", notes: 4, tape: 9 },
-  { sets: "lines", every: "checkpoint", notes: 2, tape: 9 },
-  { sets: "lines", every: "checkpoint", notes: 2, tape: 0 },
+  { sets: "lines", every: "checkpoint", notes: "essential", tape: 6 },
+  { sets: "lines", every: "checkpoint", notes: "essential", tape: 0 },
   { sets: "none", every: "checkpoint", notes: 1, tape: 0 },
   { sets: "none", every: "few", notes: 1, tape: 0 },
 ];
@@ -68,7 +69,8 @@ export function layoutUpper(plan: Plan, frame: Frame, least: number, setter: Set
   const notes = notesOf(plan);
   for (const fullness of CONCESSIONS) {
     const head = [header, ...tapeOf(plan, frame.width, fullness.tape, setter)];
-    const foot = setNotes(notes.slice(0, fullness.notes), frame.width, setter);
+    const shown = fullness.notes === "essential" ? essentialNotes(notes) : notes.slice(0, fullness.notes);
+    const foot = setNotes(shown, frame.width, setter);
     for (const growth of GROWTH) {
       const capitals = least * growth;
       const tail = [...setLinesOf(plan, fullness, frame.width, capitals, setter), foot];

@@ -1,5 +1,6 @@
 import type { PacingRow } from "../models/plan/pacing.ts";
 import { NO_BREAK_SPACE, sayNumber } from "./number.ts";
+import { nameFor } from "./movement-words.ts";
 import { sayDuration } from "./time.ts";
 
 const SIDES: Readonly<Record<NonNullable<PacingRow["sides"]>, string>> = {
@@ -21,8 +22,10 @@ export function sayAmount({ amount, unit }: Pick<PacingRow, "amount" | "unit">):
  *
  * @example sayRow({ amount: 36, prescribed: 40, unit: "reps", name: "burpees" }) // => "36 of 40 burpees"
  */
-export function sayRow(row: Pick<PacingRow, "amount" | "prescribed" | "unit" | "name" | "sides">): string {
+export function sayRow(
+  row: Pick<PacingRow, "amount" | "prescribed" | "unit" | "name" | "plural" | "sides">,
+): string {
   const asked =
     row.prescribed === undefined ? "" : ` of ${sayAmount({ amount: row.prescribed, unit: row.unit })}`;
-  return `${sayAmount(row)}${asked} ${row.name}${row.sides ? SIDES[row.sides] : ""}`;
+  return `${sayAmount(row)}${asked} ${nameFor(row, row.prescribed ?? row.amount)}${row.sides ? SIDES[row.sides] : ""}`;
 }

@@ -1,5 +1,6 @@
 import type { Plan } from "../models/plan/plan.ts";
 import { sayRow } from "./amount.ts";
+import { pluralOf } from "./movement-words.ts";
 import { sayChance } from "./share.ts";
 import { sayClock } from "./time.ts";
 import { sayWholeScore, type ScoreContext } from "./score.ts";
@@ -41,9 +42,10 @@ export function sayEnding(pacing: Pacing, context: ScoreContext): string | undef
 const isCounted = (pacing: Pacing): boolean => pacing.score !== "time" && pacing.score !== "slowest-interval";
 
 /** The one line on whom to protect and where to breathe; the same name for both is said once. */
-export function sayRoles({ roles }: Pacing): string | undefined {
-  const protect = roles.limiter ? `Protect the ${roles.limiter}` : undefined;
-  const breathe = roles.breather && roles.breather !== roles.limiter ? roles.breather : undefined;
+export function sayRoles(pacing: Pacing): string | undefined {
+  const { limiter, breather } = pacing.roles;
+  const protect = limiter ? `Protect the ${pluralOf(pacing, limiter)}` : undefined;
+  const breathe = breather && breather !== limiter ? pluralOf(pacing, breather) : undefined;
   if (protect && breathe) return `${protect}, breathe on the ${breathe}.`;
   if (protect) return `${protect}.`;
   return breathe ? `Breathe on the ${breathe}.` : undefined;

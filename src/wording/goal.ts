@@ -1,7 +1,7 @@
 import type { Plan } from "../models/plan/plan.ts";
 import { sayMassFigure } from "./mass.ts";
 import { NO_BREAK_SPACE } from "./number.ts";
-import { isTime, sayRange, sayScore, type SaidScore } from "./score.ts";
+import { sayRange, sayScore, type SaidScore } from "./score.ts";
 import { sayClock } from "./time.ts";
 
 /** The one large figure of a brief: what to aim at, what it is counted in, and how sure that is. */
@@ -13,28 +13,24 @@ export type Goal = SaidScore & {
 };
 
 /**
- * What the reader aims at. Where a cap will stop the work before it is done, the reps done by then; where there is only
- * a lift, the load to open with. Nothing where nothing could be computed.
+ * What the reader aims at. Where a cap will stop the work before it is done, that is said; where there is only a lift, the
+ * load to open with. Nothing where nothing could be computed.
  */
 export function sayGoal(plan: Plan): Goal | undefined {
   const { score, result, firstLoad } = plan.headline;
-  const pacing = plan.parts.find((part) => part.pacing?.score === score)?.pacing;
-  const context = { units: plan.athlete.units, perRound: pacing?.perRound };
-  const range = result && { range: sayRange(score, result, context) };
-  const stopped = pacing?.ending === "stopped-by-cap" && isTime(score) ? pacing.whenStopped : undefined;
-  if (stopped) {
-    const { figure, unit } = sayScore("reps", stopped.scoreDone, context);
-    return {
-      label: `by the cap of ${sayClock(stopped.at)}`,
-      figure,
-      unit,
-      ...(range ? { range: `${range.range} without a cap` } : {}),
-    };
+  if (!result) {
+    return (
+      firstLoad && { label: "open with", figure: sayMassFigure(firstLoad.mass), unit: firstLoad.mass.unit }
+    );
   }
-  if (result) return { label: "aim at", ...sayScore(score, result.target, context), ...range };
-  return (
-    firstLoad && { label: "open with", figure: sayMassFigure(firstLoad.mass), unit: firstLoad.mass.unit }
-  );
+  const pacing = plan.parts.find((part) => part.pacing?.result.target === result.target)?.pacing;
+  const context = { units: plan.athlete.units, perRound: pacing?.perRound };
+  const stopped = pacing?.ending === "stopped-by-cap" ? pacing.whenStopped : undefined;
+  return {
+    label: stopped ? `by the cap of ${sayClock(stopped.at)}` : "aim at",
+    ...sayScore(score, result.target, context),
+    range: sayRange(score, result, context),
+  };
 }
 
 /** The range as a claim that can be held against the days. @example sayEightInTen("8:05–9:05") // => "8\u00a0days in\u00a010: 8:05–9:05" */

@@ -1,4 +1,5 @@
 import type { PartPlan } from "../models/plan/plan.ts";
+import { sayPart } from "./part-name.ts";
 
 /**
  * Seconds to add to a clock of the part so that it reads as the clock on the wall shows it. Parts of a workout run on
@@ -11,6 +12,7 @@ export function clockShift(part: PartPlan): number {
 
 /** Tells which clock is meant where that could be in doubt. */
 export function sayWhichClock(part: PartPlan): string | undefined {
-  if (part.start.kind === "after" && part.pacing !== undefined) return `clock from the start of ${part.name}`;
+  if (part.start.kind === "after" && part.pacing !== undefined)
+    return `clock from the start of ${sayPart(part.name)}`;
   return part.start.clock > 0 ? "running clock" : undefined;
 }

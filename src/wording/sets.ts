@@ -3,17 +3,37 @@ import { sayDuration } from "./time.ts";
 
 type PlannedSet = { readonly amount: number; readonly restAfter: number };
 
+/** From so many sets on, equal neighbours are told as a product. */
+const MANY = 4;
+/** As many equal neighbours make a product shorter than saying them. */
+const ENOUGH = 3;
+
 /**
- * The sets of one visit in order; four and more equal ones as a product. A single set is its amount.
+ * The sets of one visit in order. From four sets on, three and more equal neighbours are told as a product, sets first.
+ * A single set is its amount.
  *
  * @example saySets([{ amount: 7, restAfter: 6 }, { amount: 5, restAfter: 0 }]) // => "7-5"
  */
 export function saySets(sets: readonly PlannedSet[]): string {
   const amounts = sets.map((set) => sayNumber(set.amount, 0));
-  const [first] = amounts;
-  return amounts.length >= 4 && first && amounts.every((amount) => amount === first)
-    ? `${amounts.length}×${first}`
-    : amounts.join("-");
+  if (amounts.length < MANY) return amounts.join("-");
+  const runs: { readonly amount: string; count: number }[] = [];
+  for (const amount of amounts) {
+    const run = runs.at(-1);
+    if (run?.amount === amount) run.count += 1;
+    else runs.push({ amount, count: 1 });
+  }
+  const said = runs.map(({ amount, count }) =>
+    count >= ENOUGH
+      ? { text: `${count}×${amount}`, product: true }
+      : { text: Array.from({ length: count }, () => amount).join("-"), product: false },
+  );
+  return said
+    .map(({ text, product }, index) => {
+      const before = said[index - 1];
+      return before === undefined ? text : `${product || before.product ? ", " : "-"}${text}`;
+    })
+    .join("");
 }
 
 /** The rests between sets, said once when equal. Nothing when there are none. Reads `rest 6 s`. */

@@ -12,5 +12,8 @@ it.each([
 
 it("a row says what is planned of what is asked for, and the sides", () => {
   expect(sayRow({ amount: 36, prescribed: 40, unit: "reps", name: "burpees" })).toBe("36 of 40 burpees");
+  expect(sayRow({ amount: 18, unit: "reps", name: "deadlift", plural: "deadlifts" })).toBe("18 deadlifts");
+  expect(sayRow({ amount: 1, unit: "reps", name: "deadlift", plural: "deadlifts" })).toBe("1 deadlift");
+  expect(sayRow({ amount: 500, unit: "metres", name: "row", plural: "rows" })).toBe("500\u00a0m row");
   expect(sayRow({ amount: 10, unit: "reps", name: "lunges", sides: "each" })).toBe("10 lunges each side");
 });

@@ -15,7 +15,7 @@ describe("the end of a part", () => {
 
   it("at the cap says where, how often it is finished, and what counts then", () => {
     expect(sayEnding(stopped, kg)).toBe(
-      "The clock stops you at 9:00, at 36 of 40 burpees. You finish 40% of the time. Every rep counts: keep moving until the clock stops.",
+      "The clock stops you at 9:00, at 36 of 40 burpees (106\u00a0reps). You finish 40% of the time. Every rep counts: keep moving until the clock stops.",
     );
   });
 

@@ -27,7 +27,7 @@ it("where the cap comes first, the goal is the reps by then", () => {
     label: "by the cap of 9:00",
     figure: "106",
     unit: "reps",
-    range: "8:00–11:00 without a cap",
+    range: "94–110",
   });
 });
 

@@ -11,6 +11,7 @@ const base = { row: 8, round: 3, planned: 298, when: "later-than", clock: 308 } 
 describe("a threshold and what to do beyond it", () => {
   it.each([
     [{ kind: "smaller-sets", movement: "pull-up", name: "pull-ups", amount: 3 }, "pull-ups in sets of 3"],
+    [{ kind: "smaller-sets", movement: "pull-up", name: "pull-ups", amount: 1 }, "pull-ups in singles"],
     [{ kind: "slow-down", secondsPerRound: 4.4 }, "4_s slower a round"],
     [{ kind: "push", secondsPerRound: 3 }, "3_s faster a round"],
     [{ kind: "hold" }, "hold your pace, do not push yet"],

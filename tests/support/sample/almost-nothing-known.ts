@@ -55,7 +55,7 @@ export const almostNothingKnown: Plan = {
   },
   gym: { id: "somewhere", name: "any gym", assumed: true },
   date: "2026-11-25",
-  headline: { score: "time", result: { target: 558, cautious: 660, middle: 558, hopeful: 480 } },
+  headline: { score: "reps", result: { target: 106, cautious: 94, middle: 106, hopeful: 110 } },
   parts: [
     {
       name: "A",
@@ -66,8 +66,8 @@ export const almostNothingKnown: Plan = {
       prescription: ["30 calories of rowing", "40 wall balls 6 kg", "40 burpees"],
       missing: ["No test of any movement is known, so pace is that of a typical new athlete."],
       pacing: {
-        score: "time",
-        result: { target: 558, cautious: 660, middle: 558, hopeful: 480 },
+        score: "reps",
+        result: { target: 106, cautious: 94, middle: 106, hopeful: 110 },
         ending: "stopped-by-cap",
         chanceOfFinishing: 0.38,
         duration: 540,
