@@ -86,6 +86,7 @@ function readingsFor(
     movements,
     byName,
     movementNames,
+    wordNames: [...new Set((words[index] ?? []).map(({ word }) => word))],
     faults,
     words: words[index] ?? [],
     placeAt: (source) => (source.isName ? opened.placeOfName(source.path) : opened.placeAt(source.path)),

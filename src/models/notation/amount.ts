@@ -32,8 +32,9 @@ export function takeAmount(cursor: Cursor, reading: Reading): WrittenAmount | un
   if (startsEntry(cursor) && longestMovement(cursor, reading) === undefined) {
     const values = takeRoundValues(cursor, reading.who, "counting", reading.faults);
     if (values === undefined) return undefined;
-    if (peek(cursor)?.text === "x") {
-      tellTimes(cursor, reading);
+    const isTimes = values.entries.some((entry) => entry.pieces !== undefined);
+    if (isTimes || peek(cursor)?.text === "x") {
+      tellTimes(start, cursor, reading);
       return undefined;
     }
     // `60 s max calories row`
@@ -59,8 +60,8 @@ function limitedMax(cursor: Cursor, values: RoundValues, tokens: readonly Token[
   return { kind: "values", values: { ...values, entries }, tokens };
 }
 
-function tellTimes(cursor: Cursor, reading: Reading): void {
-  const written = cursor.tokens.slice(cursor.index - 1, cursor.index + 2);
+function tellTimes(start: number, cursor: Cursor, reading: Reading): void {
+  const written = cursor.tokens.slice(start, start + 3);
   const [number] = written;
   tell(reading.faults, written, cursor.tokens, {
     problem: "`x` joins how many pieces are held with their load (`2 x 22.5 kg`), not rounds with their work",

@@ -1,16 +1,17 @@
+import { nearestName } from "../nearest.ts";
 import type { Movement } from "../movement.ts";
 import type { Seconds } from "../quantity.ts";
 import type { AmountUnit } from "../vocabulary.ts";
 import type { Load } from "../workout.ts";
 import { takeAmountUnit, type WrittenAmount } from "./amount.ts";
-import { peek, skip, skipOneOf, type Cursor } from "./cursor.ts";
+import { peek, rest, skip, skipOneOf, type Cursor } from "./cursor.ts";
 import { takeSides, takeTime, type Sides } from "./take-clauses.ts";
 import { takeBodyMass, takeChosenLoad, takeShareOf } from "./load.ts";
 import { tell } from "./notation-fault.ts";
 import { startsEntry } from "./number-series.ts";
 import type { Reading } from "./reading.ts";
 import { takeRoundValues, type RoundValues } from "./round-values.ts";
-import type { Token } from "./token.ts";
+import { writtenBy, type Token } from "./token.ts";
 
 /** What may stand behind a movement. */
 export type Attached = {
@@ -148,11 +149,13 @@ function takeFilled(cursor: Cursor, word: string): Taken {
 }
 
 function wordBehindAt(cursor: Cursor, reading: Reading): Taken {
-  const word = peek(cursor);
-  tell(reading.faults, word === undefined ? [] : [word], cursor.tokens, {
+  const words = rest(cursor);
+  const nearest = nearestName(writtenBy(words), reading.wordNames);
+  tell(reading.faults, words, cursor.tokens, {
     problem: "`at` needs a load, and this is none; it is no word of `by division:` either",
     allowed:
       "`at 43/29 kg`, `at 70% of clean and jerk`, `at 0.75 body mass`, `at any load`, a word of `by division:`",
+    nearest,
     remedy:
       "Write the load with its unit, or give the word its value for each division under `by division:`.",
   });

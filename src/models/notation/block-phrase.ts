@@ -174,6 +174,11 @@ function takeNumbers(cursor: Cursor, reading: Reading): BlockClauses | undefined
   const values = takeRoundValues(cursor, reading.who, "counting", reading.faults);
   const [first] = values?.entries ?? [];
   if (values === undefined || first === undefined) return undefined;
+  if (first.pieces !== undefined) {
+    cursor.index = start + 1;
+    tellNumberAlone(cursor, start, reading);
+    return undefined;
+  }
   const whole = values.entries.every(
     (entry) => Number.isInteger(entry.value) && entry.value > 0 && !entry.isClock,
   );

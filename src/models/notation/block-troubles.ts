@@ -1,4 +1,5 @@
 import { tell } from "./notation-fault.ts";
+import { tellUnreadable } from "./number-series.ts";
 import type { Reading } from "./reading.ts";
 import { writtenBy, type Token } from "./token.ts";
 import { tradeWordRemedy } from "./trade-words.ts";
@@ -12,6 +13,11 @@ export function tellUnknownClause(tokens: readonly Token[], start: number, readi
   const comma = tokens.findIndex((token, index) => index >= start && token.text === ",");
   const unknown = tokens.slice(start, comma === -1 ? tokens.length : comma);
   const words = writtenBy(unknown);
+  const badClock = unknown.find((token) => token.kind === "clock" && Number.isNaN(token.value));
+  if (badClock !== undefined) {
+    tellUnreadable(badClock, reading.faults);
+    return;
+  }
   if (unknown[0]?.text === "rest") {
     tell(reading.faults, unknown, tokens, {
       problem: "whether this rest comes between the rounds only or after the last one too is not said",

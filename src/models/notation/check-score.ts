@@ -24,7 +24,10 @@ export function checkScore(
 ): void {
   const trouble = misfit(score, clock, steps);
   if (trouble !== undefined) tellText(faults, source, trouble);
-  if (reading !== undefined && countsReps(score, clock)) tellUncounted(steps, reading);
+  if (reading === undefined || !countsReps(score, clock)) return;
+  // Rounds are counted without what is done before the first of them.
+  const scored = score.kind === "rounds-and-reps" ? steps.filter(hasPasses) : steps;
+  tellUncounted(scored, reading);
 }
 
 function misfit(score: Score, clock: PartClock, steps: readonly Step[]): Trouble | undefined {

@@ -105,7 +105,10 @@ function walkRest(step: RestStep, clock: number | undefined, window: ClockOfPart
   if (step.rest.kind === "until" && walk.starts === undefined) walk.tell(step, CLOCK_OF_WORKOUT);
   if (step.rest.kind !== "rest-of-interval")
     return { clock: afterRest(step.rest, clock, walk), filled: false };
-  if (window.isInterval !== true) walk.tell(step, REST_WITHOUT_LENGTH);
+  if (window.isInterval !== true) {
+    walk.tell(step, REST_WITHOUT_LENGTH);
+    return { clock: undefined, filled: false };
+  }
   return { clock: window.end, filled: true };
 }
 

@@ -32,11 +32,14 @@ export function divisionWords(
     const keys = Object.keys(values as object);
     for (const key of keys) tellUnknownDivision(key, word, divisions, faults);
     for (const division of divisions) tellTorn(division, word, keys, faults);
-    const missing = divisions.filter((division) => keyFor(division, keys) === undefined);
+    const texts = values as Readonly<Record<string, unknown>>;
+    const missing = divisions.filter((division) => typeof texts[keyFor(division, keys) ?? ""] !== "string");
     if (missing.length > 0) tellText(faults, source, missingTrouble(word, missing));
     for (const [index, division] of divisions.entries()) {
-      const key = keyFor(division, keys);
-      const text: unknown = key === undefined ? undefined : (values as Record<string, unknown>)[key];
+      // Where the value is missing, which is told, another one keeps the lines that use it from looking wrong too.
+      const given = keys.filter((key) => typeof texts[key] === "string");
+      const key = keyFor(division, given) ?? given[0];
+      const text = key === undefined ? undefined : texts[key];
       if (key === undefined || typeof text !== "string") continue;
       words[index]?.push({ word, text: { text, path: [NAME, word, key], isName: false } });
     }

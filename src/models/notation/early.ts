@@ -1,5 +1,6 @@
 import { nearestName } from "../nearest.ts";
 import type { Place } from "../fault.ts";
+import { sayTime } from "../quantities/time.ts";
 import type { ShapedWorkout } from "../schemas/workout-schema.ts";
 import type { EarlyPerformance } from "../workout.ts";
 import type { OpenedYaml } from "../yaml/open-yaml.ts";
@@ -58,7 +59,7 @@ function checkClocks(one: Early, path: readonly PropertyKey[], faults: Faults): 
   if (back === -1) return;
   tellText(
     faults,
-    { text: "", path: [...path, "splits", back], isName: false },
+    { text: sayTime(one.splits[back] ?? 0), path: [...path, "splits", back], isName: false },
     {
       problem: "this clock is not later than the one before",
       remedy: "Write what the clock showed at the end of each, not how long it took.",

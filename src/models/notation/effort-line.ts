@@ -164,8 +164,8 @@ function settleHeight(
   const { heights } = attached;
   if (heights === undefined) return undefined;
   const lengths: Length[] = [];
-  for (const { unit, value, tokens } of heights.entries) {
-    if (unit?.kind !== "length") {
+  for (const { unit, value, tokens, pieces } of heights.entries) {
+    if (unit?.kind !== "length" || pieces !== undefined) {
       tell(reading.faults, tokens, tokens, {
         problem: unit === undefined ? "a height needs its unit" : "this is not a unit of a height",
         allowed: "in, ft, cm, m",

@@ -2,6 +2,7 @@ import type { Movement } from "../movement.ts";
 import { takeAmount, type WrittenAmount } from "./amount.ts";
 import { takeAttachments, type Attached } from "./attachments.ts";
 import { atEnd, cursorAt, peek, rest, type Cursor } from "./cursor.ts";
+import { settleLoad } from "./load.ts";
 import { takeMovements } from "./movement-phrase.ts";
 import { tell } from "./notation-fault.ts";
 import type { Reading } from "./reading.ts";
@@ -45,7 +46,10 @@ function readPiece(tokens: readonly Token[], around: readonly Token[], reading: 
   const amount = takeAmount(cursor, reading);
   if (amount === undefined) return undefined;
   const movements = takeMovements(cursor, reading);
-  if (movements === undefined) return undefined;
+  if (movements === undefined) {
+    readRest(cursor, reading);
+    return undefined;
+  }
   const attached = takeAttachments(cursor, movements, amount.kind === "none", reading);
   if (attached === undefined) return undefined;
   if (!atEnd(cursor)) {
@@ -53,6 +57,13 @@ function readPiece(tokens: readonly Token[], around: readonly Token[], reading: 
     return undefined;
   }
   return { amount: withLateWords(amount, attached), movements, attached };
+}
+
+/** Tells what is wrong behind a movement that is not known. */
+function readRest(cursor: Cursor, reading: Reading): void {
+  const { loads } = takeAttachments(cursor, [], false, reading) ?? {};
+  if (loads !== undefined)
+    settleLoad(loads, undefined, { passes: [{ count: "endless", isLadder: false }] }, reading);
 }
 
 /** The amount with what stands behind the movement: `row 500 m`, `max row for calories`. */

@@ -1,5 +1,4 @@
 import type { Movement } from "../movement.ts";
-import { sayMass } from "../quantities/mass.ts";
 import type { ByRound, Load } from "../workout.ts";
 import { skip, skipOneOf, type Cursor } from "./cursor.ts";
 import { takeMovements } from "./movement-phrase.ts";
@@ -8,7 +7,7 @@ import type { Entry } from "./number-series.ts";
 import type { LineSetting, Reading } from "./reading.ts";
 import type { RoundValues } from "./round-values.ts";
 import { byRound } from "./rounds.ts";
-import type { Token } from "./token.ts";
+import { writtenBy, type Token } from "./token.ts";
 
 const CHOICE = [
   "any load",
@@ -154,8 +153,13 @@ export function fitsLoad(
 ): boolean {
   const loads = load.kind === "listed" ? load.values : [load.kind === "same" ? load.value : load.start];
   const masses = loads.filter((one) => one.kind === "mass");
-  const [first] = masses;
-  const trouble = misfit(movements, masses, saysPieces, first === undefined ? "" : sayMass(first.mass));
+  const trouble = misfit(
+    movements,
+    masses,
+    saysPieces,
+    writtenBy(tokens),
+    loads.some((one) => one.kind === "share-of-best" && one.of === undefined),
+  );
   if (trouble !== undefined) tell(reading.faults, tokens, tokens, trouble);
   return trouble === undefined;
 }
@@ -165,6 +169,7 @@ function misfit(
   masses: readonly (Load & { readonly kind: "mass" })[],
   saysPieces: boolean,
   mass: string,
+  isShareOfItself: boolean,
 ): Trouble | undefined {
   const unloaded = movements.find((movement) => movement.loading === undefined);
   if (unloaded !== undefined) {
@@ -175,6 +180,12 @@ function misfit(
     };
   }
   const name = movements[0]?.name ?? "it";
+  if (isShareOfItself && movements[0]?.loading?.lift !== true) {
+    return {
+      problem: `${name} has no best lift of which this could be a share`,
+      remedy: "Name a lift, such as `at 70% of clean and jerk`, or write the load in kg or lb.",
+    };
+  }
   const held = movements[0]?.loading?.held;
   if (held !== "pair" && masses.some((one) => one.pieces > 1)) {
     return {
@@ -184,7 +195,7 @@ function misfit(
   }
   if (held !== "pair" || saysPieces || masses.length === 0) return undefined;
   return {
-    problem: `${name} is mostly done with one in each hand, and whether ${mass} is one of two, or one alone, is not said`,
+    problem: `${name} is mostly done with one in each hand, and whether this is the load of one of two, or of one alone, is not said`,
     allowed: `\`2 x ${mass}\` for one in each hand, \`1 x ${mass}\` for one alone`,
     remedy: `Write \`2 x ${mass}\` if there is one in each hand.`,
     severity: "question",

@@ -59,11 +59,15 @@ function takeForDivision(cursor: Cursor, reading: Reading): Movement | undefined
 function takeOne(cursor: Cursor, reading: Reading): Movement | undefined {
   const run = nameRun(cursor);
   const found = longestMovement(cursor, reading);
-  if (found !== undefined && (found.length >= run.length || endsName(cursor, found.length))) {
+  const behind = found === undefined ? undefined : peek(cursor, found.length)?.text;
+  const ends = found !== undefined && (found.length >= run.length || endsName(cursor, found.length));
+  if (found !== undefined && (ends || behind === "at" || behind === "@")) {
     cursor.index += found.length;
     return found.movement;
   }
   tellUnknown(run, cursor, reading);
+  // What stands behind the name may still be read.
+  cursor.index += run.length;
   return undefined;
 }
 

@@ -154,7 +154,8 @@ function withUnits(
   });
 }
 
-function tellUnreadable(token: Token, faults: Faults): void {
+/** Notes why a number or clock cannot be read. */
+export function tellUnreadable(token: Token, faults: Faults): void {
   const written = writtenBy([token]);
   if (token.kind === "clock") {
     tell(faults, [token], [token], {

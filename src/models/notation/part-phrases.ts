@@ -3,6 +3,7 @@ import type { MinimumWork, PartClock, PartLength, PartStart } from "../workout.t
 import { atEnd, cursorAt, peek, rest, skip, skipOneOf, type Cursor } from "./cursor.ts";
 import { takeTime } from "./take-clauses.ts";
 import { tell, tellText, type Faults, type Trouble } from "./notation-fault.ts";
+import { tellUnreadable } from "./number-series.ts";
 import { tokensOf, type TextSource } from "./token.ts";
 
 /** The kinds of part, by the name of the entry that says the kind. */
@@ -19,6 +20,11 @@ export function readPartClock(kind: PartKind, source: TextSource, faults: Faults
   const clock = CLOCKS[kind](cursor);
   if (clock !== undefined && atEnd(cursor)) return clock;
   if (faults.length > before) return undefined;
+  const here = peek(cursor);
+  if (here?.kind === "clock" && Number.isNaN(here.value)) {
+    tellUnreadable(here, faults);
+    return undefined;
+  }
   const trouble = clockTrouble(kind, cursor, clock !== undefined);
   if (atEnd(cursor)) tellText(faults, source, trouble);
   else tell(faults, rest(cursor), cursor.tokens, trouble);

@@ -26,7 +26,8 @@ export function workOf(
   const division = reading.who.divisions[reading.who.index] ?? "";
   const source = sourceOf(part, "work");
   const before = reading.faults.length;
-  const steps = stepsOf(part, kind, reading);
+  const isThere = (part.entries["work"] ?? null) !== null;
+  const steps = isThere ? stepsOf(part, kind, reading) : [];
   const untold = reading.faults.slice(before).every((fault) => fault.severity === "notice");
   if (untold && effortsOf(steps).length === 0)
     tellText(reading.faults, "work" in part.entries ? source : wholePart(part), NO_WORK);

@@ -150,13 +150,21 @@ function readNamedBlock(
   }
   const before = reading.faults.length;
   const clauses = readBlockClauses(tokens, reading);
-  const inner = settingInside(clauses ?? {}, inside, setting);
+  const inner = clauses === undefined ? ANYTHING_GOES : settingInside(clauses, inside, setting);
   const steps = readSteps(inside, source.path, inner, reading);
   if (clauses === undefined || !fits(clauses, source, reading)) return [];
   const block = blockOf(clauses, steps, source, reading.placeAt(source), reading.faults);
   const untold = reading.faults.slice(before).every((fault) => fault.severity === "notice");
   return untold && block !== undefined ? [block] : [];
 }
+
+/** Inside a block that could not be read, nothing is told that only follows from that. */
+const ANYTHING_GOES: LineSetting = {
+  passes: [{ count: "endless", isLadder: false }],
+  inLadder: true,
+  bareIsMax: true,
+  lifting: false,
+};
 
 function emptyBlock(name: string, tokens: readonly Token[]): Trouble {
   if (isRest(tokens)) {

@@ -9,6 +9,8 @@ export type Reading = {
   readonly movements: ReadonlyMap<string, Movement>;
   readonly byName: MovementByName;
   readonly movementNames: readonly string[];
+  /** The words of `by division:`. */
+  readonly wordNames: readonly string[];
   readonly faults: Faults;
 };
 

@@ -3,6 +3,7 @@ import type { RestLength } from "../workout.ts";
 import { atEnd, cursorAt, peek, rest, skip, skipOneOf, type Cursor } from "./cursor.ts";
 import { takeTime } from "./take-clauses.ts";
 import { tell, type Faults } from "./notation-fault.ts";
+import { tellUnreadable } from "./number-series.ts";
 import type { Token } from "./token.ts";
 
 export type RestLine = { readonly rest: RestLength; readonly counted: boolean };
@@ -22,7 +23,9 @@ export function readRestLine(tokens: readonly Token[], faults: Faults): RestLine
   if (tokens.length === 1) return { rest: { kind: "rest-of-interval" }, counted: true };
   const length = takeRestLength(cursor);
   if (length === undefined) {
-    tell(faults, rest(cursor), tokens, REST_TROUBLE);
+    const [here] = rest(cursor);
+    if (here?.kind === "clock") tellUnreadable(here, faults);
+    else tell(faults, rest(cursor), tokens, REST_TROUBLE);
     return undefined;
   }
   skip(cursor, ",");

@@ -179,8 +179,7 @@ function tellUnit(
   around: readonly Token[] = tokens,
 ): void {
   const name = movements.map((movement) => movement.name).join(" or ");
-  const possible = unitsOf(movements);
-  const examples = possible
+  const examples = openUnitsOf(movements)
     .map((unit) => `\`${UNIT_EXAMPLES[unit]} ${movements[0]?.name ?? ""}\``)
     .join(", ");
   tell(reading.faults, tokens, around, {
@@ -188,7 +187,7 @@ function tellUnit(
       found === undefined
         ? `a number alone does not say in what ${name} is counted`
         : `${name} is not counted in ${found === "other" ? "this unit" : found}`,
-    allowed: possible.join(", "),
+    allowed: openUnitsOf(movements).join(", "),
     remedy: `Write ${examples}.`,
   });
 }

@@ -75,7 +75,7 @@ export const workoutSchema = z.strictObject({
       "the divisions, in the order of values with slashes between; men and women where there is none",
     ),
   "by division": z
-    .record(z.string(), z.record(z.string(), z.string()))
+    .record(z.string(), z.record(z.string(), z.string().nullable()))
     .optional()
     .describe("words of your own that stand for something else in each division"),
   parts: z.array(partSchema).min(1).optional().describe("the parts in the order they are done"),
