@@ -8,7 +8,7 @@ import { planLifting } from "../lifting/plan-lifting.ts";
 import { pacePart } from "../pacing/pace-part.ts";
 import type { PacedPart, PaceShape, PartInput } from "../pacing/paced-part.ts";
 import { unroll } from "../unroll/unroll.ts";
-import { earlyShapes } from "./early-shapes.ts";
+import { earlyShape } from "./early-shape.ts";
 import type { PlanContext } from "./plan-context.ts";
 import { substitute } from "./substitute.ts";
 
@@ -41,11 +41,21 @@ export function planPart(
   const { withholding, athlete } = context;
   const asWritten = unrolledFor(workout, part, context, start);
   const course = substitute(asWritten(context.division), withholding, athlete.level);
-  const early = earlyShapes(workout, part, asWritten(context.division), asWritten, context.overrides);
   const maxLoad = part.clock.kind === "max-load";
   const withheld = withholding.noWorkout || withholding.withoutLift.has(part.name);
-  const paced =
-    withheld || maxLoad ? undefined : pacePart(paceInput(part, course, context, before, early.shape));
+  const alone = withheld || maxLoad ? undefined : pacePart(paceInput(part, course, context, before));
+  const early =
+    alone?.kind === "paced"
+      ? earlyShape(
+          workout,
+          part,
+          asWritten(context.division),
+          asWritten,
+          alone.pacing.rounds,
+          context.overrides,
+        )
+      : undefined;
+  const paced = early === undefined ? alone : pacePart(paceInput(part, course, context, before, early.shape));
   const forLoad = maxLoad || (LOAD_SCORES.includes(part.score.kind) && hasOpenLoad(course));
   const lifted =
     withheld || withholding.noMaxLift || !forLoad
@@ -60,7 +70,7 @@ export function planPart(
     start,
     prescription: part.prescription,
     ...(pacing !== undefined && {
-      pacing: { ...pacing, ...(early.seen !== undefined && { earlySplits: early.seen }) },
+      pacing: { ...pacing, ...(early?.seen !== undefined && { earlySplits: early.seen }) },
     }),
     ...(lifted?.lifting !== undefined && { lifting: lifted.lifting }),
     missing: [...(paced?.kind === "not-paced" ? paced.missing : []), ...(lifted?.missing ?? [])],
@@ -99,7 +109,7 @@ function paceInput(
   course: Course,
   context: PlanContext,
   before: Before | undefined,
-  shape: PaceShape | undefined,
+  shape?: PaceShape,
 ): PartInput {
   const { overrides, seed } = context;
   const after = before?.part.paced?.after;

@@ -6,24 +6,29 @@ import { fitEarlySplits } from "../early-splits/fit-early-splits.ts";
 import { shapeFrom } from "../early-splits/shape-from.ts";
 import type { PaceShape } from "../pacing/paced-part.ts";
 
-/** What early performances of a part add to its plan: the shape it is paced by, and what the brief says of them. */
-export type EarlyShapes = {
-  readonly shape?: PaceShape;
-  readonly seen?: NonNullable<PartPlan["pacing"]>["earlySplits"];
-};
+type Pacing = NonNullable<PartPlan["pacing"]>;
 
-/** Fits the early performances of a part; `courseOf` unrolls it as another division does it. */
-export function earlyShapes(
+/** What early performances of a part add to its plan: the shape it is paced by, and what the brief says of them. */
+export type EarlyShape = { readonly shape: PaceShape; readonly seen?: NonNullable<Pacing["earlySplits"]> };
+
+/**
+ * Fits the early performances of a part and holds their rounds against those planned without them, so that slowing the
+ * plan foresees anyway is not counted twice. Undefined where nobody was seen.
+ *
+ * `course` is the part as written for the athlete's division, `courseOf` as another division does it.
+ */
+export function earlyShape(
   workout: Workout,
   part: Part,
   course: Course,
   courseOf: (division: string) => Course,
+  planned: Pacing["rounds"],
   overrides: Readonly<Record<string, number>>,
-): EarlyShapes {
+): EarlyShape | undefined {
   const performances = workout.early.filter((each) => each.part === part.name);
-  if (performances.length === 0) return {};
+  if (performances.length === 0) return undefined;
   const fit = fitEarlySplits(performances, course, { courseOf, overrides });
-  const shape = shapeFrom(fit, course, { overrides });
+  const shape = shapeFrom(fit, course, { planned, overrides });
   const seen = earlySplitsOf(fit, shape);
   return { shape, ...(seen !== undefined && { seen }) };
 }
