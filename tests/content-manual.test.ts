@@ -1,0 +1,167 @@
+import { readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { describe, expect, it } from "vitest";
+import type { AthleteContext } from "../src/models/athlete-file/context.ts";
+import type { Checked } from "../src/models/fault.ts";
+import { liftFinder, movementFinder } from "../src/models/find-movement.ts";
+import { answerWord } from "../src/models/quantities/answer-word.ts";
+import { readBodyMass } from "../src/models/quantities/body-mass.ts";
+import { readDateTime } from "../src/models/quantities/date-time.ts";
+import { readDate } from "../src/models/quantities/date.ts";
+import { readHeight } from "../src/models/quantities/height.ts";
+import { readLength } from "../src/models/quantities/length.ts";
+import { readMass } from "../src/models/quantities/mass.ts";
+import { readTime } from "../src/models/quantities/time.ts";
+import { athleteReader, bandReader } from "../src/models/read-athlete.ts";
+import { readData } from "../src/models/read-data.ts";
+import { readField } from "../src/models/read-field.ts";
+import { readWorkout } from "../src/models/read-workout.ts";
+import { readYaml } from "../src/models/read.ts";
+import { sayFaults } from "../src/models/say-fault.ts";
+import { athleteSchema } from "../src/models/schemas/athlete-schema.ts";
+import { competitionSchema } from "../src/models/schemas/competition-schema.ts";
+import { gymSchema } from "../src/models/schemas/gym-schema.ts";
+import { settingsSchema } from "../src/models/schemas/settings-schema.ts";
+import { spaced } from "../src/models/schemas/word-field.ts";
+import {
+  CONDITIONS,
+  FEELINGS,
+  HABITS,
+  JOINTS,
+  LEVELS,
+  RECOVERIES,
+  SHARED_FACTS,
+  STRESSES,
+} from "../src/models/vocabulary.ts";
+import { readFolder } from "../src/site/read-folder.ts";
+
+const root = fileURLToPath(new URL("..", import.meta.url));
+const manual = readFileSync(`${root}content/README.md`, "utf8");
+
+type Example = { readonly kind: string; readonly text: string; readonly line: number };
+
+const examples: readonly Example[] = [...manual.matchAll(/^```(?:yaml|csv) (\S+)\n(.*?)^```$/gms)].map(
+  (match) => ({
+    kind: match[1] ?? "",
+    text: match[2] ?? "",
+    line: manual.slice(0, match.index).split("\n").length,
+  }),
+);
+
+const data = readData(readFolder(root, ["content/movements"]).files, []);
+const movements = data.ok ? data.value.library.movements : new Map<string, never>();
+const findMovement = movementFinder(movements);
+const options = [...movements.values()].flatMap((movement) => movement.choices);
+const context: AthleteContext = {
+  findMovement,
+  findLift: liftFinder(movements),
+  choices: new Map(options.map((choice) => [choice.id, choice.options])),
+  gyms: ["mill"],
+  workouts: new Map(
+    [
+      { id: "low-water", title: "Low water", parts: ["a"], ofCompetition: true },
+      { id: "slipway", title: "Slipway", parts: ["a", "b"], ofCompetition: true },
+    ].map((workout) => [workout.id, workout]),
+  ),
+};
+
+function run({ kind, text }: Example): Checked<unknown> {
+  const file = { path: `manual.${kind}`, text };
+  switch (kind) {
+    case "workout":
+      return readWorkout({ path: "manual.mdx", text: `---\n${text}---\n` }, movements);
+    case "athlete":
+      return athleteReader(context)(file);
+    case "gym":
+      return readYaml(file, gymSchema, { scalars: "text" });
+    case "competition":
+      return readYaml(file, competitionSchema(findMovement), { scalars: "text" });
+    case "band":
+      return bandReader(context)(file);
+    case "settings":
+      return readYaml(file, settingsSchema(context.gyms), { scalars: "text" });
+    case "field":
+      return readField(file);
+    default:
+      throw new Error(`the manual has an example of an unknown kind, ${kind}`);
+  }
+}
+
+describe("the manual", () => {
+  it("has an example of every file that people write", () => {
+    const kinds = new Set(examples.map((example) => example.kind));
+    expect(kinds).toEqual(new Set(["workout", "athlete", "gym", "competition", "band", "field", "settings"]));
+  });
+
+  it.each(examples)("gives an example of a $kind that reads, on line $line", (example) => {
+    const result = run(example);
+    const faults = result.ok ? [] : result.faults;
+    expect(sayFaults(faults)).toBe("No faults.");
+  });
+
+  it("needs no notice in its examples of athletes, gyms, competitions and bands", () => {
+    const told = examples.filter(({ kind }) => !["workout", "field"].includes(kind)).map(run);
+    expect(told.flatMap((result) => (result.ok ? result.notices : []))).toEqual([]);
+  });
+
+  it("labels every block of code, so that all of them are run", () => {
+    const fences = manual.match(/^```\S.*$/gm) ?? [];
+    expect(fences).toHaveLength(examples.length);
+  });
+
+  it("names every entry of an athlete, a gym, a competition and the settings", () => {
+    const shapes = [
+      athleteSchema(context).in.shape,
+      gymSchema.in.shape,
+      competitionSchema(findMovement).in.shape,
+      settingsSchema([]).in.shape,
+    ];
+    const missing = shapes
+      .flatMap((shape) => Object.keys(shape))
+      .filter((name) => !manual.includes(`${name}:`));
+    expect(missing).toEqual([]);
+  });
+
+  it("lists every word of the closed lists", () => {
+    const words = [
+      ...JOINTS,
+      ...CONDITIONS,
+      ...STRESSES,
+      ...LEVELS,
+      ...RECOVERIES,
+      ...SHARED_FACTS,
+      ...FEELINGS,
+      ...HABITS,
+    ].map(spaced);
+    const flowing = manual.replace(/\s+/g, " ");
+    expect(words.filter((word) => !flowing.includes(word))).toEqual([]);
+  });
+});
+
+/** The examples of one row of the table of quantities. */
+function written(row: string): readonly string[] {
+  const line = manual.split("\n").find((each) => each.startsWith(`| ${row} |`)) ?? "";
+  return [...line.matchAll(/`([^`]+)`/g)].map((match) => match[1] ?? "");
+}
+
+describe("the quantities of the manual", () => {
+  it.each([
+    ["loads", readMass],
+    ["times", readTime],
+    ["distances", readLength],
+    ["heights", readHeight],
+    ["dates", readDate],
+    ["start times", readDateTime],
+  ] as const)("are taken as they stand there: %s", (row, read) => {
+    expect(written(row).length).toBeGreaterThan(0);
+    expect(written(row).filter((text) => !read(text).ok)).toEqual([]);
+  });
+
+  it("are approximate, unknown, impossible or checked as it says", () => {
+    expect(readTime(written("not quite sure")[0] ?? "")).toMatchObject({ ok: true, approximate: true });
+    expect(readMass(written("not quite sure")[1] ?? "")).toMatchObject({ ok: true, approximate: true });
+    expect(written("not known").map(answerWord)).toEqual(["unknown", "unknown", "unknown"]);
+    expect(written("cannot do it").map(answerWord)).toEqual(["cannot", "cannot", "cannot"]);
+    expect(written("unusual, but right").map((text) => readBodyMass(text).ok)).toEqual([true]);
+  });
+});
