@@ -121,6 +121,7 @@ function workRow(
   return {
     movement: movement.id,
     name: movement.name,
+    plural: movement.plural,
     short: movement.short,
     amount,
     ...(Number.isFinite(asked) && asked > amount + 1e-6 ? { prescribed: asked } : {}),

@@ -29,6 +29,7 @@ export const pacingRowField = z.strictObject({
   ladder: z.number().optional(),
   movement: z.string().optional().describe("movement id; absent for a rest"),
   name: z.string().describe("movement name as read aloud"),
+  plural: z.string().optional().describe("the name for several, as read aloud"),
   short: z.string().describe("at most 12 characters"),
   amount: z.number().describe("planned amount in `unit`"),
   prescribed: z
