@@ -20,7 +20,8 @@ export function soundWorkout(yaml: string): Workout {
   return checked.value;
 }
 
-type Athlete = {
+/** For whom a part is unrolled in a test. */
+export type ForWhom = {
   readonly division?: string;
   readonly part?: string;
   readonly startClock?: number;
@@ -31,7 +32,7 @@ type Athlete = {
 };
 
 /** A part of a workout unrolled: the first part for the first division unless said otherwise. */
-export function courseOf(workout: Workout, athlete: Athlete = {}): Course {
+export function courseOf(workout: Workout, athlete: ForWhom = {}): Course {
   const part = workout.parts.find(({ name }) => athlete.part === undefined || name === athlete.part);
   if (part === undefined) throw new Error(`there is no part ${athlete.part ?? ""}`);
   const start = part.start.kind === "clock" ? part.start.at : 0;
