@@ -34,13 +34,13 @@ export function capacityOf({ athlete, movements, date, liftOf, overrides = {} }:
   }[athlete.recovery];
   const { level, sex } = athlete;
   const rules = rulesFor({ level, reserve: reserve.seconds, recoverySpeed }, overrides);
-  const subject: Subject = { athlete, sex, date, rules, constants, liftOf };
+  const subject: Subject = { athlete, sex, date, rules, constants, liftOf: remembered(liftOf, athlete) };
   const fits = new Map<string, MovementFit | undefined>();
   const fitOf = ({ movement, unit }: Task): MovementFit | undefined => {
     const key = `${movement.id}|${unit}`;
     if (!fits.has(key)) {
       const carried = () =>
-        carriedOver(athlete, sex, movement, movements, reserve.seconds, liftOf, date, constants);
+        carriedOver(athlete, sex, movement, movements, reserve.seconds, subject.liftOf, date, constants);
       fits.set(key, fitMovement(subject, movement, unit, carried));
     }
     return fits.get(key);
@@ -52,6 +52,17 @@ export function capacityOf({ athlete, movements, date, liftOf, overrides = {} }:
     reserve: reserve.seconds,
     reserveError: reserve.error,
     of: (task) => (task.unit === "seconds" ? asHold(task) : capacityOfTask(subject, task, fitOf(task))),
+  };
+}
+
+/** Asks for each best lift once: of the athlete, and of the typical one of their level. */
+function remembered(liftOf: LiftOf, athlete: Athlete): LiftOf {
+  const own = new Map<string, ReturnType<LiftOf>>();
+  const typical = new Map<string, ReturnType<LiftOf>>();
+  return (of, movement) => {
+    const known = of === athlete ? own : typical;
+    if (!known.has(movement.id)) known.set(movement.id, liftOf(of, movement));
+    return known.get(movement.id);
   };
 }
 

@@ -46,7 +46,7 @@ type Point = EffortPoint & { readonly factor: TaskFactor };
 /** How much of the shared reserve a movement may be fitted to reach. */
 const REACHES = { least: 0.4, most: 2.2 } as const;
 /** Lengths at which a single running result is carried along its law, seconds. */
-const RUN_LENGTHS = [240, 600, 1200, 2400, 4800, 9600] as const;
+const RUN_LENGTHS = [240, 900, 3600] as const;
 /** An effort whose fastest way with breaks takes this share of its time is one the muscles explain. */
 const MUSCLES_EXPLAIN = 0.985;
 /** The fastest cycle is at least this much faster than the mean pace of an own effort. */

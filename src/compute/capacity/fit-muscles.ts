@@ -83,7 +83,7 @@ export function fitMuscles(
     if (i === 0 && (musclesFirst || excess > 0)) {
       fit = { ...fit, muscleRecovery: recoveryFor(point, fit, doing, rules, constants) };
     }
-    if (timeOfPoint(point, fit, doing, rules, constants) > point.time * 1.001) {
+    if (timeOfPoint(point, fit, doing, rules, constants) > point.time * 1.01) {
       fit = { ...fit, unbroken: unbrokenFor(point, fit, doing, rules, constants) };
     }
   }
@@ -104,7 +104,7 @@ function recoveryFor(
     timeOfPoint(point, { ...fit, muscleRecovery: Math.exp(logarithm) }, doing, rules, constants) /
       point.time -
     1;
-  const root = findRoot(over, low, high, { width: 0.01, near: 0.003, most: 14 });
+  const root = findRoot(over, low, high, { width: 0.02, near: 0.008, most: 9 });
   if (root.kind === "no-bracket") return root.atLow < 0 ? Math.exp(low) : Math.exp(high);
   return Math.exp(root.at);
 }
@@ -121,6 +121,6 @@ function unbrokenFor(
   const high = Math.log(Math.max(fit.unbroken * 1.01, (point.amount * LONGEST_SET) / point.unbroken));
   const over = (logarithm: number): number =>
     timeOfPoint(point, { ...fit, unbroken: Math.exp(logarithm) }, doing, rules, constants) / point.time - 1;
-  const root = findRoot(over, low, high, { width: 0.005, near: 0.002, most: 16 });
+  const root = findRoot(over, low, high, { width: 0.01, near: 0.006, most: 10 });
   return root.kind === "no-bracket" ? Math.exp(high) : Math.exp(root.at);
 }

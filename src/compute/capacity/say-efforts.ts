@@ -1,15 +1,19 @@
-import type { OwnEffort } from "./own-efforts.ts";
+import type { MaxEffort } from "../../models/athlete.ts";
 
-/** An athlete's efforts as they wrote them, for what a plan rests on. @example `104 reps in 7:00 of 2026-09-01` */
-export function sayEfforts(efforts: readonly OwnEffort[]): string {
-  return efforts
-    .map(({ effort: { amount, unit, time, load, date, approximate } }) => {
-      const about = approximate ? "about " : "";
-      const loaded = load === undefined ? "" : ` at ${load.value} ${load.unit}`;
-      return `${about}${amount} ${unit}${loaded} in ${clock(time)}${date === undefined ? "" : ` of ${date}`}`;
-    })
-    .join("; ");
+/**
+ * An effort in the words and numbers of the athlete's file.
+ *
+ * @example sayEffort({ amount: 104, unit: "reps", time: 420, approximate: false, ... }) // => "104 reps in 7:00"
+ */
+export function sayEffort({ amount, unit, time, load, date, approximate }: Omit<MaxEffort, "place">): string {
+  const about = approximate ? "about " : "";
+  const loaded = load === undefined ? "" : ` at ${load.value} ${load.unit}`;
+  return `${about}${amount} ${unit}${loaded} in ${clock(time)}${date === undefined ? "" : ` of ${date}`}`;
 }
+
+/** Several efforts in one phrase, for what a plan rests on. */
+export const sayEfforts = (efforts: readonly { readonly effort: MaxEffort }[]): string =>
+  efforts.map(({ effort }) => sayEffort(effort)).join("; ");
 
 /** Minutes and seconds, tenths where there are some. */
 function clock(time: number): string {

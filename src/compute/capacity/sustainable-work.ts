@@ -1,6 +1,5 @@
 import { newBench } from "../pacing/attempt.ts";
 import { choosePlan } from "../pacing/choose-plan.ts";
-import { COARSE } from "../pacing/attempt.ts";
 import { findEfforts } from "../pacing/find-effort.ts";
 import { freshMuscles } from "../pacing/muscles.ts";
 import type { Rules } from "../pacing/rules.ts";
@@ -33,5 +32,5 @@ export function sustainableWorkIn(
   );
   const muscles = freshMuscles(rules);
   const { plan, margin } = choosePlan({ bench, goal: { kind: "score" }, muscles, draws: [], spread });
-  return findEfforts(bench, plan, () => margin, COARSE).worked;
+  return findEfforts(bench, plan, () => margin, bench.coarse).worked;
 }

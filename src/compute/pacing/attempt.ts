@@ -4,8 +4,9 @@ import type { Rules } from "./rules.ts";
 import { newLog, type RunLog, type RunState } from "./run.ts";
 import type { Track } from "./track.ts";
 
-/** Sustainable seconds of a step while searching. */
-export const COARSE = 20;
+/** Sustainable seconds of a step while searching: at least this, and so much that long work takes so many steps. */
+const COARSE = 30;
+const COARSE_STEPS = 40;
 
 /**
  * The few numbers a followable plan is made of: one effort per section (one in all, where no rest parts the work), one offset per
@@ -30,6 +31,8 @@ export type Bench = {
   readonly horizon: number;
   /** Sustainable seconds of the whole work; infinite where the time is fixed. */
   readonly wholeWork: number;
+  /** Sustainable seconds of a step while searching. */
+  readonly coarse: number;
   /** Lift of the rate by stretch, from early performances; 1 without. */
   readonly shape: Float64Array;
   readonly cost: Float64Array;
@@ -58,6 +61,7 @@ export function newBench(
     start,
     horizon,
     wholeWork,
+    coarse: Math.max(COARSE, lengthOf(horizon, wholeWork) / COARSE_STEPS),
     shape,
     cost: column(),
     lift: column(),
@@ -68,6 +72,12 @@ export function newBench(
     before: column(),
     left: column(),
   };
+}
+
+/** What is known of the length of the work before it is paced; 0 when nothing is. */
+function lengthOf(horizon: number, wholeWork: number): number {
+  const length = Math.min(horizon, wholeWork);
+  return Number.isFinite(length) ? length : 0;
 }
 
 /** The drive of a plan by effort, on the expected day, in debt if need be. Costs are set by `aimSection`. */

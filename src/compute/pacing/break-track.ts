@@ -8,7 +8,8 @@ import {
   drawOf,
   type MuscleDraw,
 } from "./muscles.ts";
-import { planSets, refillPerIdleSecond, type SetPlan } from "./plan-sets.ts";
+import { refillPerIdleSecond, restIn } from "./largest-sets.ts";
+import { planSets, type SetPlan } from "./plan-sets.ts";
 import type { Rules } from "./rules.ts";
 import type { RunLog } from "./run.ts";
 import { HOLD, REST_FOR, type Track } from "./track.ts";
@@ -119,7 +120,7 @@ function tireBySets(
     : 0;
   restMuscles(muscles, rules, plan.restFirst * muscleRecovery);
   plan.sizes.forEach((size, set) => {
-    if (set > 0) restMuscles(muscles, rules, plan.rest * muscleRecovery);
+    if (set > 0) restMuscles(muscles, rules, restIn(plan.rest, rules) * muscleRecovery);
     workMuscles(muscles, rules, draw, size * plan.cycle);
     tireMuscles(muscles, draw, size * perUnit);
   });

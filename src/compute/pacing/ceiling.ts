@@ -1,6 +1,5 @@
 import type { Pacing } from "../../models/plan/pacing.ts";
 import { findRoot } from "../../numerics/find-root.ts";
-import { COARSE } from "./attempt.ts";
 import { runEfforts } from "./find-effort.ts";
 import { roundSeconds } from "./rounds.ts";
 import type { Solved } from "./solve-part.ts";
@@ -22,7 +21,7 @@ export function ceilingOf({ bench, choice }: Solved, rounds: Pacing["rounds"]): 
     for (let i = 0; i < track.length; i += 1) {
       shape[i] = (planned[i] as number) * (track.round[i] === first.round ? faster : 1);
     }
-    const state = runEfforts(bench, choice.plan, COARSE, true);
+    const state = runEfforts(bench, choice.plan, bench.coarse, true);
     seconds = roundSeconds(bench, bench.log, state.at).get(first.round) ?? seconds;
     return state.least;
   };

@@ -1,9 +1,10 @@
 import { goldenSection } from "../../numerics/golden-section.ts";
-import { COARSE, type Bench, type Followable } from "./attempt.ts";
+import type { Bench, Followable } from "./attempt.ts";
 import { breakTrack } from "./break-track.ts";
 import { expectedLoss } from "./expect.ts";
 import { findEfforts } from "./find-effort.ts";
 import type { Goal } from "./goal.ts";
+import { lossOf } from "./loss.ts";
 import { copyMuscles, type MuscleDraw, type Muscles } from "./muscles.ts";
 import type { RunState } from "./run.ts";
 import type { Track } from "./track.ts";
@@ -53,16 +54,11 @@ const MOST_OFFSETS = 5;
 export function choosePlan(quest: Quest): Choice {
   const { bench, goal, spread } = quest;
   const { track, rules } = bench;
-  let plan: Followable = {
-    efforts: new Float64Array(Math.max(1, track.sections)).fill(0.6),
-    offsets: new Float64Array(Math.max(1, track.tasks.length)).fill(1),
-    finishLift: 1,
-    finishFrom: rules.finishFrom,
-  };
+  let plan = firstPlan(bench);
   settleSets(quest, plan);
   const { hold, together } = shareBetweenSections(quest, plan);
   const nominal = (of: Followable, margin: number): RunState =>
-    findEfforts(bench, of, targetOf(track, margin, hold), COARSE, together);
+    findEfforts(bench, of, targetOf(track, margin, hold), bench.coarse, together);
   const expected = (of: Followable, margin: number): number =>
     expectedLoss(bench, goal, of, nominal(of, margin), spread);
   const chosen = goldenSection((share) => expected(plan, share), 0, rules.marginLargest, MARGIN_STEPS);
@@ -95,11 +91,30 @@ export const targetOf =
   (section: number): number =>
     section >= track.sections - 1 ? margin : margin + hold * (1 - margin);
 
+/**
+ * The loss of a course at a first margin with its sets settled, on the expected day: enough to compare ways of cutting up the
+ * same work, at a small part of the cost of choosing a plan.
+ */
+export function quickLoss(quest: Quest): number {
+  const { bench, goal } = quest;
+  const plan = firstPlan(bench);
+  settleSets(quest, plan);
+  const state = findEfforts(bench, plan, targetOf(bench.track, FIRST_MARGIN, 0), bench.coarse);
+  return lossOf(goal, bench.track, state, bench.log);
+}
+
+const firstPlan = ({ track, rules }: Bench): Followable => ({
+  efforts: new Float64Array(Math.max(1, track.sections)).fill(0.6),
+  offsets: new Float64Array(Math.max(1, track.tasks.length)).fill(1),
+  finishLift: 1,
+  finishFrom: rules.finishFrom,
+});
+
 /** Lets the sets and the effort settle against each other: sets say what is least, effort says how long it takes. */
 function settleSets(quest: Quest, plan: Followable): void {
   const { bench, muscles, draws } = quest;
   for (let round = 0; round < SETTLINGS; round += 1) {
-    const state = findEfforts(bench, plan, targetOf(bench.track, FIRST_MARGIN, 0), COARSE);
+    const state = findEfforts(bench, plan, targetOf(bench.track, FIRST_MARGIN, 0), bench.coarse);
     const { excess } = breakTrack(bench.track, bench.rules, bench.log, state.at, copyMuscles(muscles), draws);
     if (excess < 0.002) return;
   }
@@ -119,7 +134,7 @@ function shareBetweenSections(quest: Quest, plan: Followable): { hold: number; t
       bench,
       plan,
       targetOf(bench.track, FIRST_MARGIN, way.hold),
-      COARSE,
+      bench.coarse,
       way.together,
     );
     const loss = expectedLoss(bench, goal, plan, state, spread);

@@ -66,6 +66,7 @@ export const pacingConstants = table({
   // Sets and breaks.
   spareShare: judgement(0.8, "trade rule: break at three quarters to four fifths of the reps possible"),
   breakShortest: judgement(4, "put down, breathe, pick up"),
+  breakHandling: judgement(2, "of every break go into putting down and picking up, and rest nothing"),
   fewerSetsWorth: judgement(
     0.03,
     "share of the time of an amount that fewer breaks to keep count of are worth",

@@ -1,7 +1,6 @@
 import { interpolate } from "../../numerics/interpolate.ts";
 import { normalQuantile } from "../../numerics/normal.ts";
 import { createRandom } from "../../numerics/random.ts";
-import { COARSE } from "./attempt.ts";
 import { keepAsPlan, runDay } from "./day.ts";
 import { dayForm, dayReserve } from "./expect.ts";
 import { roundSeconds } from "./rounds.ts";
@@ -49,12 +48,12 @@ export function simulateDays(
   const results: number[] = [];
   const clocks: number[] = [];
   for (const z of NODES) {
-    const day = runDay(bench, choice.plan, dayForm(z, spread), dayReserve(z, bench), COARSE);
+    const day = runDay(bench, choice.plan, dayForm(z, spread), dayReserve(z, bench), bench.coarse);
     results.push(reading.of(day));
     clocks.push(day.stopped === "no" ? day.clock : Number.POSITIVE_INFINITY);
   }
   const rounds = (z: number): ReadonlyMap<number, number> => {
-    const day = runDay(bench, choice.plan, dayForm(z, spread), dayReserve(z, bench), COARSE);
+    const day = runDay(bench, choice.plan, dayForm(z, spread), dayReserve(z, bench), bench.coarse);
     return roundSeconds(bench, bench.dayLog, day.at);
   };
   const finiteClocks = clocks.map((clock) => (Number.isFinite(clock) ? clock : 1e6));

@@ -1,5 +1,5 @@
 import { normalQuantile } from "../../numerics/normal.ts";
-import { COARSE, type Bench, type Followable } from "./attempt.ts";
+import type { Bench, Followable } from "./attempt.ts";
 import { keepAsPlan, runDay } from "./day.ts";
 import type { Goal } from "./goal.ts";
 import { lossOf } from "./loss.ts";
@@ -23,7 +23,7 @@ export function expectedLoss(
   keepAsPlan(bench, bench.log, nominal.at);
   let sum = 0;
   for (const z of DAYS) {
-    const state = runDay(bench, plan, dayForm(z, spread), dayReserve(z, bench), COARSE);
+    const state = runDay(bench, plan, dayForm(z, spread), dayReserve(z, bench), bench.coarse);
     sum += lossOf(goal, bench.track, state, bench.dayLog);
   }
   return sum / DAYS.length;

@@ -1,5 +1,4 @@
 import type { Pacing, PacingRow } from "../../models/plan/pacing.ts";
-import { COARSE } from "./attempt.ts";
 import { runDay } from "./day.ts";
 import type { RunState } from "./run.ts";
 import type { Solved } from "./solve-part.ts";
@@ -42,7 +41,7 @@ export function ifThenOf(
   const roundTime = left.length > 0 ? left.reduce((sum, round) => sum + round.seconds, 0) / left.length : 0;
   const perRound = (roundTime * difference) / row.end;
   const projected = (behind: number): number =>
-    resultOf(runDay(bench, choice.plan, row.end / (row.end + behind), 1, COARSE));
+    resultOf(runDay(bench, choice.plan, row.end / (row.end + behind), 1, bench.coarse));
   const common = { row: row.index, round: row.round, planned: row.end };
   const broken = rows.find(
     (other) =>

@@ -1,25 +1,5 @@
+import { evenSets, largestSet, refillPerIdleSecond, type SetQuestion, setsReach } from "./largest-sets.ts";
 import type { Rules } from "./rules.ts";
-
-/** What is asked: an amount to be done by a muscle in a known state. Shares are of an unbroken set from fresh. */
-export type SetQuestion = {
-  readonly amount: number;
-  /** Seconds per unit of the fastest cycle. */
-  readonly fastest: number;
-  /** Units possible unbroken from fresh at that cycle. */
-  readonly unbroken: number;
-  /** Whether something is held, so that only putting it down rests. */
-  readonly held: boolean;
-  /** Factor on the speed at which these muscles refill in breaks. */
-  readonly muscleRecovery: number;
-  /** What the limiting muscle has in its fast and slow store, and how much they hold together when full. */
-  readonly fast: number;
-  readonly slow: number;
-  readonly full: number;
-  /** Seconds the work should take, breaks included; less than possible gives the fastest possible. */
-  readonly time: number;
-  /** Whether breaks are forbidden. */
-  readonly unbrokenOnly: boolean;
-};
 
 /** Sets in order, none larger than the one before; the same rest between any two; seconds per unit inside the sets. */
 export type SetPlan = {
@@ -96,28 +76,62 @@ function rested(question: SetQuestion, rules: Rules, rest: number): SetQuestion 
 
 function fastestWay(question: SetQuestion, rules: Rules): SetPlan {
   const { amount, fastest } = question;
-  const first = allowed(question.fast + question.slow, question, rules, fastest, rules.spareShare);
+  const first = largestSet(question.fast + question.slow, question, rules, fastest, rules.spareShare);
   if (amount <= first || question.unbrokenOnly) return oneSet(question, fastest, 0);
-  const ways: SetPlan[] = [];
-  if (!question.held) {
-    const slow = drawnOut(question, rules);
-    if (slow) ways.push(slow);
-  }
-  let best = ways[0]?.total ?? Number.POSITIVE_INFINITY;
+  const drawn = question.held ? undefined : drawnOut(question, rules);
+  const ways: { count: number; rest: number; total: number }[] = [];
+  let best = drawn?.total ?? Number.POSITIVE_INFINITY;
   let worse = 0;
+  let longest = LONGEST_TRIED;
   const most = Math.ceil(amount);
-  for (let count = Math.max(2, Math.ceil(amount / first)); count <= most && worse < 3; count += 1) {
-    const rest = shortestRest(question, rules, count);
+  const fewest = Math.min(most, Math.max(2, Math.ceil(amount / first)));
+  for (let count = fewest; count <= most && worse < 3; count += Math.max(1, Math.floor(count / 12))) {
+    const rest = shortestRest(question, rules, count, longest);
     if (rest === undefined) continue;
+    longest = rest;
     const total = amount * fastest + (count - 1) * rest;
     worse = total < best - 1e-6 ? 0 : worse + 1;
     best = Math.min(best, total);
-    ways.push({ sizes: [count], rest, cycle: fastest, restFirst: 0, total, leastTotal: total });
+    ways.push({ count, rest, total });
   }
-  const chosen = ways.find((way) => way.total <= best * (1 + rules.fewerSetsWorth));
-  if (!chosen) return { ...oneSet(question, fastest, 0), total: amount * (fastest + LONGEST_TRIED) };
-  if (chosen.rest === 0) return chosen;
-  return { ...chosen, sizes: sizesOf(question, rules, chosen.sizes[0] ?? 2, chosen.rest) };
+  const good = best * (1 + rules.fewerSetsWorth);
+  if (drawn && drawn.total <= good) return drawn;
+  const way = ways.find(({ total }) => total <= good);
+  if (!way) return { ...oneSet(question, fastest, 0), total: amount * (fastest + LONGEST_TRIED) };
+  // What fewer sets may cost goes into the rests, so that the sets need not fall off so steeply.
+  const rest = Math.max(way.rest, Math.floor((good - amount * fastest) / (way.count - 1)));
+  const sizes = evenSets(question, rules, way.count, rest);
+  const total = amount * fastest + (sizes.length - 1) * rest;
+  return { sizes, rest, cycle: fastest, restFirst: 0, total, leastTotal: total };
+}
+
+/** Shortest rest in whole seconds, up to a longest, with which this many sets are enough; undefined when none is. */
+function shortestRest(
+  question: SetQuestion,
+  rules: Rules,
+  count: number,
+  longest: number,
+): number | undefined {
+  const enough = (rest: number): boolean => setsReach(question, rules, count, rest, rules.spareShare);
+  const shortest = Math.ceil(rules.breakShortest);
+  if (!enough(longest)) return undefined;
+  // More sets need a little less rest than the number before: look just below it first, then ever further.
+  let high = longest;
+  let low = shortest - 1;
+  for (let step = 1; high > shortest; step *= 2) {
+    const tried = Math.max(shortest, high - step);
+    if (!enough(tried)) {
+      low = tried;
+      break;
+    }
+    high = tried;
+  }
+  while (high - low > 1) {
+    const middle = (low + high) >> 1;
+    if (enough(middle)) high = middle;
+    else low = middle;
+  }
+  return high;
 }
 
 /** One set slowed down until the pauses inside the cycle rest the muscle enough; not for what is held. */
@@ -127,105 +141,6 @@ function drawnOut(question: SetQuestion, rules: Rules): SetPlan | undefined {
   const available = rules.spareShare * (question.fast + question.slow);
   if (available <= 0) return undefined;
   return oneSet(question, fastest + Math.max(0, 1 / unbroken - available / amount) / perSecond, 0);
-}
-
-/** Share of an unbroken set that comes back in a second of pause inside a cycle, for a half-tired muscle. */
-export const refillPerIdleSecond = (rules: Rules): number =>
-  (rules.recoverySpeed / 2) *
-  (rules.refillFastShare / rules.refillFastSeconds + (1 - rules.refillFastShare) / rules.refillSlowSeconds);
-
-/** Largest set allowed with so much of the muscle left, at a cycle, when a share of what is possible may be used. */
-function allowed(left: number, question: SetQuestion, rules: Rules, cycle: number, use: number): number {
-  const { unbroken, held, fastest } = question;
-  const perUnit = 1 / unbroken - (held ? 0 : refillPerIdleSecond(rules) * (cycle - fastest));
-  if (perUnit <= 0) return Number.POSITIVE_INFINITY;
-  const size = Math.floor((use * left) / perUnit + 1e-9);
-  return size >= 1 ? size : left / perUnit >= 1 - 1e-9 ? 1 : 0;
-}
-
-/** Shortest rest in whole seconds with which this many sets are enough; undefined when none is. */
-function shortestRest(question: SetQuestion, rules: Rules, count: number): number | undefined {
-  const enough = (rest: number): boolean =>
-    largestSets(question, rules, count, rest, rules.spareShare) !== undefined;
-  let low = Math.ceil(rules.breakShortest);
-  let high = LONGEST_TRIED;
-  if (enough(low)) return low;
-  if (!enough(high)) return undefined;
-  while (high - low > 1) {
-    const middle = (low + high) >> 1;
-    if (enough(middle)) high = middle;
-    else low = middle;
-  }
-  return high;
-}
-
-/** Sets each as large as allowed, when so many with such a rest are enough for the amount; else undefined. */
-function largestSets(
-  question: SetQuestion,
-  rules: Rules,
-  count: number,
-  rest: number,
-  use: number,
-): readonly number[] | undefined {
-  const free = rest * rules.recoverySpeed * question.muscleRecovery;
-  const keepFast = Math.exp(-free / rules.refillFastSeconds);
-  const keepSlow = Math.exp(-free / rules.refillSlowSeconds);
-  const fastFull = question.full * rules.refillFastShare;
-  const slowFull = question.full - fastFull;
-  let { fast, slow } = question;
-  let left = question.amount;
-  const sizes: number[] = [];
-  for (let set = 0; set < count; set += 1) {
-    const size = allowed(fast + slow, question, rules, question.fastest, use);
-    if (size <= 0) return undefined;
-    sizes.push(size);
-    left -= size;
-    if (left <= 1e-9) return sizes;
-    const kept = Math.max(0, 1 - size / question.unbroken / (fast + slow));
-    fast = fastFull - (fastFull - fast * kept) * keepFast;
-    slow = slowFull - (slowFull - slow * kept) * keepSlow;
-  }
-  return undefined;
-}
-
-/**
- * Sizes of so many sets with such a rest: each the same share of what is possible then, the smallest share that is enough, in whole
- * units, largest first.
- */
-function sizesOf(question: SetQuestion, rules: Rules, count: number, rest: number): readonly number[] {
-  let sizes = largestSets(question, rules, count, rest, rules.spareShare) ?? [question.amount];
-  let low = 0;
-  let high = rules.spareShare;
-  for (let step = 0; step < 6; step += 1) {
-    const use = (low + high) / 2;
-    const tried = largestSets(question, rules, count, rest, use);
-    if (tried) {
-      sizes = tried;
-      high = use;
-    } else low = use;
-  }
-  return shareOut(question.amount, sizes);
-}
-
-/** Shares an amount out in proportion to given sizes, in whole units; what does not divide goes to the first sets. */
-function shareOut(amount: number, sizes: readonly number[]): readonly number[] {
-  const sum = sizes.reduce((total, size) => total + size, 0);
-  const whole = Math.floor(amount);
-  const exact = sizes.map((size) => (whole * size) / sum);
-  const shares = exact.map((share) => Math.floor(share + 1e-9));
-  let left = whole - shares.reduce((total, share) => total + share, 0);
-  const order = exact
-    .map((share, i) => ({ i, rest: share - (shares[i] ?? 0) }))
-    .sort((a, b) => b.rest - a.rest || a.i - b.i);
-  for (const { i } of order) {
-    if (left <= 0) break;
-    shares[i] = (shares[i] ?? 0) + 1;
-    left -= 1;
-  }
-  const sorted = shares.filter((share) => share > 0).sort((a, b) => b - a);
-  const fraction = amount - whole;
-  if (fraction > 1e-9) sorted[sorted.length - 1] = (sorted.at(-1) ?? 0) + fraction;
-  return sorted;
 }
 
 /** Uses more time than the fastest way needs. */
@@ -239,11 +154,12 @@ function spreadOut(
   const { amount, fastest, held } = question;
   const even = time / amount;
   const slowest = held ? fastest * rules.slowestInSet : Number.POSITIVE_INFINITY;
-  const unbroken = amount <= allowed(question.fast + question.slow, question, rules, even, rules.spareShare);
+  const unbroken =
+    amount <= largestSet(question.fast + question.slow, question, rules, even, rules.spareShare);
   if (question.unbrokenOnly || (unbroken && even <= slowest)) {
     return { ...oneSet(question, even, restFirst), total: time + restFirst };
   }
-  if (amount <= allowed(question.fast + question.slow, question, rules, fastest, EASY)) {
+  if (amount <= largestSet(question.fast + question.slow, question, rules, fastest, EASY)) {
     // A small set is not broken up for want of hurry: the athlete breathes before it instead.
     const breathing = time - amount * slowest;
     return { ...oneSet(question, slowest, restFirst + breathing), total: time + restFirst };
@@ -255,8 +171,8 @@ function spreadOut(
   for (let count = fewest; count <= most; count += 1) {
     const rest = Math.floor(resting / (count - 1));
     if (rest < rules.breakShortest) break;
-    if (!largestSets(question, rules, count, rest, rules.spareShare)) continue;
-    const sizes = sizesOf(question, rules, count, rest);
+    if (!setsReach(question, rules, count, rest, rules.spareShare)) continue;
+    const sizes = evenSets(question, rules, count, rest);
     const total = time + restFirst;
     return { ...fast, sizes, rest, cycle: (time - (sizes.length - 1) * rest) / amount, restFirst, total };
   }

@@ -1,4 +1,3 @@
-import { COARSE } from "./attempt.ts";
 import { targetOf } from "./choose-plan.ts";
 import { findEfforts } from "./find-effort.ts";
 import { lossOf } from "./loss.ts";
@@ -20,7 +19,7 @@ export function sensitivityOf({ bench, goal, choice }: Solved): Sensitivity {
   const target = targetOf(track, choice.margin, choice.hold);
   const plan = { ...choice.plan, efforts: choice.plan.efforts.slice() };
   const loss = (): number => {
-    const state = findEfforts(bench, plan, target, COARSE, choice.together);
+    const state = findEfforts(bench, plan, target, bench.coarse, choice.together);
     return lossOf(goal, track, state, bench.log);
   };
   const even = loss();

@@ -40,18 +40,24 @@ export function simulateWork(
     const stretched = tired(rules, state.worked) / drive.form;
     let piece = Math.min(all - done, step, toFinish(drive, state));
     let rate: number;
+    // The cost per second where it is known without raising the rate to its power again; else it is computed below.
+    let cost = -1;
     if ((track.needBy[i] as number) < Number.POSITIVE_INFINITY) {
       rate = Math.max((1 / dearer) ** (1 / kappa), neededRate(track, state, i, all - done) * stretched);
     } else if (drive.by === "effort") {
-      rate = ((drive.cost[i] as number) / dearer) ** (1 / kappa) * (drive.lift[i] as number);
-      if (isFinish(drive, state)) rate *= drive.finishLift;
+      const lift = (drive.lift[i] as number) * (isFinish(drive, state) ? drive.finishLift : 1);
+      rate = ((drive.cost[i] as number) / dearer) ** (1 / kappa) * lift;
+      if (lift === 1) cost = drive.cost[i] as number;
     } else {
       const through =
         all < Number.POSITIVE_INFINITY ? (done + piece / 2) / all : (state.clock - begun) / (limit - begun);
       rate = (perUnit * stretched) / plannedPace(drive, state, i, through, whole);
     }
-    rate = Math.min(rate, (perUnit * stretched) / least);
-    let cost = rate ** kappa * dearer;
+    const fastest = (perUnit * stretched) / least;
+    if (rate > fastest || cost < 0) {
+      rate = Math.min(rate, fastest);
+      cost = rate ** kappa * dearer;
+    }
     const most = state.slowing
       ? rules.blownCost
       : state.blown

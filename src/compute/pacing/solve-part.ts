@@ -29,27 +29,31 @@ const FINE_ROUNDS = 5;
 /** Relative excess of the time sets need at which they agree. */
 const AGREED = 2e-4;
 
-/** Chooses the plan of a track and runs it rep by rep with its sets, until effort and sets agree. */
-export function solvePart(
-  track: Track,
-  rules: Rules,
-  goal: Goal,
-  start: { readonly state: RunState; readonly muscles: Muscles },
-  horizon: number,
-  shape: Float64Array,
-  spread: number,
-): Solved {
+/** Everything a track is solved with. */
+export type PartToSolve = {
+  readonly track: Track;
+  readonly rules: Rules;
+  readonly goal: Goal;
+  readonly start: { readonly state: RunState; readonly muscles: Muscles };
+  /** Clock at which it ends; infinite where the work ends it. */
+  readonly horizon: number;
+  readonly shape: Float64Array;
+  readonly spread: number;
+};
+
+/** The search for the plan of a track, ready to begin. */
+export function questOf({ track, rules, goal, start, horizon, shape, spread }: PartToSolve): Quest {
   const fixed = goal.kind === "time" && !Number.isFinite(horizon);
-  const bench = newBench(
-    track,
-    rules,
-    start.state,
-    horizon,
-    fixed ? workOf(track) : Number.POSITIVE_INFINITY,
-    shape,
-  );
-  const draws = drawsOf(track);
-  const quest: Quest = { bench, goal, muscles: start.muscles, draws, spread };
+  const work = fixed ? workOf(track) : Number.POSITIVE_INFINITY;
+  const bench = newBench(track, rules, start.state, horizon, work, shape);
+  return { bench, goal, muscles: start.muscles, draws: drawsOf(track), spread };
+}
+
+/** Chooses the plan of a track and runs it rep by rep with its sets, until effort and sets agree. */
+export function solvePart(part: PartToSolve): Solved {
+  const { track, rules, goal, start, spread } = part;
+  const quest = questOf(part);
+  const { bench, draws } = quest;
   const choice = choosePlan(quest);
   const target = targetOf(track, choice.margin, choice.hold);
   for (let round = 1; ; round += 1) {

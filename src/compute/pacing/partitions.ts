@@ -1,0 +1,78 @@
+import type { Course, CourseEffort, CourseItem } from "../../models/course.ts";
+
+/** Numbers of rounds into which free work is cut, as far as the smallest amount allows. */
+const ROUNDS = [1, 2, 4, 5, 10, 20, 25, 30] as const;
+/** At most so many ways are offered. */
+const MOST_WAYS = 5;
+
+/**
+ * The ways of cutting up the work that may be done in any order: as written, and in equal rounds of all of it. Numbers of rounds that
+ * divide every amount come first; without enough of those, amounts differ by one between rounds. A course without such
+ * work has one way, itself.
+ */
+export function partitionsOf(course: Course): readonly Course[] {
+  const group = course.items.find(
+    (item): item is CourseEffort => item.kind === "effort" && item.freeGroup !== undefined,
+  )?.freeGroup;
+  if (group === undefined) return [course];
+  const members = course.items.filter(
+    (item): item is CourseEffort => item.kind === "effort" && item.freeGroup === group,
+  );
+  const amounts = members.map(({ amount }) => (amount.kind === "counted" ? amount.amount : 0));
+  const smallest = Math.min(...amounts);
+  if (members.length < 2 || smallest < 2) return [course];
+  const possible = ROUNDS.filter((rounds) => rounds <= smallest);
+  const even = possible.filter((rounds) => amounts.every((amount) => amount % rounds === 0));
+  const chosen = even.length >= 3 ? even : possible;
+  return thinned(chosen).map((rounds) => ({ ...course, items: cutUp(course.items, group, members, rounds) }));
+}
+
+/** The smallest and largest, and some between. */
+const thinned = (rounds: readonly number[]): readonly number[] =>
+  rounds.length <= MOST_WAYS
+    ? rounds
+    : Array.from(
+        { length: MOST_WAYS },
+        (_, i) => rounds[Math.round((i * (rounds.length - 1)) / (MOST_WAYS - 1))] ?? 1,
+      );
+
+function cutUp(
+  items: readonly CourseItem[],
+  group: number,
+  members: readonly CourseEffort[],
+  rounds: number,
+): readonly CourseItem[] {
+  const out: CourseItem[] = [];
+  let done = false;
+  for (const item of items) {
+    const isMember = item.kind === "effort" && item.freeGroup === group;
+    if (!isMember) {
+      const round = item.pass.round + (done ? rounds - 1 : 0);
+      out.push({ ...item, index: out.length, pass: { ...item.pass, round } });
+      continue;
+    }
+    if (done) continue;
+    done = true;
+    for (let pass = 0; pass < rounds; pass += 1) {
+      for (const member of members) out.push(partOf(member, pass, rounds, out.length));
+    }
+  }
+  return out;
+}
+
+function partOf(member: CourseEffort, pass: number, rounds: number, index: number): CourseEffort {
+  const { amount, scores } = member;
+  const whole = amount.kind === "counted" ? amount.amount : 0;
+  // What does not divide goes to the first rounds.
+  const share = Number.isInteger(whole)
+    ? Math.floor(whole / rounds) + (pass < whole % rounds ? 1 : 0)
+    : whole / rounds;
+  return {
+    ...member,
+    index,
+    amount: { kind: "counted", amount: share },
+    scores: whole > 0 ? (scores * share) / whole : 0,
+    tieBreak: member.tieBreak && pass === rounds - 1,
+    pass: { ...member.pass, round: member.pass.round + pass },
+  };
+}
