@@ -31,6 +31,7 @@ export function unclearIn(text: string): readonly string[] {
   const sentences = text.split(/(?<=[.?])\s+/);
   return [
     ...(text.length > MOST_CHARACTERS ? [`${text.length} characters`] : []),
+    ...(/\w- \w/.test(text) ? ["a word torn apart at its hyphen"] : []),
     ...(/[.?]$/.test(text) ? [] : ["ends without a full stop"]),
     ...sentences.filter((sentence) => !/^[A-Z{]/.test(sentence)).map((each) => `begins small: ${each}`),
     ...sentences

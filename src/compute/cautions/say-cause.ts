@@ -4,6 +4,8 @@ import { CONDITIONS } from "../../models/vocabulary.ts";
 import type { Verdict } from "../conditions/holds.ts";
 import { sayCondition } from "./say-condition.ts";
 
+const IN_THIS_WORKOUT = " in this workout";
+
 /** Clauses on what brought something up, without numbers: those stand in the plan, rounded once. `#` is the movement. */
 const METRIC_CLAUSES: Readonly<Partial<Record<Metric, string>>> = {
   age: "your age",
@@ -25,7 +27,8 @@ const FACT_CLAUSES: Readonly<Partial<Record<Fact, (word: string) => string>>> = 
   lifted: () => "a lift for load",
   "needs-catching": () => "a lift that lands on you",
   ending: () => "the cap, which your plan does not beat",
-  stress: () => "# in this workout",
+  stress: () => `#${IN_THIS_WORKOUT}`,
+  taxes: () => `#${IN_THIS_WORKOUT}`,
 };
 
 /** Clauses that tell more come first. */
@@ -45,6 +48,7 @@ const ORDER: readonly (Metric | Fact)[] = [
   "starts-today",
   "workout-minutes",
   "stress",
+  "taxes",
 ];
 
 const MOST_CLAUSES = 2;
@@ -57,9 +61,15 @@ export function sayCause(verdicts: readonly Verdict[], movement?: Movement): str
   const clauses = [...verdicts]
     .sort((one, other) => rankOf(one) - rankOf(other))
     .flatMap((verdict) => clauseOf(verdict, movement) ?? []);
-  const told = [...new Set(clauses)].slice(0, MOST_CLAUSES);
+  const told = [...new Set(clauses)].filter(isNews).slice(0, MOST_CLAUSES);
   return told.join(" and ");
 }
+
+/** That a movement is in the workout goes without saying once another clause has named it. */
+const isNews = (clause: string, at: number, clauses: readonly string[]): boolean => {
+  const named = clause.replace(IN_THIS_WORKOUT, "");
+  return named === clause || !clauses.slice(0, at).some((before) => before.includes(named));
+};
 
 function clauseOf({ condition }: Verdict, movement: Movement | undefined): string | undefined {
   if (condition.kind === "fact" && !condition.holds) return undefined;
