@@ -1,5 +1,6 @@
 import { bestLift } from "../../src/compute/capacity/best-lift.ts";
 import { withhold } from "../../src/compute/cautions/withhold.ts";
+import { usualAmounts } from "../../src/compute/conditions/usual-amounts.ts";
 import { chooseBar } from "../../src/compute/lifting/plates.ts";
 import { type Around, planAround } from "../../src/compute/plan/plan-around.ts";
 import type { PlanContext } from "../../src/compute/plan/plan-context.ts";
@@ -67,6 +68,7 @@ export function aroundFor(
     | "start"
     | "withholding"
     | "bestLift"
+    | "usual"
     | "overrides"
   > = {
     athlete,
@@ -81,6 +83,7 @@ export function aroundFor(
       const movement = sampleLibrary.movements.get(id);
       return movement && bestLift(athlete, movement, sampleLibrary.movements, date);
     },
+    usual: usualAmounts(athlete, date, () => undefined),
     overrides: {},
   };
   // Pacing has been done by hand, so what only the pacing asks of the context is not there.

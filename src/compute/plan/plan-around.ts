@@ -4,7 +4,6 @@ import { planAfter } from "../after/plan-after.ts";
 import { cautionsOf } from "../cautions/cautions.ts";
 import { chooseOptions } from "../choices/choose.ts";
 import { situationsOf, type SituationsInput } from "../conditions/situations-of.ts";
-import { usualAmounts } from "../conditions/usual-amounts.ts";
 import { setUpOf } from "../set-up/set-up.ts";
 import { standardsOf } from "../set-up/standards.ts";
 import { planWarmUp } from "../warm-up/plan-warm-up.ts";
@@ -62,7 +61,8 @@ function situationsInput(
   context: PlanContext,
   parts: readonly PartPlan[],
 ): SituationsInput {
-  const { athlete, library, date, gym, competition, start, withholding, bestLift, overrides } = context;
+  const { athlete, library, date, gym, competition, start, withholding, bestLift, usual, overrides } =
+    context;
   return {
     athlete,
     workout,
@@ -74,7 +74,7 @@ function situationsInput(
     ...(start !== undefined && { start: { at: start.local, zone: start.zone } }),
     withholding,
     abilities: { best: bestLift },
-    usual: usualAmounts(athlete, date, () => undefined, overrides),
+    usual,
     overrides,
   };
 }

@@ -10,6 +10,7 @@ import type { Metres } from "../../models/quantity.ts";
 import type { BestLift } from "../capacity/best-lift.ts";
 import type { Capacity } from "../capacity/movement-capacity.ts";
 import type { Withholding } from "../cautions/withhold.ts";
+import type { UsualAmounts } from "../conditions/usual-amounts.ts";
 import type { StartInstant } from "./start-instant.ts";
 
 /** What is settled about an athlete and a workout before anything is planned. */
@@ -29,6 +30,8 @@ export type PlanContext = {
   readonly capacity: Capacity;
   /** Best lift today by movement id; undefined for what is no lift. */
   readonly bestLift: (movement: string) => BestLift | undefined;
+  /** What the athlete has lately done of each movement in one session. */
+  readonly usual: UsualAmounts;
   readonly loadBar: (load: CourseLoad, movement: Movement) => BarLoad;
   readonly between: Metres;
   readonly seed: number;

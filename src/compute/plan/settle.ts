@@ -5,6 +5,8 @@ import type { Workout } from "../../models/workout.ts";
 import { type BestLift, bestLift } from "../capacity/best-lift.ts";
 import { capacityOf } from "../capacity/capacity.ts";
 import { withhold } from "../cautions/withhold.ts";
+import { usualAmounts } from "../conditions/usual-amounts.ts";
+import { workDone } from "../conditions/work-done.ts";
 import { chooseBar } from "../lifting/plates.ts";
 import { loadAtGym } from "./load-at-gym.ts";
 import type { PlanContext } from "./plan-context.ts";
@@ -60,6 +62,18 @@ export function settle(
         overrides,
       }),
       bestLift: best,
+      usual: usualAmounts(
+        athlete,
+        date,
+        (result) =>
+          workDone(
+            result,
+            data.workouts,
+            (done) => resolveDivision(athlete, done).division,
+            library.movements,
+          ),
+        overrides,
+      ),
       loadBar: loadAtGym(gym, bar, (id) => best(id)?.kilograms),
       between: inMetres(workout.floor?.between ?? gym.between),
       seed,
