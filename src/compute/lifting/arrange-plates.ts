@@ -5,7 +5,7 @@ import { type MakableLoads, nearestSide, type SideLoad, totalOf, waysOf } from "
 import { barLoadOf, sharedFromInside } from "./plates.ts";
 
 /** How many plates more than the fewest a way of loading may use to spare iron later. */
-const SPARE_PLATES = 1;
+const SPARE_PLATES = 2;
 
 /** A load written in one unit and made of the other has been rounded to six decimals: 0.1 g is the same load. */
 const TOLERANCE: ExactMass = 10_000;
@@ -20,8 +20,8 @@ type Path = {
 };
 
 /**
- * Loads made one after the other with the least iron moved in all: among the ways to make each total (up to one
- * plate more than the fewest), the sequence that moves the fewest kilograms on and off, then the fewest plates.
+ * Loads made one after the other with the least iron moved in all: among the ways to make each total (up to two
+ * plates more than the fewest), the sequence that moves the fewest kilograms on and off, then the fewest plates.
  * Plates always stand heaviest inside. Shortest path from load to load; the way to the first counts too, from the
  * plates that stand on the bar. Loads that cannot be made are left as they are.
  */

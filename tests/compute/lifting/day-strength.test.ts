@@ -1,0 +1,82 @@
+import { describe, expect, it } from "vitest";
+import { ATTEMPT_CONSTANTS } from "../../../src/compute/lifting/attempt-constants.ts";
+import {
+  beliefBefore,
+  beliefFromOpener,
+  openerMargin,
+  spreadOfAttempt,
+} from "../../../src/compute/lifting/day-strength.ts";
+import { makeChance } from "../../../src/compute/lifting/make-chance.ts";
+import { withOverrides } from "../../../src/compute/with-overrides.ts";
+
+const constants = withOverrides(ATTEMPT_CONSTANTS);
+const snatch = { overheadCatch: true };
+const slow = { overheadCatch: false };
+
+describe("the spread of one attempt", () => {
+  it("is a line in kilograms: 6.4 kg for a clean and jerk near 100 kg, 7.2 kg for a snatch near 80 kg", () => {
+    const cleanAndJerk = spreadOfAttempt(100, slow, constants);
+    const overhead = spreadOfAttempt(80, snatch, constants);
+    expect(Math.hypot(cleanAndJerk.day, cleanAndJerk.noise)).toBeCloseTo(6.4, 6);
+    expect(Math.hypot(overhead.day, overhead.noise)).toBeCloseTo(7.16, 6);
+  });
+
+  it("grows no more for snatches over 110 kg", () => {
+    const heavy = spreadOfAttempt(150, snatch, constants);
+    expect(Math.hypot(heavy.day, heavy.noise)).toBeCloseTo(8.7, 6);
+  });
+
+  it("is more the attempt than the day: two thirds of the variance of a snatch, half of a clean and jerk", () => {
+    const overhead = spreadOfAttempt(80, snatch, constants);
+    const cleanAndJerk = spreadOfAttempt(100, slow, constants);
+    expect(overhead.noise ** 2 / (overhead.noise ** 2 + overhead.day ** 2)).toBeCloseTo(0.6645, 6);
+    expect(cleanAndJerk.noise ** 2 / (cleanAndJerk.noise ** 2 + cleanAndJerk.day ** 2)).toBeCloseTo(
+      0.5105,
+      6,
+    );
+  });
+});
+
+describe("the belief before the day", () => {
+  it("is the best lift with its doubt, wider by the doubt of the loss, and noise a quarter wider than fitted", () => {
+    const belief = beliefBefore({ kilograms: 100, spread: 6 }, 0.03, slow, constants);
+    expect(belief.mean).toBe(100);
+    expect(belief.spread).toBeCloseTo(Math.hypot(6, 3), 9);
+    expect(belief.noise).toBeCloseTo(1.25 * 6.4 * Math.sqrt(0.5105), 9);
+  });
+});
+
+describe("the belief from an opener somebody chose who knows the athlete", () => {
+  const before = beliefBefore({ kilograms: 100, spread: 8 }, 0, slow, constants);
+
+  it("lies 5.6 kg over it, and 0.24 kg more for each kilogram under the best, for lifts without overhead catch", () => {
+    expect(openerMargin(100, 100, slow, constants)).toBeCloseTo(5.6, 9);
+    expect(openerMargin(90, 100, slow, constants)).toBeCloseTo(5.6 + 2.4, 9);
+    expect(openerMargin(105, 100, slow, constants)).toBeCloseTo(5.6, 9);
+    expect(openerMargin(90, 100, snatch, constants)).toBeCloseTo(5.0 + 2.9, 9);
+  });
+
+  it("without a known best lies 6.5 or 7.3 kg over it", () => {
+    expect(openerMargin(90, undefined, snatch, constants)).toBe(6.5);
+    expect(openerMargin(90, undefined, slow, constants)).toBe(7.3);
+  });
+
+  it("keeps the fitted chance of the opener, though everything is a quarter wider", () => {
+    const belief = beliefFromOpener(92, before, true, slow, constants);
+    const margin = 5.6 + 0.24 * 8;
+    const fitted = 3.1 + 0.033 * (92 + margin);
+    expect(makeChance(92, belief)).toBeCloseTo(
+      makeChance(92, { mean: 92 + margin, spread: fitted, noise: 0 }),
+      9,
+    );
+  });
+
+  it("is surer than before", () => {
+    expect(beliefFromOpener(92, before, true, slow, constants).spread).toBeLessThan(before.spread);
+  });
+
+  it("is not moved by openers far from the best", () => {
+    expect(beliefFromOpener(70, before, true, slow, constants)).toBe(before);
+    expect(beliefFromOpener(115, before, true, slow, constants)).toBe(before);
+  });
+});

@@ -1,0 +1,53 @@
+import { describe, expect, it } from "vitest";
+import { heavyBarFault, noLiftFault, shortWindowFault } from "../../../src/compute/lifting/lifting-faults.ts";
+import { sayFault } from "../../../src/models/say-fault.ts";
+
+const workout = { file: "content/workouts/grindstone.mdx", line: 7, column: 5 };
+const athlete = { file: "athletes/ada.yaml", line: 1, column: 1 };
+
+describe("why attempts cannot be planned", () => {
+  it("says that nothing in a part is a lift", () => {
+    expect(sayFault(noLiftFault(workout, "b", ["plank", "row"]))).toBe(
+      [
+        "content/workouts/grindstone.mdx, line 7, column 5: Fault",
+        "  found    plank, row",
+        "  wrong    part b is lifted for load, but no best lift can be derived of plank or row",
+        "  allowed  movements of which a single best lift means something",
+        "  to do    Name a lift in the part, or say `best lift: yes` in the file of the movement.",
+      ].join("\n"),
+    );
+    expect(noLiftFault(workout, "b", []).problem).toBe(
+      "part b is lifted for load, but no best lift can be derived of anything in it",
+    );
+  });
+
+  it("says that a window is too short for one lift", () => {
+    expect(sayFault(shortWindowFault(workout, "b", 15, 32))).toBe(
+      [
+        "content/workouts/grindstone.mdx, line 7, column 5: Fault",
+        "  found    15 s",
+        "  wrong    the window of part b leaves 15 s, too short for one lift",
+        "  allowed  32 s or more for getting to the bar and one lift",
+        "  to do    Give the window more time or the part before it less work, or let a lift begun before the end count.",
+      ].join("\n"),
+    );
+  });
+
+  it("says that a window has closed before it can begin", () => {
+    expect(shortWindowFault(workout, "b", -40, 32).problem).toBe(
+      "the window of part b has closed before it can begin",
+    );
+  });
+
+  it("says that the empty bar is heavier than the opener", () => {
+    expect(sayFault(heavyBarFault(athlete, "snatch", 20, 16.42))).toBe(
+      [
+        "athletes/ada.yaml, line 1, column 1: Fault",
+        "  found    bar of 20 kg",
+        "  wrong    the empty bar of 20 kg is heavier than what should be opened with in the snatch, 16.4 kg",
+        "  allowed  a bar of at most 16.4 kg",
+        "  to do    Add a lighter bar to the gym's file, or a heavier result of the lift to the athlete's.",
+      ].join("\n"),
+    );
+  });
+});
