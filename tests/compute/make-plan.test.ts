@@ -93,6 +93,20 @@ describe.each(named)("the plan of $title", ({ plan }) => {
   });
 });
 
+// Part b starts 1:30 after part a, and a bar that stands ready is lifted 25 s after that at the earliest.
+test("the finish table speaks of the end of the part before, not of the start of the window", () => {
+  const plan = planFor("zoe-quellmalz", "lamp-oil");
+  const [first, second] = plan.parts;
+  const table = second?.lifting?.finishTable ?? [];
+  expect(table.length).toBeGreaterThan(2);
+  expect(table.map(({ finish }) => finish)).toContainEqual(
+    expect.closeTo(first?.pacing?.duration ?? 0, 6) as number,
+  );
+  for (const { finish, firstLift } of table) {
+    if (firstLift !== undefined) expect(firstLift).toBeGreaterThanOrEqual(finish + 90);
+  }
+});
+
 test("equal input gives an equal plan", () => {
   expect(planFor("zoe-quellmalz", "lamp-oil")).toEqual(planFor("zoe-quellmalz", "lamp-oil"));
 });

@@ -65,6 +65,17 @@ export const BEST_LIFT_CONSTANTS = {
   },
   ratioErrorPublished: { value: 0.06, source: "error of a published ratio", confidence: "judgement" },
   ratioErrorJudgement: { value: 0.08, source: "error of a ratio by judgement", confidence: "judgement" },
+  ratioErrorOfStyles: {
+    value: 0.03,
+    source:
+      "error of the ratio between two lifts that are nearly one: styles of a lift differ little between people",
+    confidence: "judgement",
+  },
+  ratioErrorGrowth: {
+    value: 0.3,
+    source: "growth of that error with how far the ratio is from 1, up to the error by its confidence",
+    confidence: "judgement",
+  },
   levelError: {
     value: 0.2,
     source: "error of a lift guessed from level and body mass",

@@ -145,7 +145,8 @@ function fromRelated(
       .flatMap(({ of, ratio, confidence }) => {
         const own = fromResults(athlete, of, date, constants);
         const bests = own ? [own] : steps > 1 ? reach(of, steps - 1, [...seen, of.id]) : [];
-        return bests.map((best) => scaled(best, of, ratio, errors[confidence]));
+        const near = constants.ratioErrorOfStyles + constants.ratioErrorGrowth * Math.abs(1 - ratio);
+        return bests.map((best) => scaled(best, of, ratio, Math.min(errors[confidence], near)));
       });
   const found = reach(movement, STEPS_AWAY, [movement.id]);
   return found.reduce<BestLift | undefined>(

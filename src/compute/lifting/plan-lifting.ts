@@ -77,7 +77,7 @@ function planLines(
         }),
       sum: several,
       lifts: planned.map((lift) => described(input, lift, window, constants)),
-      finishTable: first && lineWindow.varies ? tableOf(window, first) : [],
+      finishTable: first && lineWindow.varies ? tableOf(input, window, first) : [],
       loading: input.iron.loading,
     },
   };
@@ -118,15 +118,17 @@ function described(
   });
 }
 
-/** One row for each moment at which the part before may end. */
+/** One row for each moment at which the part before may end: the rest that the rules put between comes before the window. */
 function tableOf(
+  { part: { start } }: LiftingInput,
   { opens }: LiftingWindow,
   { task, chosen, offsets, lead }: PlannedLift,
 ): Lifting["finishTable"] {
   const { step } = chosen.problem;
   const { iron, today } = task;
+  const rest = start.kind === "after" ? start.rest : 0;
   const finishes = offsets.map((offset) => ({
-    finish: opens + offset * step,
+    finish: opens - rest + offset * step,
     step: offset + lead,
     strength: (since: number, rest: number, attempts: number) =>
       today.strength(Math.max(0, since - (offset + lead) * step), rest, attempts),
