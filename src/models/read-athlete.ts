@@ -5,6 +5,7 @@ import type { Band } from "./band.ts";
 import type { Checked } from "./fault.ts";
 import { idOfFile } from "./file-name.ts";
 import type { DateOrder } from "./quantities/date.ts";
+import { MASS_UNITS, type MassUnit } from "./quantity.ts";
 import { checkOpened, type SourceFile } from "./read.ts";
 import { athleteSchema, type WrittenAthlete } from "./schemas/athlete-schema.ts";
 import { bandSchema } from "./schemas/band-schema.ts";
@@ -17,18 +18,29 @@ export type ReadAthlete = (file: SourceFile) => Checked<Athlete>;
  * of a file is told at once; one about the order of day and month stands for all its dates. Never throws.
  */
 export function athleteReader(context: AthleteContext): ReadAthlete {
-  const schemas = new Map<DateOrder | undefined, ReturnType<typeof athleteSchema>>();
-  const schemaFor = (dates: DateOrder | undefined) => {
-    const known = schemas.get(dates) ?? athleteSchema(dates === undefined ? context : { ...context, dates });
-    schemas.set(dates, known);
+  const schemas = new Map<string, ReturnType<typeof athleteSchema>>();
+  const schemaFor = (dates: DateOrder | undefined, units: MassUnit | undefined) => {
+    const key = `${dates ?? ""} ${units ?? ""}`;
+    const ofFile = { ...(dates === undefined ? {} : { dates }), ...(units === undefined ? {} : { units }) };
+    const known = schemas.get(key) ?? athleteSchema({ ...context, ...ofFile });
+    schemas.set(key, known);
     return known;
   };
   return (file) => {
     const opened = openYaml(file.path, file.text, "text");
-    const checked = checkOpened(opened, schemaFor(context.dates ?? orderOfDates(file.text)));
+    const checked = checkOpened(
+      opened,
+      schemaFor(context.dates ?? orderOfDates(file.text), unitsOf(opened.value)),
+    );
     if (!checked.ok) return { ok: false, faults: onceForDates(checked.faults) };
     return { ...checked, value: placed(checked.value, checked.value.name, file, opened, []) };
   };
+}
+
+/** The unit the file says the athlete reads loads in. */
+function unitsOf(value: unknown): MassUnit | undefined {
+  const written = typeof value === "object" && value !== null && "units" in value ? value.units : undefined;
+  return MASS_UNITS.find((unit) => unit === written);
 }
 
 /** Makes the reader of typical athletes, `content/bands/*.yaml`; the title stands in for the name. */

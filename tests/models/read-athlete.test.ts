@@ -378,6 +378,24 @@ describe("lifts", () => {
     ]);
   });
 
+  it("propose the unit of the athlete first", () => {
+    expect(tell("units: lb", "lifts: {snatch: 135}")[0]).toContain(
+      "Write `135 lb` or `135 kg`, whichever is meant.",
+    );
+  });
+
+  it("count the whole load on a bar", () => {
+    expect(tell("lifts: {back squat: BW}")).toEqual([
+      lines(
+        "line 3, column 21: Question",
+        "found    BW",
+        "because  on a bar the whole load counts, whatever the body weighs",
+        LIFT,
+        "to do    Write the load itself, with kg or lb.",
+      ),
+    ]);
+  });
+
   it("keep what is checked, though unusual", () => {
     expect(read("lifts: {snatch: 240 kg checked}")).toMatchObject({
       value: { lifts: [{ load: { value: 240 } }] },
@@ -661,6 +679,19 @@ describe("efforts", () => {
         "because  the movement is missing",
         EFFORT,
         "to do    Write `5k row in ~19:50` if that is meant.",
+      ),
+    ]);
+  });
+
+  it("propose the time of a pace", () => {
+    // 4 x 1:53 = 7:32
+    expect(tell("efforts: 2k row 1:53/500m")).toEqual([
+      lines(
+        "line 3, column 10: Question",
+        "found    2k row 1:53/500m",
+        "because  this is a pace, not a time",
+        EFFORT,
+        "to do    Write `2 k row in 7:32` if that is meant.",
       ),
     ]);
   });

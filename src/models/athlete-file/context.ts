@@ -1,5 +1,6 @@
 import type { FindMovement } from "../find-movement.ts";
 import type { DateOrder } from "../quantities/date.ts";
+import type { MassUnit } from "../quantity.ts";
 
 /** A workout as far as athletes speak of it. */
 export type KnownWorkout = {
@@ -24,4 +25,6 @@ export type AthleteContext = {
   readonly gyms: readonly string[];
   readonly workouts: ReadonlyMap<string, KnownWorkout>;
   readonly dates?: DateOrder;
+  /** The unit the athlete reads loads in; proposed first where a unit is missing. */
+  readonly units?: MassUnit;
 };

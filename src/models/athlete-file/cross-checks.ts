@@ -6,7 +6,14 @@ import { mostPerBodyMass } from "../quantities/plausible.ts";
 import { sayNumber } from "../quantities/written-number.ts";
 import { tellRefusal } from "../refuse.ts";
 import { spaced } from "../schemas/word-field.ts";
-import { CONDITION_WORDS, HARM_WORDS, JOINT_WORDS, STRESS_WORDS, wordsIn } from "./limit-words.ts";
+import {
+  CONDITION_WORDS,
+  JOINT_WORDS,
+  plainWords,
+  STRESS_WORDS,
+  tellsOfHarm,
+  wordsIn,
+} from "./limit-words.ts";
 import { proposeLimit } from "./limit-entries.ts";
 
 /** Asks when a lift and the body mass cannot both be right: one of the two has another unit, or a slip. */
@@ -40,7 +47,7 @@ export function checkNoteAgainstLimits(
   limits: readonly Limit[] | undefined,
   ctx: z.RefinementCtx,
 ): void {
-  if (note === undefined || !HARM_WORDS.test(note)) return;
+  if (note === undefined || !tellsOfHarm(plainWords(note))) return;
   const joints = wordsIn(JOINT_WORDS, note);
   const stresses = wordsIn(STRESS_WORDS, note);
   const conditions = wordsIn(CONDITION_WORDS, note);

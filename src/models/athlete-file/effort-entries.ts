@@ -4,8 +4,8 @@ import type { Movement } from "../movement.ts";
 import { takeDateOff } from "../quantities/date-behind.ts";
 import { readDate } from "../quantities/date.ts";
 import { readMass, sayMass } from "../quantities/mass.ts";
-import { ask, reject, take, type Reading } from "../quantities/reading.ts";
-import { sayTime } from "../quantities/time.ts";
+import { ask, reject, take, type NotTaken, type Reading } from "../quantities/reading.ts";
+import { readTime, sayTime } from "../quantities/time.ts";
 import type { Mass } from "../quantity.ts";
 import { refuse, tellRefusal } from "../refuse.ts";
 import { listField } from "../schemas/list-field.ts";
@@ -139,8 +139,9 @@ function readFact(
           rewritten(fact.replace(cut.movement, name)),
         )?.movement;
   const amount = movement ? amountOf(cut, movement, last) : undefined;
+  const pace = amount?.ok === true ? askAboutPace(core, amount.value, movement) : undefined;
   const load = cut.load === undefined ? undefined : readMass(cut.load.replace(/^2\s*[x×]\s*/i, ""));
-  const readings = [amount, cut.time, load, date].filter((reading) => reading !== undefined);
+  const readings = [amount, pace ?? cut.time, load, date].filter((reading) => reading !== undefined);
   for (const reading of readings) if (!reading.ok) tellReading(ctx, reading, spotOf(fact, spot));
   if (!movement) return undefined;
   if (amount?.ok !== true) return { last: { movement, unit: last?.unit ?? "metres" } };
@@ -166,6 +167,23 @@ function readFact(
   }
   return { effort: result, last: { movement, unit } };
 }
+
+/** `2k row 1:53/500m` gives the pace of the whole distance. */
+function askAboutPace(
+  fact: string,
+  { amount, unit, written }: Amount,
+  movement: Movement | undefined,
+): NotTaken | undefined {
+  const [, clock = "", per, kilo] =
+    /(\d{1,2}:\d\d(?:[.,]\d+)?)\s*(?:\/|per)\s*(?:(\d+)\s*m|(km|k))\b/i.exec(fact) ?? [];
+  const pace = readTime(clock);
+  if (unit !== "metres" || !movement || !pace.ok || (per === undefined && kilo === undefined))
+    return undefined;
+  const time = (pace.value * amount) / (per === undefined ? METRES_PER_KILOMETRE : Number(per));
+  return ask("this is a pace, not a time", [`${written} ${movement.name} in ${sayTime(time)}`], EFFORT_FORM);
+}
+
+const METRES_PER_KILOMETRE = 1000;
 
 function movementMissing(cut: EffortText, before: Movement | undefined): Reading<never> {
   const problem = "the movement is missing";

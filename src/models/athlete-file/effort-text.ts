@@ -52,6 +52,9 @@ export function cutEffort(fact: string): EffortText | { readonly missing: "time"
 
 type Timed = { readonly rest: string; readonly time: Reading<Seconds> };
 
+/** `1:53/500m`, alone at the end. */
+const PACE = /^\d{1,2}:\d\d(?:[.,]\d+)?\s*(?:\/|per)\s*(?:\d+\s*m|km|k)$/i;
+
 /** The time stands last, after `in` or on its own: the longest end that reads as one and leaves an amount in front. */
 function cutTime(fact: string): Timed | undefined {
   const marked =
@@ -67,7 +70,7 @@ function cutTime(fact: string): Timed | undefined {
     if (!/\d/.test(rest)) continue;
     const time = readTime(words.slice(start).join(" "));
     if (time.ok) return { rest, time };
-    if (time.severity === "question") doubtful ??= { rest, time };
+    if (time.severity === "question" || PACE.test(words.slice(start).join(" "))) doubtful ??= { rest, time };
   }
   return doubtful;
 }

@@ -10,7 +10,7 @@ import { takeDoubtOff } from "../quantities/doubt.ts";
 import { readLiftSet, sayLiftSet, type LiftSet } from "../quantities/lift-set.ts";
 import { sayMass } from "../quantities/mass.ts";
 import { heaviestLift, LIGHTEST_BARBELL, LIGHTEST_LOAD } from "../quantities/plausible.ts";
-import { ask, reject, type Reading } from "../quantities/reading.ts";
+import { ask, askFor, reject, type Reading } from "../quantities/reading.ts";
 import { slips } from "../quantities/slip.ts";
 import { tellRefusal } from "../refuse.ts";
 import { tellReading } from "../schemas/take-reading.ts";
@@ -104,7 +104,11 @@ function readEntry(
     return undefined;
   }
   const behind = takeDateOff(text, context.dates);
-  const set = readLiftSet(behind.core, { ...found?.label, plausible: isLift(found?.movement) });
+  const set = readLiftSet(behind.core, {
+    ...found?.label,
+    plausible: isLift(found?.movement),
+    likely: context.units,
+  });
   const judged = judge(set, behind.core, found?.movement);
   const date = typeof entry === "string" ? behind.date : dateOf(entry.tested, context);
   const datePath = typeof entry === "string" ? path : [...path, "tested"];
@@ -137,6 +141,8 @@ function dateOf(tested: string | null | undefined, context: AthleteContext): Rea
   return readDate(tested, context.dates);
 }
 
+const LIFT_FORM = "a load such as `110 kg`, or reps x load such as `3 x 100 kg`";
+
 const isLift =
   (movement: Movement | undefined) =>
   (kg: number): boolean =>
@@ -154,6 +160,13 @@ function judge(set: Reading<LiftSet>, text: string, movement: Movement | undefin
     const problem = `no load is lifted in a ${movement.name}`;
     const adds = `${reps === 1 ? "" : `${reps} x `}BW+${sayMass(load)}`;
     return ask(problem, [adds], "a load on top of body mass such as `BW+20 kg`");
+  }
+  if (movement.loading?.held === "bar" && added) {
+    return askFor(
+      "on a bar the whole load counts, whatever the body weighs",
+      LIFT_FORM,
+      "Write the load itself, with kg or lb.",
+    );
   }
   if (movement.loading?.held === "pair" && reps === 2 && !added && /^2\s*[x×*]/i.test(text)) {
     const problem = "this can be two reps or two pieces";

@@ -5,16 +5,16 @@ import type { Condition, Joint, Stress } from "../vocabulary.ts";
  * out because of them, since nobody but the coach knows what the words mean.
  */
 export const JOINT_WORDS: Readonly<Record<Joint, RegExp>> = {
-  neck: /\b(?:neck|cervical)\b/i,
-  shoulder: /\b(?:shoulders?|rotator|labrum|deltoid|ac joint)\b/i,
-  elbow: /\b(?:elbows?|biceps tendon)\b/i,
-  wrist: /\bwrists?\b/i,
-  hand: /\b(?:hands?|thumbs?|fingers?|palms?)\b(?!\s*stand)/i,
-  back: /\b(?:(?:low(?:er)?|upper|bad|sore|my|the|his|her|mid|tight) back|lumbar|spine|disc|sciatica|si joint)\b/i,
-  hip: /\b(?:hips?|groin|hip flexors?)\b/i,
-  knee: /\b(?:knees?|patellar?|acl|mcl|meniscus)\b/i,
-  ankle: /\b(?:ankles?|achilles|calf|calves)\b/i,
-  foot: /\b(?:foot|feet|heels?|plantar|toes?)\b(?!-?\s*to-?\s*bar)/i,
+  neck: /\b(?:nacken|nuque|cuello|nek|neck|cervical)\b/i,
+  shoulder: /\b(?:schultern?|epaules?|hombros?|schouders?|shoulders?|rotator|labrum|deltoid|ac joint)\b/i,
+  elbow: /\b(?:ellbogen|coudes?|codos?|elleboog|elbows?|biceps tendon)\b/i,
+  wrist: /\b(?:wrists?|handgelenke?|poignets?|munecas?)\b/i,
+  hand: /\b(?:manos?|daumen|finger|hands?|thumbs?|fingers?|palms?)\b(?!\s*stand)/i,
+  back: /\b(?:rucken|ruecken|espalda|lombaires?|lumbago|bandscheiben?|(?:low(?:er)?|upper|bad|sore|my|the|his|her|mid|tight) back|lumbar|spine|disc|sciatica|si joint)\b/i,
+  hip: /\b(?:hufte|huefte|hanches?|caderas?|leisten?|heup|hips?|groin|hip flexors?)\b/i,
+  knee: /\b(?:knien?|genoux?|rodillas?|knieen|knees?|patellar?|acl|mcl|meniscus)\b/i,
+  ankle: /\b(?:sprunggelenke?|chevilles?|tobillos?|enkels?|achillessehne|ankles?|achilles|calf|calves)\b/i,
+  foot: /\b(?:fuss|fusse|fuesse|pieds?|voet|foot|feet|heels?|plantar|toes?)\b(?!-?\s*to-?\s*bar)/i,
 };
 
 export const STRESS_WORDS: Readonly<Record<Stress, RegExp>> = {
@@ -55,11 +55,26 @@ export const CONDITION_WORDS: Readonly<Record<Condition, RegExp>> = {
     /\b(?:doctor|physician|gp|surgeon|cardiologist|physio(?:therapist)?|surgery|operation)\b/i,
 };
 
-/** Words that tell of harm, or of something not to be done; without one of them a note names movements for other reasons. */
-export const HARM_WORDS =
-  /\b(?:injur(?:y|ed|ies)|hurts?|hurting|pain(?:s|ful)?|sore|ach(?:es?|ing|y)|cranky|tweak(?:ed|y)?|strain(?:ed)?|sprain(?:ed)?|torn|tear|tore|broken|fractur(?:e|ed)|surgery|operation|rehab|physio(?:therapist)?|doctor|cleared|swollen|numb|tingling|dislocat(?:ed|ion)|tendin(?:itis|opathy)|bad (?:knee|shoulder|back|wrist|ankle|hip|elbow)|pregnan(?:t|cy)|post-?\s?partum|not allowed|must not|should not|shouldn'?t|avoid(?:ing)?|no (?:more )?(?:kipping|overhead|jump(?:s|ing)|running|squat(?:s|ting)|deadlifts?|press(?:es|ing)?|handstands?|inversions?|heavy|max(?:es)?|butterfl(?:y|ies)|snatch(?:es)?|jerks?|burpees?|pull-?ups?))\b/i;
+const HARM =
+  /\b(?:injur(?:y|ed|ies)|hurts?|hurting|pain(?:s|ful)?|sore|ach(?:es?|ing|y)|cranky|tweak(?:ed|y)?|strain(?:ed)?|sprain(?:ed)?|torn|tear|tore|broken|fractur(?:e|ed)|surgery|operation|rehab|physio(?:therapist)?|doctor|cleared|swollen|numb|tingling|dislocat(?:ed|ion)|tendin(?:itis|opathy)|bad (?:knee|shoulder|back|wrist|ankle|hip|elbow)|pregnan(?:t|cy)|post-?\s?partum|not allowed|must not|should not|shouldn'?t|avoid(?:ing)?)\b/i;
+/** The same in German, French, Spanish and Dutch. */
+const HARM_ELSEWHERE =
+  /\b(?:schmerz\w*|verletz\w*|zwickt|gereizt|operiert|arzt|douleurs?|douloureu\w+|bless(?:e|ee|ure)s?|operee?|medecin|dolor(?:es)?|duele|lesion\w*|pijn|geblesseerd|schwanger|enceinte|embarazada|zwanger)\b/i;
+const NOT_TO_BE_DONE =
+  /\b(?:no|not|never|without|kein\w*|nicht|ohne|pas d[e']|sans|sin|geen|zonder)\s*(?:[\w'-]+\s+)?(?:kip(?:ping)?|overhead|jump(?:s|ing)|running|squat(?:s|ting)?|deadlifts?|press(?:es|ing)|handstands?|inversions?|heavy|max(?:es)?|butterfl(?:y|ies)|snatch(?:es)?|jerks?|burpees?|pull-?ups?|muscle-?ups?)\b/i;
+
+/**
+ * Whether a note tells of harm, or of something not to be done; without that it may name joints and movements for other
+ * reasons. `text` without accents; see `plainWords`.
+ */
+export const tellsOfHarm = (text: string): boolean =>
+  [HARM, HARM_ELSEWHERE, NOT_TO_BE_DONE].some((pattern) => pattern.test(text));
+
+/** A text without accents, as the patterns here expect it. */
+export const plainWords = (text: string): string => text.normalize("NFD").replace(/\p{M}/gu, "");
 
 /** The words of a list whose pattern the text holds. */
 export function wordsIn<W extends string>(patterns: Readonly<Record<W, RegExp>>, text: string): readonly W[] {
-  return (Object.keys(patterns) as W[]).filter((word) => patterns[word].test(text));
+  const plain = plainWords(text);
+  return (Object.keys(patterns) as W[]).filter((word) => patterns[word].test(plain));
 }

@@ -14,7 +14,9 @@ export function readCount(text: string): Reading<number> {
       [`~${range[0]}`],
       ALLOWED,
     );
-  const number = core.replace(/\s*(?:reps?|repetitions|x|times|ub|unbroken|in a row)\.?$/i, "");
+  const number = core
+    .replace(/^(?:max|best|PR|PB)\.?\s*:?\s*/i, "")
+    .replace(/\s*(?:reps?|repetitions|x|times|ub|unbroken|in a row)\.?$/i, "");
   const written = writtenNumber(number);
   if (written.kind === "none") return reject("this is not a number", ALLOWED);
   const value = written.kind === "either" ? written.grouped : written.value;

@@ -27,7 +27,10 @@ export function readDate(text: string, order?: DateOrder): Reading<string> {
   if (iso) return ofNumbers(Number(iso[1]), Number(iso[2]), Number(iso[3]));
   const numbers = /^(\d{1,2})[-/. ]+(\d{1,2})[-/. ]+(\d{4}|\d\d)$/.exec(plain);
   if (numbers) return readNumbers(Number(numbers[1]), Number(numbers[2]), yearOf(numbers[3] ?? ""), order);
-  const serial = /^\d{5}$/.test(plain) ? Number(plain) : undefined;
+  const month = /^(\d{4})[-/.](\d{1,2})$/.exec(plain) ?? /^(?<month>\d{1,2})[-/.](?<year>\d{4})$/.exec(plain);
+  if (month)
+    return readMonth(Number(month.groups?.["year"] ?? month[1]), Number(month.groups?.["month"] ?? month[2]));
+  const serial = /^\d{5}(?:\.\d+)?$/.test(plain) ? Math.floor(Number(plain)) : undefined;
   if (serial !== undefined && serial > SERIALS[0] && serial < SERIALS[1]) return readSerial(serial);
   return readWords(plain) ?? withoutYear(plain) ?? reject("this is not a date", ALLOWED);
 }
@@ -79,7 +82,15 @@ function readWords(plain: string): Reading<string> | undefined {
     : ofNumbers(yearOf(second), month, Number(first));
 }
 
-const ofMonth = (year: number, month: number): string => `${year}-${String(month).padStart(2, "0")}-15`;
+function readMonth(year: number, month: number): Reading<string> {
+  const middle = ofNumbers(year, month, MIDDLE_OF_MONTH);
+  return middle.ok ? take(middle.value, false, toldMonth(year, month)) : middle;
+}
+
+const MIDDLE_OF_MONTH = 15;
+
+const ofMonth = (year: number, month: number): string =>
+  `${year}-${String(month).padStart(2, "0")}-${MIDDLE_OF_MONTH}`;
 
 const toldMonth = (year: number, month: number) => ({
   problem: `a month without a day; read as the middle of ${MONTH_NAMES[month - 1] ?? ""} ${year}`,

@@ -15,11 +15,11 @@ export type Doubt = {
 };
 
 const ABOUT = /^(?:~|≈|≃|±|about|approximately|approx\.?|around|roughly|circa|ca\.?|c\.|etwa|env\.?)\s*/i;
-const ABOUT_BEHIND = /\s*(?:\?|ish|\(\?\)|(?:,\s*)?(?:approx\.?|roughly|estimated|est\.?|or so))$/i;
+const ABOUT_BEHIND = /\s*(?:\?+|\(\?+\)|[,(]?\s*(?:approx\.?|roughly|estimated|est\.?|or so)\)?)$/i;
 const CHECKED = /\s*(?:,|\()?\s*(?:checked|really|sic)\)?!?$/i;
 const BOUND = /^(?:>=?|<=?|≥|≤|over|under|at least|at most|min\.? |max\.? of|more than|less than)\s*/i;
 const PLUS_BEHIND = /(\d\s*[a-z#]*)\s*\+\s*([a-z#]*)$/i;
-const ISH = /(\d)ish\b/i;
+const ISH = /(\d)\s*-?ish\b/i;
 const RANGE = /^(.*\d\s*[^\d\s-]*)\s*(?:-|\bto\b|\.\.+|…|\bbis\b)\s*(\d.*)$/i;
 
 /** Takes `~`, `checked`, bounds and ranges off a quantity. The core is in plain signs; see {@link plainText}. */

@@ -24,6 +24,8 @@ export function readHeight(text: string): Reading<Metres> {
       ALLOWED,
     );
   }
+  const twice = readTwice(core);
+  if (twice) return twice;
   const bare = readBare(core, approximate);
   if (bare) return bare;
   const length = readLength(core);
@@ -33,6 +35,19 @@ export function readHeight(text: string): Reading<Metres> {
     return take(height, approximate);
   return unlikely(core, height, length.value.value);
 }
+
+/** The same height in two units, `5'7" (170 cm)`: the first counts, if they agree. */
+function readTwice(core: string): Reading<Metres> | undefined {
+  const [, first, second] = /^(\S.*?)\s*[/(=]\s*(\S.*?)\)?$/.exec(core) ?? [];
+  if (first === undefined || second === undefined) return undefined;
+  const [one, other] = [readHeight(first), readHeight(second)];
+  if (!one.ok || !other.ok) return undefined;
+  if (Math.abs(one.value / other.value - 1) <= SAME_WITHIN) return { ...one, value: one.value };
+  return ask("these are two different heights", [first, second], ALLOWED);
+}
+
+/** Share by which one height in two units may differ by rounding (judgement). */
+const SAME_WITHIN = 0.01;
 
 const isHeight = (metresTall: number): boolean => within(metresTall, HEIGHT.usual);
 

@@ -1,6 +1,6 @@
 import type { Mass, MassUnit } from "../quantity.ts";
 import { takeDoubtOff } from "./doubt.ts";
-import { sayMass, readMass, type MassContext } from "./mass.ts";
+import { bothUnits, sayMass, readMass, type MassContext } from "./mass.ts";
 import { plainText } from "./plain-text.ts";
 import { ask, askFor, reject, take, type Reading, type Told } from "./reading.ts";
 import { sayNumber } from "./written-number.ts";
@@ -27,7 +27,8 @@ const EFFORT =
 
 /** What stands between reps and load; a hyphen would be a range. */
 const BY = String.raw`\s*(?:[x×*]|reps?\s*(?:x|at|@|with|of)?|at|@|of|for)\s*`;
-const SETS = /^(\d+)\s*[x×*]\s*(\d+)(?:\s*[x×*]\s*|\s*@\s*|\s+(?:at|of|with|reps at)\s+|\s+)(?=\D*\d)(.+)$/i;
+const SETS =
+  /^(\d+)\s*[x×*]\s*(\d+)(?:\s*[x×*]\s*|\s*@\s*|\s+(?:at|of|with|reps at)\s+|\s+)(?=[~+]?\d|BW|body)(.+)$/i;
 const SETS_BEHIND = /^(\S.*?)\s*(?:,|:|x|×)?\s+(\d+)\s*[x×*]\s*(\d+)$/i;
 const SETS_LISTED = /^(.+?)\s*[:x]\s*(\d+(?:\s*[,/]\s*\d+)+)$/i;
 const REPS_FIRST = new RegExp(`^(\\d+)${BY}(.+)$`, "i");
@@ -100,7 +101,7 @@ function readLoose(core: string, form: Form): Reading<LiftSet> | undefined {
   const behind = /^(.+(?:kgs?|lbs?|#))\s+(\d+)$/i.exec(core);
   if (behind)
     return ask("the second number may be reps or sets", [`${behind[2] ?? ""} x ${behind[1] ?? ""}`], ALLOWED);
-  if (!/[()]/.test(core)) return undefined;
+  if (!/[()]/.test(core) || hasUnit(core.replace(/\)$/, ""))) return undefined;
   const remedy = "Leave them out, or write a date or a number of reps there.";
   return reject("words in brackets are not understood here", ALLOWED, remedy);
 }
@@ -163,17 +164,18 @@ function prefixed<T>(
 
 function askForOrder(one: string, other: string, form: Form): Reading<LiftSet> {
   const load = takeDoubtOff(other).core;
-  const units: readonly MassUnit[] = form.context.unit === undefined ? ["kg", "lb"] : [form.context.unit];
+  const { unit } = form.context;
+  const units: readonly MassUnit[] = unit === undefined ? bothUnits(form.context) : [unit];
   const likelyReps = Number(one) <= Number(load.replace(",", ".")) ? [one, load] : [load, one];
   return ask(
     "without a unit this can be reps x load, load x reps or sets x reps",
-    units.map((unit) => `${likelyReps[0] ?? ""} x ${likelyReps[1] ?? ""} ${unit}`),
+    units.map((each) => `${likelyReps[0] ?? ""} x ${likelyReps[1] ?? ""} ${each}`),
     ALLOWED,
   );
 }
 
 const hasUnit = (text: string): boolean =>
-  /(?:kg|kgs|lbs?|pounds?|#|\dk|st)\.?\s*\??$/i.test(text.trim()) || /^(?:BW|body)/i.test(text.trim());
+  /(?:kg|kgs|lbs?|pounds?|#|\dk|st)\.?\s*\??\)?$/i.test(text.trim()) || /^(?:BW|body)/i.test(text.trim());
 const hasLoad = (text: string): boolean => /\d/.test(text) || hasUnit(text);
 const startsWithUnit = (text: string): boolean => /^(?:kg|lb|#)/i.test(text);
 

@@ -10,6 +10,8 @@ export type MassContext = {
   readonly unit?: MassUnit | undefined;
   /** Whether so many kilograms are possible here; settles what a sign or a missing unit leaves open. */
   readonly plausible?: (kilograms: number) => boolean;
+  /** The unit to propose first where one is missing. */
+  readonly likely?: MassUnit | undefined;
 };
 
 const ALLOWED = "a number with kg or lb, such as `102.5 kg` or `225 lb`";
@@ -59,6 +61,8 @@ function readCore(doubt: Doubt, context: MassContext): Reading<Mass> {
   const { core, range } = doubt;
   if (core === "") return reject("the mass is missing", ALLOWED);
   if (range) return askAboutRange(range, context);
+  const twice = readTwice(core);
+  if (twice) return twice;
   const stones = readStones(core);
   if (stones) return stones;
   const match = new RegExp(`^(${NUMBER})\\s*(\\S.*?)?\\.?$`).exec(core);
@@ -75,7 +79,7 @@ function readNumber(number: string, unit: MassUnit | undefined, context: MassCon
   if (written.kind === "none") return reject("this is not a number", ALLOWED);
   const values = written.kind === "one" ? [written.value] : [written.decimal, written.grouped];
   if (values.some((value) => value <= 0)) return reject("a mass is more than nothing", ALLOWED);
-  const units: readonly MassUnit[] = unit === undefined ? ["kg", "lb"] : [unit];
+  const units: readonly MassUnit[] = unit === undefined ? bothUnits(context) : [unit];
   const masses = values.flatMap((value) => units.map((each): Mass => ({ value, unit: each })));
   const { plausible } = context;
   const possible = plausible ? masses.filter((mass) => plausible(inKilograms(mass))) : masses;
@@ -87,6 +91,10 @@ function readNumber(number: string, unit: MassUnit | undefined, context: MassCon
   }
   return take(mass);
 }
+
+/** Both units of mass, the likelier first. */
+export const bothUnits = ({ likely }: MassContext): readonly MassUnit[] =>
+  likely === "lb" ? ["lb", "kg"] : ["kg", "lb"];
 
 const TWO_SIGNS = "the sign in the number may group thousands or begin decimals";
 const GRAMS_PER_KILOGRAM = 1000;
@@ -103,7 +111,7 @@ function readGrams(number: string): Reading<Mass> {
 function askAboutRange([from, to]: readonly [string, string], context: MassContext): NotTaken {
   const high = readMass(to, context);
   const unit = high.ok ? high.value.unit : context.unit;
-  const lows = (unit === undefined ? (["kg", "lb"] as const) : [unit]).map((each) =>
+  const lows = (unit === undefined ? bothUnits(context) : [unit]).map((each) =>
     readMass(from, { unit: each }),
   );
   const proposals = lows.flatMap((low) => (low.ok ? [`~${sayMass(low.value)}`] : []));
@@ -111,6 +119,19 @@ function askAboutRange([from, to]: readonly [string, string], context: MassConte
     ? reject("this is neither one mass nor a range of two", ALLOWED)
     : ask("this is a range; a plan needs one number, and the lower one is the safer", proposals, ALLOWED);
 }
+
+/** The same mass in both units, `100 kg / 220 lb`: the first counts, if they agree. */
+function readTwice(core: string): Reading<Mass> | undefined {
+  const [, first, second] = /^(\S.*?(?:kgs?|lbs?|#))\s*[/(=]\s*(\S.*?(?:kgs?|lbs?|#))\)?$/i.exec(core) ?? [];
+  if (first === undefined || second === undefined) return undefined;
+  const [one, other] = [readMass(first), readMass(second)];
+  if (!one.ok || !other.ok) return undefined;
+  if (Math.abs(inKilograms(one.value) / inKilograms(other.value) - 1) <= SAME_WITHIN) return one;
+  return ask("these are two different masses", [sayMass(one.value), sayMass(other.value)], ALLOWED);
+}
+
+/** Share by which one mass in two units may differ by rounding (judgement). */
+const SAME_WITHIN = 0.015;
 
 function readStones(core: string): Reading<Mass> | undefined {
   const match = /^(\d+)\s*(?:st|stone|stones)\.?(?:,?\s*(\d+(?:[.,]\d+)?)\s*(?:lbs?|pounds?)?\.?)?$/i.exec(

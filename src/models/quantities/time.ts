@@ -33,6 +33,7 @@ export function readTime(text: string): Reading<Seconds> {
   if (core === "") return reject("the time is missing", ALLOWED);
   if (range && !/^\d{1,2}-\d\d$/.test(core)) return askAboutRange(range);
   const time =
+    readFromSheet(core) ??
     readColons(core.replace(/(?<=:\d\d(?:[.,]\d+)?)\s*(?:min|mins|minutes|m|h|hrs?|uhr)\.?$/i, "")) ??
     readWords(core);
   if (!time.ok) return time;
@@ -79,6 +80,27 @@ function readColons(core: string): Reading<Seconds> | undefined {
   const whole = Number(hours ?? 0) * SECONDS_PER_HOUR + Number(minutes) * SECONDS_PER_MINUTE + Number(second);
   return take(seconds(whole + Number(`0.${fraction ?? "0"}`)));
 }
+
+/** A spreadsheet's share of a day, or a time it took for a time of day. */
+function readFromSheet(core: string): Reading<Seconds> | undefined {
+  const share = /^0?[.,](\d{4,})$/.exec(core);
+  if (share) {
+    const said = sayTime(Number(`0.${share[1] ?? ""}`) * SECONDS_PER_DAY);
+    return ask("a spreadsheet keeps times as shares of a day", [said], ALLOWED);
+  }
+  const clock = /^(\d{1,2}):(\d\d)(?::(\d\d))?\s*[ap]\.?m\.?$/i.exec(core);
+  if (!clock) return undefined;
+  const [, first = "", second = "", third] = clock;
+  const said =
+    third === undefined
+      ? `${first}:${second}`
+      : first === "12"
+        ? `${Number(second)}:${third}`
+        : `${first}:${second}:${third}`;
+  return ask("a time of day is no time", [said], ALLOWED);
+}
+
+const SECONDS_PER_DAY = 86_400;
 
 function readWords(core: string): Reading<Seconds> {
   if (/^\d+$/.test(core)) {

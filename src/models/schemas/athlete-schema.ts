@@ -56,7 +56,7 @@ export const profileFields = (context: AthleteContext) => ({
   level: wordField(LEVELS, LEVEL_SYNONYMS).describe(
     "how experienced the athlete is: new, regular, competitor or elite; it stands in where results are missing",
   ),
-  sex: known(wordField(SEXES, SEX_SYNONYMS))
+  sex: known(wordField(SEXES, SEX_SYNONYMS, "Leave the entry out where neither fits."))
     .describe(
       "`female` or `male`, for reference values and bars; left out, the division tells it where it can",
     )

@@ -11,7 +11,11 @@ export function wordOf<W extends string>(words: readonly W[], text: string): W |
 }
 
 /** One word of a closed list, written with spaces or hyphens. */
-export const wordField = <W extends string>(words: readonly W[], synonyms: Synonyms<W> = {}) =>
+export const wordField = <W extends string>(
+  words: readonly W[],
+  synonyms: Synonyms<W> = {},
+  otherwise = "Write one of the words allowed.",
+) =>
   z.string().transform((text, ctx): W => {
     const word = wordOf(words, text);
     if (word !== undefined) return word;
@@ -21,7 +25,7 @@ export const wordField = <W extends string>(words: readonly W[], synonyms: Synon
       problem: "this is not one of the words possible here",
       allowed: words.map(spaced).join(", "),
       nearest: nearest === undefined ? undefined : spaced(nearest),
-      remedy: nearest === undefined ? "Write one of the words allowed." : `Write \`${spaced(nearest)}\`.`,
+      remedy: nearest === undefined ? otherwise : `Write \`${spaced(nearest)}\`.`,
     });
   });
 

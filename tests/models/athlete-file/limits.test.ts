@@ -122,6 +122,9 @@ describe("a note", () => {
     "doctor said no max lifts",
     "wrist surgery in May",
     "is pregnant, second trimester",
+    "Schulter zwickt, kein Kipping",
+    "épaule douloureuse, pas de kipping",
+    "no heavy squats for now",
   ])("of harm is a question: %s", (note) => {
     expect(read(`note: ${note}`)).toMatchObject({ ok: false, faults: [{ severity: "question" }] });
   });

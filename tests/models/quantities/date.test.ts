@@ -31,6 +31,9 @@ describe("a date", () => {
     ["45385", "2024-04-03 (a spreadsheet's number of a day; read as 2024-04-03)"],
     ["25/11/2026", "2026-11-25 (read as 2026-11-25)"],
     ["11/25/2026", "2026-11-25 (read as 2026-11-25)"],
+    ["45385.75", "2024-04-03 (a spreadsheet's number of a day; read as 2024-04-03)"],
+    ["04/2024", "2024-04-15 (a month without a day; read as the middle of April 2024)"],
+    ["2024-04", "2024-04-15 (a month without a day; read as the middle of April 2024)"],
     ["Jan 2026", "2026-01-15 (a month without a day; read as the middle of January 2026)"],
   ])("is taken from %j and told", (text, told) => {
     expect(tell(text)).toBe(`takes ${told}`);

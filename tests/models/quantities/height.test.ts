@@ -22,6 +22,7 @@ describe("the height of a person", () => {
     ["1m70", "1.7000"],
     ["1,70 m", "1.7000"],
     ["7'2\" checked", "2.1844"],
+    ["5'7\" (170 cm)", "1.7018"],
   ])("is taken from %j as %s m", (text, metres) => {
     expect(tell(text)).toBe(`takes ${metres}`);
   });
@@ -31,6 +32,7 @@ describe("the height of a person", () => {
   });
 
   it.each([
+    ["170 cm (6'1\")", "these are two different heights | Write `170 cm` or `6'1\"`, whichever is meant."],
     ["5-7", "this could be feet and inches, a range or a date | Write `5'7\"` if that is meant."],
     ["5.11", "this could be feet and inches, a range or a date | Write `5'11\"` if that is meant."],
     ["67", "the unit is missing | Write `67 in` if that is meant."],

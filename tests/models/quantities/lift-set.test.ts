@@ -31,6 +31,7 @@ describe("a lift", () => {
     ["3 x BW+20 kg", "3 x BW+20 kg"],
     ["+20 kg", "BW+20 kg"],
     ["5 x BW", "5 x BW"],
+    ["3 x 100 kg (220 lb)", "3 x 100 kg"],
   ])("is taken from %j as %s", (text, set) => {
     expect(tell(text)).toBe(`takes ${set}`);
   });

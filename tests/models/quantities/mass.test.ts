@@ -25,11 +25,14 @@ describe("a mass", () => {
     // 11 stone of 14 lb and 4 lb
     ["11 st 4 lb", "158 lb"],
     ["1800 g", "1.8 kg"],
+    // one mass in both units, within rounding
+    ["100 kg / 220 lb", "100 kg"],
+    ["225 lb (102 kg)", "225 lb"],
   ])("is taken from %j as %s", (text, said) => {
     expect(tell(text)).toBe(`takes ${said}`);
   });
 
-  it.each(["~100 kg", "about 100 kg", "ca. 100 kg", "100 kg?", "100ish kg"])(
+  it.each(["~100 kg", "about 100 kg", "ca. 100 kg", "100 kg?", "100ish kg", "100 kg (est)"])(
     "is approximate in %j",
     (text) => {
       expect(tell(text)).toBe("takes ~100 kg");
@@ -39,6 +42,12 @@ describe("a mass", () => {
   it("takes the unit of its column, and only for a number without one", () => {
     expect(tell("102,5", { unit: "kg" })).toBe("takes 102.5 kg");
     expect(tell("405 lb", { unit: "kg" })).toBe("takes 405 lb");
+  });
+
+  it("proposes the likelier unit first", () => {
+    expect(tell("225", { likely: "lb" })).toBe(
+      "asks: the unit is missing | Write `225 lb` or `225 kg`, whichever is meant.",
+    );
   });
 
   it.each([
@@ -64,6 +73,7 @@ describe("a mass", () => {
     ["100k", "k stands for kilo or for a thousand | Write `100 kg` if that is meant."],
     ["100 kq", '"kq" is no unit of mass | Write `100 kg` if that is meant.'],
     ["1O2 kg", "a letter stands among the digits | Write `102 kg` if that is meant."],
+    ["100 kg (100 lb)", "these are two different masses | Write `100 kg` or `100 lb`, whichever is meant."],
     ["1.5 pood", "a pood is made as 16 kg | Write `24 kg` if that is meant."],
   ])("is asked about in %j", (text, told) => {
     expect(tell(text)).toBe(`asks: ${told}`);

@@ -100,6 +100,8 @@ describe("a count", () => {
     ["22 reps", "takes 22"],
     ["22 UB", "takes 22"],
     ["1.000", "takes 1000"],
+    ["max 22", "takes 22"],
+    ["20ish", "takes ~20"],
     ["~22", "takes ~22"],
     [
       "20-25",

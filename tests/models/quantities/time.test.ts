@@ -54,6 +54,10 @@ describe("a time", () => {
     ],
     ["59", "the unit is missing | Write `59 s` or `59 min`, whichever is meant."],
     ["732", "the unit is missing | Write `732 s`, `732 min` or `7:32`, whichever is meant."],
+    // 452 of 86 400 seconds
+    ["0.00523148", "a spreadsheet keeps times as shares of a day | Write `7:32` if that is meant."],
+    ["12:07:32 AM", "a time of day is no time | Write `7:32` if that is meant."],
+    ["7:32 am", "a time of day is no time | Write `7:32` if that is meant."],
     ["7:75", "a minute has sixty seconds | Write `8:15` if that is meant."],
     ["7:5", "seconds have two digits | Write `7:05` or `7:50`, whichever is meant."],
     ["7;32", "a semicolon stands for a colon | Write `7:32` if that is meant."],
