@@ -28,8 +28,12 @@ export function movementByName(movements: ReadonlyMap<string, Movement>): Moveme
   return (name) => byName.get(comparable(name)) ?? bySingular.get(comparable(inSingular(name)));
 }
 
-/** Every word without the s of a plural; short words and those in -ss keep theirs. */
-const inSingular = (name: string): string => name.replace(/(?<=\p{L}{2}[^s])s\b/giu, "");
+/** Every word without the ending of a plural: snatches, carries, burpees. Short words and those in -ss keep theirs. */
+const inSingular = (name: string): string =>
+  name
+    .replace(/(?<=ch|sh|ss|x)es\b/giu, "")
+    .replace(/(?<=\p{L}{2})ies\b/giu, "y")
+    .replace(/(?<=\p{L}{2}[^s])s\b/giu, "");
 
 /** Every name a movement may be called by, for telling the nearest one. */
 export function namesOfMovements(movements: ReadonlyMap<string, Movement>): readonly string[] {

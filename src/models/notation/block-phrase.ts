@@ -7,7 +7,7 @@ import { startsEntry } from "./number-series.ts";
 import type { Reading } from "./reading.ts";
 import { takeRestLength } from "./rest-phrase.ts";
 import { takeRoundValues } from "./round-values.ts";
-import { takeMovements } from "./movement-phrase.ts";
+import { longestMovement, takeMovements } from "./movement-phrase.ts";
 import { BLOCK_WORDS, tellUnknownClause } from "./block-troubles.ts";
 import type { Token } from "./token.ts";
 
@@ -139,12 +139,13 @@ function takeRest(cursor: Cursor): BlockClauses | undefined {
 function takeUntilDone(cursor: Cursor, reading: Reading): BlockClauses | undefined {
   if (!skip(cursor, "until")) return undefined;
   const amount = takeCount(cursor, reading);
-  const movements = amount === undefined ? undefined : takeMovements(cursor, reading);
+  const found = amount === undefined ? undefined : longestMovement(cursor, reading);
+  if (found !== undefined) cursor.index += found.length;
+  else if (amount !== undefined) takeMovements(cursor, reading);
   skipOneOf(cursor, ["are done", "is done", "done"]);
-  const [movement] = movements ?? [];
-  return amount === undefined || movement === undefined
+  return amount === undefined || found === undefined
     ? undefined
-    : { untilDone: { amount, movement: movement.id } };
+    : { untilDone: { amount, movement: found.movement.id } };
 }
 
 function takeOnOff(cursor: Cursor): BlockClauses | undefined {
