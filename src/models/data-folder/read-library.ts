@@ -5,6 +5,7 @@ import type { Movement } from "../movement.ts";
 import { readFrontMatter, type SourceFile } from "../read.ts";
 import { cautionSchema, recoverySchema, warmUpSchema } from "../schemas/library-schema.ts";
 import { movementSchema } from "../schemas/movement-schema.ts";
+import { checkConditions } from "./check-conditions.ts";
 import { checkLibrary } from "./check-library.ts";
 import type { Collector } from "./collect.ts";
 import type { SortedFiles } from "./sort-files.ts";
@@ -22,7 +23,10 @@ export function readLibrary(files: SortedFiles["of"], collector: Collector): Rea
     recovery: readAll(files.recovery, recoverySchema, collector).map(([, option]) => option),
     cautions: readAll(files.cautions, cautionSchema, collector).map(([, entry]) => entry),
   };
-  collector.faults.push(...checkLibrary(library, new Set(ids), files));
+  collector.faults.push(
+    ...checkLibrary(library, new Set(ids), files),
+    ...checkConditions(library, new Set(ids), files),
+  );
   return { library, broken: ids.filter((id) => !movements.has(id)) };
 }
 
