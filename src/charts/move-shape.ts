@@ -1,4 +1,4 @@
-import type { Drawing, Shape } from "../charts/drawing.ts";
+import type { Drawing, Shape } from "./drawing.ts";
 
 /** A shape moved to another place. */
 export function moveShape(shape: Shape, dx: number, dy: number): Shape {

@@ -38,11 +38,12 @@ export function sheetHeader(plan: Plan, width: number, capitals: number, setter:
   const smallSize = setter.sizeFor(TEXT_CAPITALS, false);
   const unit = goal?.unit ?? "";
   const unitGap = unit ? figureCapitals * 0.12 : 0;
-  const rangeText = goal ? [goal.label, ...(goal.range ? [sayEightInTen(goal.range)] : [])].join(" · ") : "";
+  const rangeText = goal?.range ? sayEightInTen(goal.range) : "";
+  const labelWidth = goal ? setter.measure(goal.label, smallSize, false) + figureCapitals * 0.2 : 0;
   const figureWidth = goal
     ? setter.measure(goal.figure, figureSize, true) + unitGap + setter.measure(unit, unitSize, false)
     : 0;
-  const goalWidth = Math.max(figureWidth, setter.measure(rangeText, smallSize, false));
+  const goalWidth = Math.max(labelWidth + figureWidth, setter.measure(rangeText, smallSize, false));
   const titleWidth = width - goalWidth - (goal ? 6 : 0);
   const title = fitted(plan.workout.title, TITLE_CAPITALS, titleWidth, true, setter);
   const who = fitted(whoOf(plan), NAME_CAPITALS, titleWidth, false, setter);
@@ -56,6 +57,7 @@ export function sheetHeader(plan: Plan, width: number, capitals: number, setter:
             {
               tag: "P",
               shapes: [
+                textAt(right - figureWidth - labelWidth, y + figureCapitals, `${goal.label} `, smallSize),
                 textAt(right - figureWidth, y + figureCapitals, `${goal.figure} `, figureSize, {
                   strong: true,
                 }),

@@ -5,7 +5,7 @@ import { TEXT_CAPITALS } from "./figure-size.ts";
 import { flowColumns, placeColumns } from "./flow-columns.ts";
 import { sheetHeader } from "./header.ts";
 import type { KeyPanel } from "./key-panel.ts";
-import { moveDrawing } from "./move-shape.ts";
+import { moveDrawing } from "../charts/move-shape.ts";
 import { essentialNotes, notesOf, setNotes } from "./notes.ts";
 import type { Frame } from "./paper.ts";
 import { brokenMovements, type RoundDetail } from "./round-lines.ts";
