@@ -59,7 +59,5 @@ export function placedFault(fault: NotationFault, opened: OpenedYaml): Fault {
 }
 
 function placeOf(source: TextSource, offset: number, opened: OpenedYaml): Fault["place"] {
-  if (!source.isName) return opened.placeAt(source.path, offset);
-  const place = opened.placeOfName(source.path);
-  return { ...place, column: place.column + offset };
+  return source.isName ? opened.placeOfName(source.path, offset) : opened.placeAt(source.path, offset);
 }

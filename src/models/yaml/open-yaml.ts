@@ -31,8 +31,8 @@ export type OpenedYaml = {
   readonly faults: readonly Fault[];
   /** Place of the value at a path, or of the nearest entry around it. `offset` counts characters inside a text. */
   readonly placeAt: (path: Path, offset?: number) => Place;
-  /** Place of the name of the entry at a path. */
-  readonly placeOfName: (path: Path) => Place;
+  /** Place of the name of the entry at a path. `offset` counts characters inside the name. */
+  readonly placeOfName: (path: Path, offset?: number) => Place;
   /** The value at a path exactly as it is written; empty when there is none. */
   readonly writtenAt: (path: Path) => string;
 };
@@ -56,16 +56,13 @@ export function openYaml(file: string, text: string, scalars: Scalars): OpenedYa
     root === null
       ? null
       : valueOf(root, { source, scalars, placeOf, faults, readFaults: faults.length === 0 });
+  const placeIn = (node: Node | undefined, offset: number): Place =>
+    placeOf(isScalar(node) && offset > 0 ? placeInScalar(node, source, offset) : (node?.range?.[0] ?? 0));
   return {
     value: faults.length === 0 ? value : undefined,
     faults,
-    placeAt: (path, offset = 0) => {
-      const node = nearestNode(root, path);
-      const start = node?.range?.[0] ?? 0;
-      return placeOf(isScalar(node) && offset > 0 ? placeInScalar(node, source, offset) : start);
-    },
-    placeOfName: (path) =>
-      placeOf(nameOf(root, path)?.range?.[0] ?? nearestNode(root, path)?.range?.[0] ?? 0),
+    placeAt: (path, offset = 0) => placeIn(nearestNode(root, path), offset),
+    placeOfName: (path, offset = 0) => placeIn(nameOf(root, path) ?? nearestNode(root, path), offset),
     writtenAt: (path) => written(nodeAt(root, path), source),
   };
 }

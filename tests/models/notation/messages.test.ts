@@ -52,4 +52,16 @@ describe("what is told of a workout that is not right", () => {
       [9, 8, "sum of lowst"],
     ]);
   });
+
+  it("the column is that of the word in quotes too", () => {
+    const checked = checkWorkout(
+      "title: Test\nfor time:\nwork:\n  - \"3 rounds, quickly\":\n      - '10 thrsuter at 43 kg'",
+    );
+    expect(
+      checked.ok ? [] : checked.faults.map(({ place, found }) => [place.line, place.column, found]),
+    ).toEqual([
+      [5, 16, "quickly"],
+      [6, 13, "thrsuter"],
+    ]);
+  });
 });
