@@ -509,6 +509,8 @@ describe("efforts", () => {
       "max pull-ups in 2:00: 34 (2026-01-15)",
       { movement: "pull-up", amount: 34, time: 120, date: "2026-01-15" },
     ],
+    ["AMRAP 7 min burpees: 84", { movement: "burpee", amount: 84, time: 420 }],
+    ["7:05 row 2000 m", { movement: "row", amount: 2000, time: 425 }],
     [
       "30 thruster at 40 kg in 1:32",
       { movement: "thruster", amount: 30, load: { value: 40, unit: "kg" }, time: 92 },

@@ -19,6 +19,8 @@ export function readBirthYear(text: string, order?: DateOrder): Reading<number> 
   }
   if (/years?|y\/?o\b|^age/i.test(plain))
     return askFor("an age is only true for a year", ALLOWED, `Write ${ALLOWED}.`);
+  const numbers = /^\d{1,2}[-/.]\d{1,2}[-/.](\d{4})$/.exec(plain);
+  if (numbers) return readBirthYear(numbers[1] ?? "", order);
   const date = /^\d{4}$/.test(plain) ? undefined : readDate(plain, order);
   if (date?.ok === false) return reject("this is not a year", ALLOWED);
   const year = date ? Number(date.value.slice(0, 4)) : Number(plain);

@@ -31,10 +31,8 @@ export function splitFacts(line: string): readonly string[] {
 
 /** Cuts one fact into movement, amount, load and time, in whatever order amount and movement stand. */
 export function cutEffort(fact: string): EffortText | { readonly missing: "time" | "amount" } {
-  const best =
-    /^(?:max\.?|most|amrap|as many)?\s*(.+?)\s+in\s+([^:]*\d[^:]*(?::\d\d)?)\s*[:=]\s+(~?\d+.*)$/i.exec(fact);
-  const ordered = best ? `${best[3] ?? ""} ${best[1] ?? ""} in ${best[2] ?? ""}` : fact;
-  const timed = cutTime(ordered);
+  const ordered = mostInTime(fact) ?? fact;
+  const timed = cutTime(ordered) ?? cutClock(ordered);
   if (!timed) return { missing: endsInTime(ordered) ? "amount" : "time" };
   const load = LOAD.exec(timed.rest) ?? BARE_LOAD.exec(timed.rest);
   const rest = load
@@ -50,10 +48,29 @@ export function cutEffort(fact: string): EffortText | { readonly missing: "time"
   };
 }
 
+/** `max pull-ups in 2:00: 34` in the usual order; nothing where the fact has another form. */
+function mostInTime(fact: string): string | undefined {
+  const [, what, amount] = /^(?:max\.?|most|amrap|as many)\s+(.*?)\s*[:=]\s+(~?\d[^:]*)$/i.exec(fact) ?? [];
+  if (what === undefined || amount === undefined) return undefined;
+  const words = what.split(" ");
+  for (let length = words.length; length > 0; length--) {
+    for (let start = 0; start + length <= words.length; start++) {
+      const time = words.slice(start, start + length).join(" ");
+      const others = [...words.slice(0, start), ...words.slice(start + length)].filter(
+        (word) => !/^in$/i.test(word),
+      );
+      if (readTime(time).ok) return `${amount} ${others.join(" ")} in ${time}`;
+    }
+  }
+  return undefined;
+}
+
 type Timed = { readonly rest: string; readonly time: Reading<Seconds> };
 
 /** `1:53/500m`, alone at the end. */
 const PACE = /^\d{1,2}:\d\d(?:[.,]\d+)?\s*(?:\/|per)\s*(?:\d+\s*m|km|k)$/i;
+
+const CLOCKS = /\d*:\d\d(?:[.,]\d+)?/g;
 
 /** The time stands last, after `in` or on its own: the longest end that reads as one and leaves an amount in front. */
 function cutTime(fact: string): Timed | undefined {
@@ -67,12 +84,20 @@ function cutTime(fact: string): Timed | undefined {
   let doubtful: Timed | undefined;
   for (let start = 1; start < words.length; start++) {
     const rest = words.slice(0, start).join(" ");
-    if (!/\d/.test(rest)) continue;
+    if (!/\d/.test(rest.replace(CLOCKS, ""))) continue;
     const time = readTime(words.slice(start).join(" "));
     if (time.ok) return { rest, time };
     if (time.severity === "question" || PACE.test(words.slice(start).join(" "))) doubtful ??= { rest, time };
   }
   return doubtful;
+}
+
+/** A clock that stands elsewhere, `7:05 row 2000 m`. */
+function cutClock(fact: string): Timed | undefined {
+  const words = fact.split(" ");
+  const at = words.findIndex((word) => /^~?\d+:\d\d(?:[.,]\d+)?$/.test(word));
+  const rest = words.filter((_word, index) => index !== at).join(" ");
+  return at === -1 || !/\d/.test(rest) ? undefined : { rest, time: readTime(words[at] ?? "") };
 }
 
 const endsInTime = (fact: string): boolean =>

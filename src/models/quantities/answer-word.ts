@@ -8,7 +8,8 @@ export type AnswerWord = "unknown" | "cannot" | "unclear";
 
 const UNKNOWN =
   /^(?:|-+|\?+|\.+|~|n\.?\/?a\.?|nan|null|nil|unknown|unk|tbd|tba|tbc|not (?:known|tested|given|sure|available)|untested|no (?:data|idea|info|record|result|value|test|number)s?|don'?t know|dunno|missing|blank|k\.? ?a\.?|pending)$/i;
-const CANNOT = /^(?:none|no|zero|0+(?: reps?)?|never|cannot|can ?not|can'?t(?: do(?: it)?)?|unable|no .+)$/i;
+const CANNOT =
+  /^(?:none(?: yet)?|no|zero|0+(?: reps?)?|never|cannot|can ?not|can'?t(?: do(?: it)?)?|unable|no .+)$/i;
 const UNCLEAR = /^(?:x+|yes|y|ok|ja|oui|n|✓|✔|done|not yet|some|few|many|lots|old|injured|\*+)$/i;
 
 /**

@@ -14,7 +14,8 @@ export type Doubt = {
   readonly range?: readonly [string, string];
 };
 
-const ABOUT = /^(?:~|≈|≃|±|about|approximately|approx\.?|around|roughly|circa|ca\.?|c\.|etwa|env\.?)\s*/i;
+const ABOUT =
+  /^(?:~|≈|≃|±|about|approximately|approx\.?|around|maybe|probably|perhaps|roughly|circa|ca\.?|c\.|etwa|env\.?)\s*/i;
 const ABOUT_BEHIND = /\s*(?:\?+|\(\?+\)|[,(]?\s*(?:approx\.?|roughly|estimated|est\.?|or so)\)?)$/i;
 const CHECKED = /\s*(?:,|\()?\s*(?:checked|really|sic)\)?!?$/i;
 const BOUND = /^(?:>=?|<=?|≥|≤|over|under|at least|at most|min\.? |max\.? of|more than|less than)\s*/i;

@@ -15,6 +15,8 @@ const ALLOWED = "a height such as `170 cm`, `1.70 m` or `5'7\"`";
  */
 export function readHeight(text: string): Reading<Metres> {
   const { core, approximate, checked } = takeDoubtOff(text);
+  const decimal = /^([3-7])[.,](\d\d?)\s*(?:ft|feet|foot|')\.?$/i.exec(core);
+  if (decimal) return askAboutDecimalFeet(Number(decimal[1]), decimal[2] ?? "");
   const feet = feetAndInches(core);
   if (feet && feet.inches >= INCHES_PER_FOOT) {
     const total = feet.feet * INCHES_PER_FOOT + feet.inches;
@@ -34,6 +36,14 @@ export function readHeight(text: string): Reading<Metres> {
   if (within(height, HEIGHT.usual) || (checked && within(height, HEIGHT.possible)))
     return take(height, approximate);
   return unlikely(core, height, length.value.value);
+}
+
+/** `5.7 ft` may be 5 feet 7 inches, or 5 feet and seven tenths of one. */
+function askAboutDecimalFeet(feet: number, decimals: string): Reading<Metres> {
+  const joined =
+    Number(decimals) < INCHES_PER_FOOT ? [sayFeet(feet * INCHES_PER_FOOT + Number(decimals))] : [];
+  const tenths = (Number(`${feet}.${decimals}`) * INCHES_PER_FOOT * METRES_PER_INCH).toFixed(2);
+  return ask("this may be feet and inches, or feet with a decimal", [...joined, `${tenths} m`], ALLOWED);
 }
 
 /** The same height in two units, `5'7" (170 cm)`: the first counts, if they agree. */

@@ -23,7 +23,7 @@ const MOST_REPS_OF_A_SET = 100;
 const LABEL =
   /^(?:e?(\d+)\s*RM|PR|PB|best|max|heavy single|single)\s*[:=]?\s+|\s+(?:\(?(\d+)\s*RM\)?|PR|PB|single)$/gi;
 const EFFORT =
-  /\s*[,(]?\s*(?:@\s*(?:RPE\s*)?(\d+(?:[.,]5)?)(?!\s*(?:kg|lb|%|#|\d))|RPE\s*(\d+(?:[.,]5)?)|RIR\s*(\d+)|(\d+)\s*(?:RIR|in reserve|left|in the tank))\)?$/i;
+  /\s*[,(]?\s*(?:@\s*(?:RPE\s*)?(\d(?:[.,]5)?|1\d)(?!\s*(?:kg|lb|%|#|\d))|RPE\s*(\d+(?:[.,]5)?)|RIR\s*(\d+)|(\d+)\s*(?:RIR|in reserve|left|in the tank))\)?$/i;
 
 /** What stands between reps and load; a hyphen would be a range. */
 const BY = String.raw`\s*(?:[x×*]|reps?\s*(?:x|at|@|with|of)?|at|@|of|for)\s*`;
@@ -44,7 +44,9 @@ export function readLiftSet(
   text: string,
   context: MassContext & { readonly reps?: number | undefined } = {},
 ): Reading<LiftSet> {
-  const labelled = plainText(text).replace(/\bkilos?\b/gi, "kg");
+  const labelled = plainText(text)
+    .replace(/\bkilos?\b/gi, "kg")
+    .replace(/\b(?:a )?(double|triple)\b/gi, (word) => (/double/i.test(word) ? "2" : "3"));
   let reps = context.reps ?? 1;
   let core = labelled
     .replace(LABEL, (_all, before?: string, after?: string) => {

@@ -151,6 +151,12 @@ function unknownUnit(core: string, number: string, word: string): NotTaken {
   }
   const mended = mendDigits(core);
   if (mended) return mended;
+  if (/\d/.test(word)) return reject("this is more than one number", ALLOWED);
+  const [, unit = "", behind] = /^(kgs?|lbs?|#)[.,]?\s+(.+)$/i.exec(word) ?? [];
+  if (behind !== undefined) {
+    const known = UNIT_WORDS[unit.toLowerCase()] ?? "kg";
+    return ask(`"${behind}" behind the mass is not understood`, [`${number} ${known}`], ALLOWED);
+  }
   const nearest = nearestName(word, ["kg", "kilos", "lb", "lbs", "pounds"]);
   if (nearest === undefined) return reject(`"${word}" is no unit of mass`, ALLOWED);
   return ask(`"${word}" is no unit of mass`, [`${number} ${UNIT_WORDS[nearest] ?? nearest}`], ALLOWED);

@@ -2,10 +2,10 @@ import * as z from "zod";
 import type { Athlete } from "../athlete.ts";
 import { readBirthYear } from "../athlete-file/birth-year.ts";
 import type { AthleteContext } from "../athlete-file/context.ts";
-import { checkCannot, checkMassAgainstLifts, checkNoteAgainstLimits } from "../athlete-file/cross-checks.ts";
 import { readEfforts, writtenEfforts, type EffortEntry } from "../athlete-file/effort-entries.ts";
 import { readLifts, writtenLifts } from "../athlete-file/lift-entries.ts";
 import { readLimits, writtenLimits } from "../athlete-file/limit-entries.ts";
+import { defined, profileOf } from "../athlete-file/profile-of.ts";
 import { readPreferences, writtenPreferences } from "../athlete-file/preference-entries.ts";
 import { resolveMovement } from "../athlete-file/resolve-movement.ts";
 import { readResults, writtenResults } from "../athlete-file/result-entries.ts";
@@ -182,75 +182,11 @@ export const athleteSchema = (context: AthleteContext) =>
       ...defined("note", written.note),
     }));
 
-/** The profile of a typical athlete: an athlete without name, start and results. */
-export const profileSchema = (context: AthleteContext) =>
-  z.strictObject(profileFields(context)).transform((written, ctx) => profileOf(written, ctx, context));
-
-type Profile = z.output<z.ZodObject<ReturnType<typeof profileFields>>> & {
+/** What a profile says, each entry read for itself. */
+export type WrittenProfile = z.output<z.ZodObject<ReturnType<typeof profileFields>>> & {
   readonly note?: string | undefined;
 };
 
-function profileOf(written: Profile, ctx: z.RefinementCtx, context: AthleteContext): WrittenAthlete {
-  const lifts = written.lifts?.lifts ?? [];
-  const unbroken = written.unbroken?.unbroken ?? [];
-  const efforts = written.efforts ?? [];
-  const cannot = [
-    ...(written.cannot ?? []),
-    ...(written.lifts?.cannot ?? []),
-    ...(written.unbroken?.cannot ?? []),
-  ];
-  const done = [
-    ...lifts.map(({ movement }) => ({ movement, where: "lifts" })),
-    ...efforts.map(({ movement }) => ({ movement, where: "efforts" })),
-    ...unbroken.map(({ movement }) => ({ movement, where: "unbroken" })),
-  ];
-  const nameOf = (id: string): string => {
-    const found = context.findMovement(id);
-    return found.kind === "found" ? found.movement.name : id;
-  };
-  checkMassAgainstLifts(written["body mass"], lifts, nameOf, ctx);
-  checkNoteAgainstLimits(written.note, written.limits, ctx);
-  checkCannot(cannot, done, nameOf, ctx);
-  const {
-    division,
-    sex = sexOfDivision(division),
-    recovery = "usual",
-    units = "kg",
-    retry = "open",
-    gym,
-  } = written;
-  return {
-    level: written.level,
-    ...defined("birthYear", written.born),
-    ...defined("sex", sex),
-    ...defined("division", division),
-    ...defined("bodyMass", written["body mass"]),
-    ...defined("height", written.height),
-    units,
-    lifts,
-    efforts,
-    unbroken,
-    cannot: [...new Set(cannot)],
-    recovery,
-    habits: [...new Set(written.habits ?? [])],
-    limits: written.limits ?? [],
-    prefers: written.prefers ?? {},
-    ...defined("gym", gym),
-    starts: [],
-    ...defined("warmUpTime", written["warm up"]),
-    shares: [],
-    results: [],
-    ...defined("heat", written.heat),
-    retry,
-  };
-}
-
-/** Division names that speak of one sex. */
-function sexOfDivision(division: string | undefined): Sex | undefined {
-  if (/\b(?:women|woman|female|girls?|ladies)\b/i.test(division ?? "")) return "female";
-  return /\b(?:men|man|male|boys?)\b/i.test(division ?? "") ? "male" : undefined;
-}
-
-function defined<K extends string, V>(key: K, value: V | undefined): { readonly [key in K]?: V } {
-  return (value === undefined ? {} : { [key]: value }) as { readonly [key in K]?: V };
-}
+/** The profile of a typical athlete: an athlete without name, start and results. */
+export const profileSchema = (context: AthleteContext) =>
+  z.strictObject(profileFields(context)).transform((written, ctx) => profileOf(written, ctx, context));

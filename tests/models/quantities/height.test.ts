@@ -35,6 +35,11 @@ describe("the height of a person", () => {
     ["170 cm (6'1\")", "these are two different heights | Write `170 cm` or `6'1\"`, whichever is meant."],
     ["5-7", "this could be feet and inches, a range or a date | Write `5'7\"` if that is meant."],
     ["5.11", "this could be feet and inches, a range or a date | Write `5'11\"` if that is meant."],
+    // 5.7 ft of 0.3048 m are 1.737 m
+    [
+      "5.7 ft",
+      "this may be feet and inches, or feet with a decimal | Write `5'7\"` or `1.74 m`, whichever is meant.",
+    ],
     ["67", "the unit is missing | Write `67 in` if that is meant."],
     ["170", "the unit is missing | Write `170 cm` if that is meant."],
     ["511", "the unit is missing | Write `5'11\"` if that is meant."],

@@ -22,6 +22,7 @@ describe("a lift", () => {
     ["100 kg, 3 reps", "3 x 100 kg"],
     ["5 reps at 100 kg", "5 x 100 kg"],
     ["5RM 85 kg", "5 x 85 kg"],
+    ["100 kg for a double", "2 x 100 kg"],
     ["85 kg (5RM)", "5 x 85 kg"],
     // effort 8 of 10 leaves two reps
     ["150KGx5@8", "5 x 150 kg @8"],
@@ -61,6 +62,7 @@ describe("a lift", () => {
     ["85x5", `${ORDER} | Write \`5 x 85 kg\` or \`5 x 85 lb\`, whichever is meant.`],
     ["82,5 x 3", `${ORDER} | Write \`3 x 82,5 kg\` or \`3 x 82,5 lb\`, whichever is meant.`],
     ["100kg 5", "the second number may be reps or sets | Write `5 x 100kg` if that is meant."],
+    ["5 x 5 @ 100", "the unit is missing | Write `5 x 100 kg` or `5 x 100 lb`, whichever is meant."],
     ["225 5x5", "the unit is missing | Write `5 x 225 kg` or `5 x 225 lb`, whichever is meant."],
     ["115: 6, 5, 5 @8", "the unit is missing | Write `6 x 115 kg` or `6 x 115 lb`, whichever is meant."],
     ["1RM: 102,5", "the unit is missing | Write `102.5 kg` or `102.5 lb`, whichever is meant."],

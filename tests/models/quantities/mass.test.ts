@@ -32,7 +32,7 @@ describe("a mass", () => {
     expect(tell(text)).toBe(`takes ${said}`);
   });
 
-  it.each(["~100 kg", "about 100 kg", "ca. 100 kg", "100 kg?", "100ish kg", "100 kg (est)"])(
+  it.each(["~100 kg", "about 100 kg", "ca. 100 kg", "100 kg?", "100ish kg", "100 kg (est)", "maybe 100 kg"])(
     "is approximate in %j",
     (text) => {
       expect(tell(text)).toBe("takes ~100 kg");
@@ -73,6 +73,7 @@ describe("a mass", () => {
     ["100k", "k stands for kilo or for a thousand | Write `100 kg` if that is meant."],
     ["100 kq", '"kq" is no unit of mass | Write `100 kg` if that is meant.'],
     ["1O2 kg", "a letter stands among the digits | Write `102 kg` if that is meant."],
+    ["100 kg each hand", '"each hand" behind the mass is not understood | Write `100 kg` if that is meant.'],
     ["100 kg (100 lb)", "these are two different masses | Write `100 kg` or `100 lb`, whichever is meant."],
     ["1.5 pood", "a pood is made as 16 kg | Write `24 kg` if that is meant."],
   ])("is asked about in %j", (text, told) => {
@@ -87,6 +88,7 @@ describe("a mass", () => {
     ["0 g", "a mass is more than nothing"],
     ["1.2.3 kg", "this is not a number"],
     ["70%", "a share says nothing without what it is a share of"],
+    ["100/95 kg", "this is more than one number"],
     ["100 reps", '"reps" is no unit of mass'],
     ["1.2.3-4.5.6 kg", "this is neither one mass nor a range of two"],
   ])("is refused in %j", (text, problem) => {

@@ -79,9 +79,12 @@ describe("words in place of a number", () => {
     },
   );
 
-  it.each(["none", "no", "0", "0 reps", "no MU", "can't", "cannot", "never"])("%j is cannot", (text) => {
-    expect(answerWord(text)).toBe("cannot");
-  });
+  it.each(["none", "no", "0", "0 reps", "no MU", "can't", "cannot", "never", "none yet"])(
+    "%j is cannot",
+    (text) => {
+      expect(answerWord(text)).toBe("cannot");
+    },
+  );
 
   it.each(["x", "yes", "ok", "some", "not yet"])("%j is unclear", (text) => {
     expect(answerWord(text)).toBe("unclear");
