@@ -26,7 +26,7 @@ const FACT_CLAUSES: Readonly<Partial<Record<Fact, (word: string) => string>>> = 
   "has-lift": () => "a lift for load",
   lifted: () => "a lift for load",
   "needs-catching": () => "a lift that lands on you",
-  ending: () => "the cap, which your plan does not beat",
+  ending: () => "a cap that comes before the work is done",
   stress: () => `#${IN_THIS_WORKOUT}`,
   taxes: () => `#${IN_THIS_WORKOUT}`,
 };

@@ -135,7 +135,7 @@ function explain(
   const isUnsure =
     deciding.some((each) => isClose(each, closeCall) || !each.known) || restsOnGuess(at, deciding);
   const test = pick.option.test ?? other?.option.test;
-  const known = deciding.filter((each) => each.known).map(reasonFrom);
+  const known = oneOfEach(deciding.filter((each) => each.known).map(reasonFrom));
   return {
     movement: at.movement.id,
     movementName: at.movement.plural,
@@ -147,6 +147,22 @@ function explain(
     ...(pick.option.switchWhen !== undefined && { switchWhen: pick.option.switchWhen }),
     ...(by !== "limit" && isUnsure && test !== undefined && { test }),
   };
+}
+
+/** Of several reasons on the same number, the one whose threshold lies nearest to it says the most. */
+function oneOfEach(reasons: readonly Reason[]): readonly Reason[] {
+  const distance = ({ value, threshold }: Reason): number =>
+    typeof value === "number" && typeof threshold === "number" ? Math.abs(value - threshold) : 0;
+  return reasons.filter(
+    (reason) =>
+      reasons.find(
+        (other) =>
+          other.what === reason.what &&
+          typeof other.threshold === "number" &&
+          (distance(other) < distance(reason) ||
+            (distance(other) === distance(reason) && reasons.indexOf(other) < reasons.indexOf(reason))),
+      ) === undefined,
+  );
 }
 
 const shown = ({ option: { id, name, say } }: OptionVerdict): Choice["pick"] => ({ id, name, say });

@@ -74,6 +74,7 @@ function amountNumbers(input: MovementSituationInput): Situation["numbers"] {
   };
 }
 
+/** Of a lift for load the opener counts: what comes after it depends on the day. */
 function loadNumbers(input: MovementSituationInput): Situation["numbers"] {
   const { movement, parts, abilities } = input;
   const best = abilities.best(movement.id)?.kilograms;
@@ -81,7 +82,7 @@ function loadNumbers(input: MovementSituationInput): Situation["numbers"] {
     ...rowsOf(input).flatMap((row) => row.load ?? []),
     ...liftsOf(parts)
       .filter((lift) => lift.movement === movement.id)
-      .flatMap((lift) => lift.attempts.map((attempt) => attempt.load)),
+      .flatMap((lift) => lift.attempts[0]?.load ?? []),
   ];
   const shares = loads.flatMap(
     (load) => load.shareOfBest ?? (best === undefined ? [] : (load.kilograms * load.pieces) / best),

@@ -108,18 +108,20 @@ function sheetLine({ parts }: SetUpInput): string | undefined {
 
 function tieBreakLine(part: Part, { parts }: SetUpInput): readonly string[] {
   const planned = parts.filter((each) => each.name === part.name);
-  const rows = workRowsOf(planned).filter((row) => row.tieBreak);
-  const moments = [...new Set(rows.map((row) => momentOf(row, rows)))];
+  const rows = workRowsOf(planned);
+  const moments = [...new Set(rows.filter((row) => row.tieBreak).map((row) => momentOf(row, rows)))];
   if (moments.length > 0) return [`Tie-break: your judge writes down the clock ${moments.join(" and ")}.`];
   return part.tieBreakNote === undefined ? [] : [`Tie-break: ${part.tieBreakNote}`];
 }
 
-/** When a tie-break time is taken: after a movement, in each round or in one. */
+/**
+ * When a tie-break time is taken: after a movement, in each round unless the plan has rounds where none is taken, also
+ * where the plan does not get beyond the first.
+ */
 function momentOf(row: PlannedRow, rows: readonly PlannedRow[]): string {
-  const same = rows.filter((each) => each.name === row.name);
-  return same.length > 1
-    ? `after the ${row.name} of each round`
-    : `after the ${row.name} of round ${row.round}`;
+  const isOnce = rows.some((each) => each.movement === row.movement && !each.tieBreak);
+  if (isOnce) return `after the ${row.name} of round ${row.round}`;
+  return row.rounds === 1 ? `after the ${row.name}` : `after the ${row.name} of each round`;
 }
 
 const leastLine = (part: Part): readonly string[] =>

@@ -44,7 +44,7 @@ export function buildGoals(input: BuildGoalsInput, numbers: WarmUpNumbers): read
 }
 
 function liftGoals(input: BuildGoalsInput, numbers: WarmUpNumbers): readonly BuildGoal[] {
-  const { athlete, movements, parts, best, age } = input;
+  const { athlete, movements, parts, age } = input;
   const lifts = parts.flatMap((part) =>
     (part.lifting?.lifts ?? []).map((lift) => ({
       lift,
@@ -53,7 +53,7 @@ function liftGoals(input: BuildGoalsInput, numbers: WarmUpNumbers): readonly Bui
   );
   const goals = lifts.flatMap(({ lift, workBefore }) => {
     const movement = movements.get(lift.movement);
-    const known = best(lift.movement) ?? lift.best;
+    const known = lift.best;
     if (movement?.loading?.held !== "bar") return [];
     const { share, why } = buildShare(
       { athlete, movement, best: known, workBefore, ...(age !== undefined && { age }) },

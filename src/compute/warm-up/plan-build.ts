@@ -112,12 +112,19 @@ function climb(
   return climbed;
 }
 
-/** The load nearest the goal that can be made and stays under the ceiling; none where even the empty bar is over it. */
+/**
+ * The load nearest the goal that can be made and stays under the ceiling, for a lift not under the band either where one
+ * in it can be made; none where even the empty bar is over the ceiling.
+ */
 function topLoad(goal: BuildGoal, loads: MakableLoads, numbers: WarmUpNumbers): BarLoad | undefined {
   const ceiling = Math.max(goal.top, numbers.buildHighest * goal.best);
-  const nearest = nearestOf(loads, goal.top, "nearest");
-  const top = nearest.kilograms <= ceiling ? nearest : nearestOf(loads, goal.top, "down");
-  return top.kilograms <= ceiling ? top : undefined;
+  const floor = goal.serves === "lift" ? numbers.buildLowest * goal.best : 0;
+  const candidates = [
+    nearestOf(loads, goal.top, "nearest"),
+    nearestOf(loads, Math.max(floor, goal.top), "up"),
+    nearestOf(loads, goal.top, "down"),
+  ].filter((load) => load.kilograms <= ceiling);
+  return candidates.find((load) => load.kilograms >= floor) ?? candidates[0];
 }
 
 /** Takes reps off the lightest sets first, down to one each, until the whole build is within the bound. */

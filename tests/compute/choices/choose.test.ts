@@ -79,6 +79,17 @@ describe("a choice of a movement", () => {
     });
   });
 
+  it("tells each number once, by the threshold it comes nearest to", () => {
+    const options = [
+      option("squat", ["load-share at least 65%", "load-share at least 80%", "amount over 1"]),
+      strict,
+    ];
+    expect(only({ options, numbers: { "load-share": 0.9, amount: 3 } })?.because).toEqual([
+      { what: "load-share", value: 0.9, is: "at-least", threshold: 0.8 },
+      { what: "amount", value: 3, is: "over", threshold: 1 },
+    ]);
+  });
+
   it("tells the number that kept the better option out", () => {
     expect(only({ numbers: { unbroken: 8 } })).toMatchObject({
       pick: { id: "kipping" },

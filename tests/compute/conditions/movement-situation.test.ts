@@ -107,7 +107,7 @@ describe("the situation at one movement", () => {
     expect(at("pull-up").numbers["times-usual"]).toBeUndefined();
   });
 
-  it("knows the heaviest attempt of a lift", () => {
+  it("knows the opener of a lift", () => {
     const lifted = plannedParts([
       { clock: { kind: "max-load", order: "as-written" }, lines: [{ movement: "snatch" }] },
     ]);
@@ -125,7 +125,10 @@ describe("the situation at one movement", () => {
       ...(part.lifting && {
         lifting: {
           ...part.lifting,
-          lifts: part.lifting.lifts.map((lift) => ({ ...lift, attempts: [attempt] })),
+          lifts: part.lifting.lifts.map((lift) => ({
+            ...lift,
+            attempts: [attempt, { ...attempt, number: 2, load: { ...load, kilograms: 90 } }],
+          })),
         },
       }),
     }));

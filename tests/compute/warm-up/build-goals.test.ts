@@ -13,7 +13,7 @@ const goals = (sketches: readonly PartSketch[], more: Partial<BuildGoalsInput> =
     {
       athlete: athlete(),
       movements: sampleMovements,
-      parts: plannedParts(sketches),
+      parts: plannedParts(sketches, { best: () => kilograms(80) }),
       best: () => ({ kilograms: kilograms(80), basis: "tested" }),
       noMaxLift: false,
       ...more,

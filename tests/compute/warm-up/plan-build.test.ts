@@ -99,8 +99,10 @@ describe("a build", () => {
           const top = loads.at(-1) ?? 0;
           const lightest = bar.mass.value;
           expect(top).toBeLessThanOrEqual(0.8 * best + 1e-9);
-          // The plates of this gym leave steps of at most 1 kg up to 200 kg, so the band is always reached above the bar.
-          if (0.7 * best > lightest + 1 && top < 200) expect(top).toBeGreaterThanOrEqual(0.7 * best - 1);
+          // Steps of at most 1.5 kg stand between the loads of this gym up to 200 kg, so the band is reached wherever it is wider.
+          if (0.1 * best > 2 && 0.7 * best > lightest && top < 200) {
+            expect(top).toBeGreaterThanOrEqual(0.7 * best - 1e-9);
+          }
           for (const set of sets) {
             if ((set.load.shareOfBest ?? 0) >= 0.7) expect(set.reps).toBeLessThanOrEqual(2);
             expect(set.restAfter).toBeGreaterThanOrEqual(60);
