@@ -99,7 +99,6 @@ export const SPELLINGS: Readonly<Record<string, Readings>> = {
   erg: [["row"], ["ski"]],
   rudern: [["row"]],
   rameur: [["row"]],
-  skierg: [["ski"]],
   skiing: [["ski"]],
   running: [["run"]],
   laufen: [["run"]],
