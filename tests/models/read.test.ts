@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import * as z from "zod";
 import { readFrontMatter, readYaml } from "../../src/models/read.ts";
-import { notice, refuse } from "../../src/models/refuse.ts";
+import { notice, refuse, tellNotice, tellRefusal } from "../../src/models/refuse.ts";
 import { sayFault } from "../../src/models/say-fault.ts";
 
 const load = z.string().transform((text, ctx) => {
@@ -310,6 +310,139 @@ describe("broken YAML", () => {
     const message = told(text)[0] ?? "";
     expect(message).toContain(`a.yaml, ${place}: Fault`);
     expect(message).toContain(`\n  wrong    ${problem}\n  to do    ${remedy}`);
+  });
+});
+
+describe("broken lines in plain words", () => {
+  it.each([
+    [
+      "loads:\n  - 3 kg\n name: Ada",
+      "this line is indented in a way that does not fit the lines above it",
+      "Begin lines that belong together at the same column, with spaces.",
+    ],
+    [
+      "name: }",
+      "this cannot be read here",
+      "Write each entry as `name: value`, with a space after the colon, and put texts with signs such as : # [ ] { } in quotes.",
+    ],
+    [
+      "loads: [\n  - 3 kg\n]",
+      "inside brackets or braces there can be no lines of the form `name: value` below one another",
+      "Write everything between the brackets with commas, or leave the brackets out.",
+    ],
+    ["__proto__: 3", '"__proto__" is no name for an entry', "Choose another name."],
+  ])("%j", (text, problem, remedy) => {
+    expect(told(text).join("\n")).toContain(`  wrong    ${problem}\n  to do    ${remedy}`);
+  });
+});
+
+describe("a value that a schema refuses in its own way", () => {
+  const odd = z.strictObject({
+    step: z.number().multipleOf(5).optional(),
+    code: z
+      .string()
+      .regex(/^[a-z]+$/)
+      .describe("small letters")
+      .optional(),
+    names: z.record(z.string().min(2), z.number()).optional(),
+    most: z.array(z.number()).max(2).optional(),
+    over: z.number().gt(3).optional(),
+    both: z.union([z.number(), z.boolean()]).optional(),
+    word: z.literal("yes").optional(),
+  });
+  const tellOdd = (text: string): readonly string[] => {
+    const result = readYaml({ path: "a.yaml", text }, odd);
+    return result.ok ? [] : result.faults.map(sayFault);
+  };
+
+  it.each([
+    [
+      "step: 7",
+      "line 1, column 7",
+      "7",
+      "`step` must be a multiple of 5",
+      undefined,
+      "Write a multiple of 5.",
+    ],
+    [
+      "code: A1",
+      "line 1, column 7",
+      "A1",
+      "`code` is not written as it should be",
+      "small letters",
+      "Write it in the form allowed.",
+    ],
+    [
+      "names: {a: 1}",
+      "line 1, column 9",
+      "a",
+      "`a` must have at least 2 letters",
+      undefined,
+      "Write at least 2 letters.",
+    ],
+    [
+      "most: [1, 2, 3]",
+      "line 1, column 7",
+      "[1, 2, 3]",
+      "`most` must have at most 2 entries",
+      undefined,
+      "Write at most 2 entries.",
+    ],
+    [
+      "over: 3",
+      "line 1, column 7",
+      "3",
+      "`over` must be at least 3 and not 3 itself",
+      undefined,
+      "Write at least 3 and not 3 itself.",
+    ],
+    [
+      "both: text",
+      "line 1, column 7",
+      "text",
+      "`both` cannot be read",
+      undefined,
+      "Write it in one of the forms allowed.",
+    ],
+    [
+      "word:",
+      "line 1, column 1",
+      undefined,
+      "`word` is missing",
+      "yes",
+      "Add `word` with one of these words.",
+    ],
+    ["step: [1]", "line 1, column 7", "[1]", "`step` must be a number", undefined, "Write a number."],
+  ])("%j", (text, place, found, problem, allowed, remedy) => {
+    const lines = [
+      found === undefined ? [] : [`  found    ${found}`],
+      [`  wrong    ${problem}`],
+      allowed === undefined ? [] : [`  allowed  ${allowed}`],
+      [`  to do    ${remedy}`],
+    ].flat();
+    expect(tellOdd(text)).toEqual([[`a.yaml, ${place}: Fault`, ...lines].join("\n")]);
+  });
+
+  it("is told once more when a notice renames its entry", () => {
+    const renaming = z.record(z.string(), z.string()).transform((written, ctx) => {
+      for (const [name, value] of Object.entries(written)) {
+        if (name === "BS")
+          tellNotice(ctx, {
+            path: [name],
+            at: "name",
+            problem: "read as squat",
+            readAs: "squat",
+            remedy: "Write squat.",
+          });
+        if (value === "bad") tellRefusal(ctx, { path: [name], problem: "is bad", remedy: "Mend it." });
+      }
+      return written;
+    });
+    const file = { path: "a.yaml", text: "BS: bad" };
+    const result = readYaml(file, renaming);
+    expect(
+      result.ok ? [] : result.faults.map(({ place, found }) => [place.line, place.column, found]),
+    ).toEqual([[1, 5, "bad"]]);
   });
 });
 

@@ -105,9 +105,12 @@ function readPairs(text: string): Reading<number> {
     : reject(`one athlete cannot have more than ${MOST_PAIRS} pairs`, allowed);
 }
 
+const PLATES =
+  "plates one athlete can have, size and number of pairs: `25 kg: 2 pairs`; kg and lb may be mixed";
+
 const plates = z
   .record(z.string(), z.string())
-  .describe("plates one athlete can have, size and number of pairs: `25 kg: 2 pairs`; kg and lb may be mixed")
+  .describe(PLATES)
   .transform((written, ctx) => {
     const all = Object.entries(written).flatMap(
       ([size, text]): (PlatePairs & { readonly name: string })[] => {
@@ -139,28 +142,25 @@ const plates = z
       .map(({ plate, pairs }): PlatePairs => ({ plate, pairs }));
   });
 
-const ergs = z
-  .record(z.string(), countField)
-  .describe("machines and how many of each: `{row: 6, ski: 2}`; row, ski, bike erg, air bike")
-  .transform((written, ctx) => {
-    const counts: [ErgKind, number][] = [];
-    for (const [name, count] of Object.entries(written)) {
-      const kind = wordOf(ERG_KINDS, name) ?? ERG_NAMES[name.toLowerCase()];
-      if (kind !== undefined) counts.push([kind, count]);
-      else {
-        const nearest = nearestName(name, ERG_KINDS);
-        tellRefusal(ctx, {
-          path: [name],
-          at: "name",
-          problem: "there is no machine of this name",
-          allowed: ERG_KINDS.map(spaced).join(", "),
-          nearest: nearest === undefined ? undefined : spaced(nearest),
-          remedy: "Write one of the names allowed; other things belong under `equipment`.",
-        });
-      }
+const ergs = z.record(z.string(), countField).transform((written, ctx) => {
+  const counts: [ErgKind, number][] = [];
+  for (const [name, count] of Object.entries(written)) {
+    const kind = wordOf(ERG_KINDS, name) ?? ERG_NAMES[name.toLowerCase()];
+    if (kind !== undefined) counts.push([kind, count]);
+    else {
+      const nearest = nearestName(name, ERG_KINDS);
+      tellRefusal(ctx, {
+        path: [name],
+        at: "name",
+        problem: "there is no machine of this name",
+        allowed: ERG_KINDS.map(spaced).join(", "),
+        nearest: nearest === undefined ? undefined : spaced(nearest),
+        remedy: "Write one of the names allowed; other things belong under `equipment`.",
+      });
     }
-    return Object.fromEntries(counts);
-  });
+  }
+  return Object.fromEntries(counts);
+});
 
 /** The file of a gym, `content/gyms/*.yaml`. */
 export const gymSchema = z
@@ -173,8 +173,10 @@ export const gymSchema = z
     "collars count": yesNoField
       .default(false)
       .describe("whether collars count for the load by the rules: `yes` or `no`; no if left out"),
-    plates,
-    ergs: ergs.optional(),
+    plates: plates.describe(PLATES),
+    ergs: ergs
+      .optional()
+      .describe("machines and how many of each: `{row: 6, ski: 2}`; row, ski, bike erg, air bike"),
     equipment: listField(textField, { split: true })
       .default([])
       .describe("what else there is, in free words: `[rack, pins, bumper plates, rings, rope]`"),

@@ -8,7 +8,8 @@ type Issue = z.core.$ZodIssue;
 
 /** What a schema can tell about an issue only while it is raised; kept in the issue's message. */
 export const describeIssue: z.core.$ZodErrorMap = (issue) => {
-  const inst = issue.inst as z.ZodType | undefined;
+  // A check raises the issue in the name of the schema it belongs to.
+  const inst = (issue.schema ?? issue.inst) as z.ZodType | undefined;
   if (issue.code === "unrecognized_keys") {
     const { shape } = (inst?._zod.def ?? {}) as { shape?: Record<string, z.ZodType> };
     const names: Names = { allowed: Object.keys(shape ?? {}), also: otherNames(shape ?? {}) };
