@@ -3,6 +3,7 @@ import { movementByName, namesOfMovements } from "./movement-names.ts";
 import type { Movement } from "./movement.ts";
 import { divisionWords } from "./notation/division-words.ts";
 import { placedFault, tellText, type Faults } from "./notation/notation-fault.ts";
+import { PART_KINDS } from "./notation/part-phrases.ts";
 import { readObjective } from "./notation/objective-phrase.ts";
 import { readPart, type ReadPart } from "./notation/read-part.ts";
 import type { WrittenPart } from "./notation/written-part.ts";
@@ -28,7 +29,9 @@ export function readWorkout(file: SourceFile, movements: ReadonlyMap<string, Mov
   const split = splitFrontMatter(file);
   if (!split.ok) return split;
   const opened = openYaml(file.path, split.value.yaml, "text");
-  if (opened.faults.length > 0) return { ok: false, faults: opened.faults };
+  if (opened.faults.length > 0) {
+    return { ok: false, faults: opened.faults.map((fault) => withMissingColon(fault, split.value.yaml)) };
+  }
   const shaped = checkOpened(opened, workoutSchema);
   const entries = isGroup(opened.value) ? opened.value : {};
   const faults: Faults = [];
@@ -164,6 +167,22 @@ function inTradeWords(fault: Fault): Fault {
   if (trouble === undefined) return fault;
   const { place, found, severity } = fault;
   return { place, found, problem: trouble.problem, remedy: trouble.remedy, severity };
+}
+
+/** A kind of part without its colon breaks the file in a way that its own message hides. */
+function withMissingColon(fault: Fault, yaml: string): Fault {
+  const line = yaml.split("\n")[fault.place.line - 1] ?? "";
+  const [, before = "", name] =
+    new RegExp(`^(\\s*(?:-\\s+)?)(${PART_KINDS.join("|")}|work)\\b[^:]*$`).exec(line) ?? [];
+  if (name === undefined) return fault;
+  return {
+    place: { ...fault.place, column: before.length + 1 },
+    found: line.trim(),
+    problem: "the colon behind the name of an entry is missing",
+    allowed: `\`${name}:\`, with a space before what follows`,
+    remedy: `Write \`${name}:\`.`,
+    severity: "fault",
+  };
 }
 
 /** The same trouble is found once for each division. */

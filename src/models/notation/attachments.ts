@@ -12,6 +12,7 @@ import { startsEntry } from "./number-series.ts";
 import type { Reading } from "./reading.ts";
 import { takeRoundValues, type RoundValues } from "./round-values.ts";
 import { writtenBy, type Token } from "./token.ts";
+import { tradeWordRemedy } from "./trade-words.ts";
 
 /** What may stand behind a movement. */
 export type Attached = {
@@ -151,13 +152,19 @@ function takeFilled(cursor: Cursor, word: string): Taken {
 function wordBehindAt(cursor: Cursor, reading: Reading): Taken {
   const words = rest(cursor);
   const nearest = nearestName(writtenBy(words), reading.wordNames);
-  tell(reading.faults, words, cursor.tokens, {
-    problem: "`at` needs a load, and this is none; it is no word of `by division:` either",
-    allowed:
-      "`at 43/29 kg`, `at 70% of clean and jerk`, `at 0.75 body mass`, `at any load`, a word of `by division:`",
-    nearest,
-    remedy:
-      "Write the load with its unit, or give the word its value for each division under `by division:`.",
-  });
+  const trade = tradeWordRemedy(writtenBy(words));
+  tell(
+    reading.faults,
+    words,
+    cursor.tokens,
+    trade ?? {
+      problem: "`at` needs a load, and this is none; it is no word of `by division:` either",
+      allowed:
+        "`at 43/29 kg`, `at 70% of clean and jerk`, `at 0.75 body mass`, `at any load`, a word of `by division:`",
+      nearest,
+      remedy:
+        "Write the load with its unit, or give the word its value for each division under `by division:`.",
+    },
+  );
   return "fault";
 }

@@ -175,6 +175,10 @@ function takeNumbers(cursor: Cursor, reading: Reading): BlockClauses | undefined
   const values = takeRoundValues(cursor, reading.who, "counting", reading.faults);
   const [first] = values?.entries ?? [];
   if (values === undefined || first === undefined) return undefined;
+  if (first.isClock) {
+    tell(reading.faults, values.tokens, values.tokens, SPAN_OF_TIME);
+    return undefined;
+  }
   if (first.pieces !== undefined) {
     cursor.index = start + 1;
     tellNumberAlone(cursor, start, reading);
@@ -200,6 +204,12 @@ function takeNumbers(cursor: Cursor, reading: Reading): BlockClauses | undefined
   tellNumberAlone(cursor, start, reading);
   return undefined;
 }
+
+const SPAN_OF_TIME = {
+  problem: "a time alone does not say what it does",
+  allowed: "`every 2:00`, `amrap 3:00`, `0:20 on, 0:10 off`, `by 9:00`, `cap 2:00`",
+  remedy: "Write one of these; what begins at a clock of its own is a part with `starts: at 5:00`.",
+} as const;
 
 /** A ladder that comes down ends before 0. */
 function openLadder(start: number, step: number): BlockClauses {

@@ -167,7 +167,12 @@ function settleHeight(
   for (const { unit, value, tokens, pieces } of heights.entries) {
     if (unit?.kind !== "length" || pieces !== undefined) {
       tell(reading.faults, tokens, tokens, {
-        problem: unit === undefined ? "a height needs its unit" : "this is not a unit of a height",
+        problem:
+          pieces !== undefined
+            ? "a height is one length"
+            : unit === undefined
+              ? "a height needs its unit"
+              : "this is not a unit of a height",
         allowed: "in, ft, cm, m",
         remedy: "Write the height with its unit, such as `to 24 in` or `to 60 cm`.",
       });

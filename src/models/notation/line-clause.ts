@@ -1,6 +1,7 @@
 import type { CountsAs } from "../workout.ts";
 import { takeAttachments, type Attached } from "./attachments.ts";
 import { atEnd, cursorAt, rest, skipOneOf, type Cursor } from "./cursor.ts";
+import { isRest } from "./rest-phrase.ts";
 import { takeAttempts, takeCountsAs, takeFlag, takeSides, type Sides } from "./take-clauses.ts";
 import { tell, type Trouble } from "./notation-fault.ts";
 import type { Reading } from "./reading.ts";
@@ -33,6 +34,13 @@ export function readClause(phrase: readonly Token[], around: readonly Token[], r
 
 function clauseTrouble(phrase: readonly Token[]): Trouble {
   const words = phrase.map((token) => token.text).join(" ");
+  if (isRest(phrase)) {
+    return {
+      problem: "a rest is a line of its own",
+      allowed: "`- rest 1:00` below the line; between rounds, a block `3 rounds, rest 1:00 between:`",
+      remedy: `Write \`- ${words}\` on the next line.`,
+    };
+  }
   return (
     tradeWordRemedy(words) ?? {
       problem:

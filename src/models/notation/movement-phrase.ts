@@ -127,7 +127,7 @@ function tellUnknown(run: readonly Token[], cursor: Cursor, reading: Reading): v
     return;
   }
   const written = writtenBy(run);
-  const trade = tradeWordRemedy(written);
+  const trade = tradeWordRemedy(written) ?? tradeWordRemedy(writtenBy(rest(cursor).slice(0, run.length + 3)));
   if (trade !== undefined) {
     tell(reading.faults, run, around, trade);
     return;

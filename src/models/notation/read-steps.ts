@@ -11,7 +11,7 @@ import { tell, tellText, type Trouble } from "./notation-fault.ts";
 import type { LineSetting, PassesOfBlock, Reading } from "./reading.ts";
 import { isRest, readRestLine } from "./rest-phrase.ts";
 import { spellWords, type DivisionWord } from "./spell-words.ts";
-import { tokensOf, type TextSource, type Token } from "./token.ts";
+import { tokensOf, writtenBy, type TextSource, type Token } from "./token.ts";
 import { tradeWordRemedy } from "./trade-words.ts";
 
 /** What reading the work of one division needs beside the phrases. */
@@ -73,6 +73,11 @@ function readLine(source: TextSource, setting: LineSetting, reading: WorkReading
   }
   const place = reading.placeAt(source);
   if (isNothing(tokens)) return [];
+  const colonless = blockWithoutColon(tokens, reading);
+  if (colonless.length > 0) {
+    tell(reading.faults, colonless, tokens, missingColon(writtenBy(colonless)));
+    return [];
+  }
   if (isRest(tokens)) return restSteps(tokens, source, place, reading);
   if (isLooseClause(tokens)) {
     tell(reading.faults, tokens, tokens, LOOSE_CLAUSE);
@@ -83,6 +88,26 @@ function readLine(source: TextSource, setting: LineSetting, reading: WorkReading
   const step: EffortStep = { kind: "effort", place, written: source.text, ...line };
   return [step];
 }
+
+/**
+ * The name of a block whose colon was left out: what stands below it then runs on behind it, hyphens and all
+ * (`3 rounds - 10 burpee`).
+ */
+function blockWithoutColon(tokens: readonly Token[], reading: WorkReading): readonly Token[] {
+  const hyphen = tokens.findIndex(
+    (token, index) =>
+      token.text === "-" && tokens[index - 1]?.kind === "word" && tokens[index + 1] !== undefined,
+  );
+  const name = tokens.slice(0, Math.max(hyphen, 0));
+  if (name.length === 0) return [];
+  return readBlockClauses(name, { ...reading, faults: [] }) === undefined ? [] : name;
+}
+
+const missingColon = (name: string): Trouble => ({
+  problem: "the colon behind the name of a block is missing",
+  allowed: `\`- ${name}:\` with the lines of the block below it, further in`,
+  remedy: `Write \`${name}:\`.`,
+});
 
 /** A word of `by division:` may stand for a line that some division leaves out. */
 const isNothing = (tokens: readonly Token[]): boolean =>

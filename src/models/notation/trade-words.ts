@@ -55,6 +55,11 @@ const TRADE_WORDS: readonly Entry[] = [
     "Write `score: reps` in the part; work without a score needs no plan.",
   ),
   entry(
+    /\badd(ing)? \d|\bplus \d+ (reps?|each|every)|\bincreas\w+|\bascending\b|\bdescending\b/,
+    "numbers that change by round are written with `up by` or `down by`, or as a list",
+    "Write `3 up by 3:` for a block, `at 60 kg up by 5 kg` for a load, or all numbers with hyphens between.",
+  ),
+  entry(
     /\b(superset|giant set)\b/,
     "lines in a block of rounds already follow one another without rest",
     "Write a block `3 rounds:` with the lines in it.",
@@ -65,7 +70,7 @@ const TRADE_WORDS: readonly Entry[] = [
     "Write the distance, such as `400 m run`.",
   ),
   entry(
-    /\b(penalty|penalties|each break|every break|per break|if you drop|every time)\b/,
+    /\b(penalty|penalties|each break|every break|per break|if you drop|every time|each time)\b/,
     "work that depends on what goes wrong cannot be planned",
     "Say it under `standards:`; if the rule asks for sets without a break, add `, unbroken` to the line.",
   ),
