@@ -6,7 +6,7 @@ import type { Movement } from "../../src/models/movement.ts";
 import type { Pacing } from "../../src/models/plan/pacing.ts";
 import { seconds } from "../../src/models/quantity.ts";
 import type { PartClock, Score } from "../../src/models/workout.ts";
-import { type Line, makeCourse } from "./courses.ts";
+import { makeCourse } from "./courses.ts";
 import { demoData } from "./demo-data.ts";
 
 export const demo = demoData();
@@ -23,14 +23,10 @@ export const amrapOf = (time: number): Work => ({
 });
 
 /** One stretch of a movement, as much of it as possible in so many seconds. */
-export const asMuchIn = (
-  time: number,
-  move: Movement,
-  more: Pick<Line & { move: Movement }, "kg"> = {},
-): Course => {
+export function asMuchIn(time: number, move: Movement, more: { readonly kg?: number } = {}): Course {
   const { items, part } = makeCourse([[{ move, ...more, amount: { kind: "until" } }]]);
   return { part, items, endless: true, ends: seconds(time) };
-};
+}
 
 /** The pacing of a course at the demonstration's gym, with what is known of an athlete on the day before its competition. */
 export function pacedAtDemo(athlete: Athlete, course: Course, work: Work): Pacing {
