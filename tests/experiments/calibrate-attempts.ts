@@ -153,7 +153,7 @@ function problemOf(
       attempts: situation.attempts,
       reps: 1,
       earliest: 0,
-      tired: false,
+      mayWait: false,
       lateLift: false,
     },
     known,

@@ -190,6 +190,11 @@ export const ATTEMPT_CONSTANTS = {
     source: "earliest start of the first lift after a window opens: walk up, chalk, set",
     confidence: "judgement",
   },
+  openingPairs: {
+    value: 3,
+    source: "pairs of plates on the bar at the first attempt",
+    confidence: "judgement",
+  },
   changeOfLift: {
     value: 60,
     source: "from the last attempt of one lift to the first of the next, beyond the plates",

@@ -20,8 +20,8 @@ export type ClockInput = {
   readonly smallestRest?: number;
   /** Seconds before the first attempt can start. */
   readonly earliest: number;
-  /** Whether waiting before the first attempt can help, because work went before. */
-  readonly tired: boolean;
+  /** Whether the first attempt may have to wait: for strength after other work, or for plates. */
+  readonly mayWait: boolean;
   /** Whether a lift begun before the end counts. */
   readonly lateLift: boolean;
   /** Seconds of a step, where lifts that share a window must agree on it. */
@@ -37,7 +37,7 @@ export const liftSeconds = (reps: number, constants: AttemptConstants): number =
 
 /**
  * The moments at which attempts may start. A window is cut into about 24 steps of whole multiples of 5 s; the first
- * attempt may be put off a few steps where rest helps, and between attempts lie the smallest rest and a few longer
+ * attempt may be put off a few steps where rest or plates need it, and between attempts lie the smallest rest and a few longer
  * ones. Without a clock attempts follow one another with a full rest. Undefined when not even one attempt fits.
  */
 export function liftingClock(input: ClockInput, constants: AttemptConstants): LiftingClock | undefined {
@@ -57,7 +57,7 @@ export function liftingClock(input: ClockInput, constants: AttemptConstants): Li
   return {
     step,
     lift,
-    firsts: input.tired ? [0, 2, 4, 6].map((wait) => first + wait) : [first],
+    firsts: input.mayWait ? [0, 2, 4, 6].map((wait) => first + wait) : [first],
     gaps: [0, 1, 3, 6].map((more) => gap + more),
     lastStart: Math.floor(last / step),
     attempts,

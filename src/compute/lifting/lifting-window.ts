@@ -1,7 +1,7 @@
 import type { AttemptConstants } from "./attempt-constants.ts";
 import { lastStartSeconds } from "./lifting-clock.ts";
 import type { LiftingInput, LoadedInput } from "./lifting-input.ts";
-import { changeSeconds, listPlates, nearestOf } from "./plates.ts";
+import { changeSeconds } from "./plates.ts";
 
 /** The window of a part. Clocks of the workout, seconds. */
 export type LiftingWindow = {
@@ -27,16 +27,14 @@ export const lengthOf = ({ opens, closes }: LiftingWindow): number | undefined =
   closes === undefined ? undefined : closes - opens;
 
 /**
- * Seconds from the opening to the earliest first attempt: after other work the way to the bar, and the time to load a bar that must be
- * empty when the clock starts, to four fifths of what is believed.
+ * Seconds from the opening to the earliest first attempt: after other work the way to the bar, and where the bar must be
+ * empty when the clock starts the time to load it with a usual number of plates, the same for everyone.
  */
-export function earliestStart(input: LoadedInput, believed: number, constants: AttemptConstants): number {
-  const { gym, before, part, overrides } = input;
+export function earliestStart(input: LoadedInput, constants: AttemptConstants): number {
+  const { gym, before, part, overrides, iron } = input;
   const walk = before ? constants.firstLiftAfter : 0;
   if (part.openingBar === "loaded") return walk;
-  const { loads, loading } = input.iron;
-  const plates = listPlates(nearestOf(loads, 0.8 * believed, "down", overrides)).length;
-  return Math.max(walk, changeSeconds(plates, gym, loading, overrides));
+  return Math.max(walk, changeSeconds(constants.openingPairs, gym, iron.loading, overrides));
 }
 
 /** Last clock of the workout at which an attempt of so many reps may start. */

@@ -34,7 +34,7 @@ export function readyLift(
   const today = liftToday(line, athlete, movements, date, before, (length ?? 0) / 2, constants, overrides);
   if (!today) return noLiftFault(part.place, part.name, [sayLine(line)]);
   const reps = allRepsOf(line);
-  const earliest = earliestStart(input, today.belief.mean, constants);
+  const earliest = earliestStart(input, constants);
   const attempts =
     bounds?.attempts ?? line.attempts ?? (part.clock.kind === "max-load" ? part.clock.attempts : undefined);
   const clock = liftingClock(
@@ -45,7 +45,7 @@ export function readyLift(
       ...(bounds?.smallestRest !== undefined && { smallestRest: bounds.smallestRest }),
       reps,
       earliest,
-      tired: before !== undefined,
+      mayWait: before !== undefined || part.openingBar === "empty",
       lateLift: part.lateLift === "counts",
     },
     constants,

@@ -10,7 +10,7 @@ import { withOverrides } from "../../../src/compute/with-overrides.ts";
 
 const constants = withOverrides(ATTEMPT_CONSTANTS);
 const clockOf = (more: Partial<ClockInput>) =>
-  liftingClock({ length: 360, reps: 1, earliest: 0, tired: false, lateLift: false, ...more }, constants);
+  liftingClock({ length: 360, reps: 1, earliest: 0, mayWait: false, lateLift: false, ...more }, constants);
 
 describe("the clock of a window", () => {
   it("by hand: six minutes in steps of 15 s, a lift of 10 s, the last start 12 s before the end", () => {
@@ -36,7 +36,7 @@ describe("the clock of a window", () => {
   });
 
   it("lets tired athletes wait with the first attempt, and all get to the bar first", () => {
-    expect(clockOf({ tired: true, earliest: 20 })?.firsts).toEqual([2, 4, 6, 8]);
+    expect(clockOf({ mayWait: true, earliest: 20 })?.firsts).toEqual([2, 4, 6, 8]);
   });
 
   it("keeps the rest the coach asks for, and the attempts the rules allow", () => {
@@ -55,7 +55,7 @@ describe("the clock of a window", () => {
       length: 0,
       reps: 1,
       earliest: 0,
-      tired: false,
+      mayWait: false,
       lateLift: false,
       attempts: 3,
     };

@@ -53,13 +53,12 @@ describe("the earliest first attempt", () => {
   const before = { work: [], secondsSince: 0 };
 
   it("is at once for a fresh athlete with a loaded bar, and a short way after other work", () => {
-    expect(earliestStart(withIron(liftingInput()), 100, constants)).toBe(0);
-    expect(earliestStart(withIron(liftingInput({ before })), 100, constants)).toBe(20);
+    expect(earliestStart(withIron(liftingInput()), constants)).toBe(0);
+    expect(earliestStart(withIron(liftingInput({ before })), constants)).toBe(20);
   });
 
-  it("is when an empty bar is loaded to four fifths: 80 kg on a 15 kg bar are 25, 5, 2.5 a side", () => {
-    // three pairs alone: 15 + 7.5 + 7.5
+  it("is when an empty bar is loaded: three pairs alone take 15 + 7.5 + 7.5 s", () => {
     const part = liftPart(windowOfSeconds(360), { openingBar: "empty", loading: "alone" });
-    expect(earliestStart(withIron(liftingInput({ part })), 100, constants)).toBe(30);
+    expect(earliestStart(withIron(liftingInput({ part })), constants)).toBe(30);
   });
 });
