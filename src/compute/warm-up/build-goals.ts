@@ -11,6 +11,8 @@ export type BuildGoal = {
   readonly name: string;
   readonly best: number;
   readonly top: number;
+  /** What it serves, as a share of the best: where the build ends for a lift, the load itself for a load. */
+  readonly share: number;
   readonly topReps: number;
   readonly why: string;
   /** Whether it serves a lift for load, or the heaviest load of the workout. */
@@ -65,6 +67,7 @@ function liftGoals(input: BuildGoalsInput, numbers: WarmUpNumbers): readonly Bui
         name: lift.name,
         best: known.kilograms,
         top: share * known.kilograms,
+        share,
         topReps: Math.min(MOST_TOP_REPS, lift.reps),
         why,
         serves: "lift" as const,
@@ -99,6 +102,7 @@ function loadGoals(
       name: movement.name,
       best: known.kilograms,
       top: Math.min(load.kilograms, ceiling),
+      share: load.kilograms / known.kilograms,
       topReps: isAbove ? 1 : MOST_TOP_REPS,
       why: isAbove
         ? "Stops at the top of the band: the load of the workout is heavier, and the workout is the place for it."

@@ -99,12 +99,16 @@ function pick(
   numbers: WarmUpNumbers,
 ): ReturnType<typeof pickBlocks> {
   const { stresses } = input.withholding;
-  const isLift = goals[0]?.serves === "lift";
+  const [goal] = goals;
+  const served: Partial<Situation> = {
+    numbers: goal === undefined ? {} : { "load-share": goal.share },
+    facts: { "has-lift": [yesOrNo(goal?.serves === "lift")] },
+  };
   const efforts = joinEfforts(rehearsedEfforts(input.parts, input.library.movements, numbers));
   const built = goals.map((goal) => goal.movement);
   return pickBlocks({
     blocks: input.library.warmUps.filter((block) => block.stage !== "build" || goals.length > 0),
-    situation: withMore(input.situation, { facts: { "has-lift": [yesOrNo(isLift)] } }),
+    situation: withMore(input.situation, served),
     movements: input.movements.filter((at) => !built.includes(at.movement.id)),
     avoids: (block) => block.stresses.some((stress) => stresses.has(stress)),
     longestStill: goals.length > 0 ? numbers.longestStillBeforeLift : Infinity,

@@ -12,6 +12,7 @@ const goal = (best: number, share: number, more: Partial<BuildGoal> = {}): Build
   name: "clean and jerk",
   best,
   top: best * share,
+  share,
   topReps: 1,
   why: "",
   serves: "lift",

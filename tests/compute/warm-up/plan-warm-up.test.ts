@@ -134,6 +134,15 @@ describe("a warm-up", () => {
     expect(plan.steps.map((step) => step.id)).toContain("build-to-the-load");
   });
 
+  it("stops below a load that is above the band, and says so", () => {
+    const plan = warmUpFor(athlete({ lifts }), [
+      { lines: [{ movement: "clean-and-jerk", amount: 5, kilograms: 72 }] },
+    ]);
+    expect(plan.steps.map((step) => step.id)).toContain("build-below-the-load");
+    expect(plan.steps.map((step) => step.id)).not.toContain("build-to-the-load");
+    expect(plan.build?.shareOfBest).toBeLessThanOrEqual(0.8);
+  });
+
   it("has no build where no bar is lifted", () => {
     const plan = warmUpFor(athlete(), [ladder]);
     expect(plan.build).toBeUndefined();
