@@ -82,7 +82,7 @@ function capacityOfTask(
   const factor = taskFactor(athlete, sex, task, load, liftOf, constants);
   const { best, loadShare } = factor;
   const tested = best?.basis === "tested" || best?.basis === "estimated";
-  const heaviest = best && (tested ? best.kilograms : best.kilograms + best.spread);
+  const heaviest = best && (tested ? best.kilograms : best.kilograms + constants.liftDoubt * best.spread);
   const liftable = load === undefined || heaviest === undefined || load <= heaviest;
   const offReference = 0.25 * Math.abs(Math.log(factor.rate));
   return {

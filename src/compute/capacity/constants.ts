@@ -14,9 +14,9 @@ const judgement = (value: number, source: string): Sourced<number> => ({
 /** Constants of what an athlete can do, except the best lift. Times in seconds, shares from 0 to 1. */
 export const CAPACITY_CONSTANTS = {
   // The shared reserve, seconds of critical-rate work.
-  reserveUsual: published(
-    50,
-    "W' over critical power of 18 rowers about 49 s (Cheng et al. 2012); runners about 25 s of distance (Kordi et al. 2019), which is 50 s of work where cost rises with the square of speed",
+  reserveUsual: judgement(
+    60,
+    "W' over critical power of 18 rowers about 49 s (Cheng et al. 2012); a hard 3-minute workout of this kind is 38 % anaerobic (Rios et al. 2024), which is more",
   ),
   reserveShortest: judgement(25, "lowest ratio of reserve to critical rate found in print"),
   reserveLongest: judgement(90, "highest ratio of reserve to critical rate of cyclists, from memory"),
@@ -54,6 +54,10 @@ export const CAPACITY_CONSTANTS = {
     "share of the difference to the level's usual best believed of a lift from a ratio",
   ),
   trustLevel: judgement(0.5, "the same of a lift from level and body mass"),
+  liftDoubt: judgement(
+    0.3,
+    "spreads over a best lift that was not tested up to which a load is still planned as possible",
+  ),
   unbrokenLeast: judgement(
     2,
     "a muscle does not need to be fully fresh for one more single: a true single was repeated after a minute by 13 of 17 (Matuszak et al. 2003)",
@@ -79,7 +83,11 @@ export const CAPACITY_CONSTANTS = {
   ),
 
   // Muscles before lungs.
-  centralLeast: judgement(0.35, "least share of a movement's time per rep that heart and lungs account for"),
+  centralLeast: judgement(
+    0.6,
+    "share of the time per rep of a movement of muscles alone that heart and lungs account for",
+  ),
+  centralOfSets: judgement(0.9, "the same of a movement in sets that taxes the lungs as much as any muscle"),
   muscleRecoveryLeast: judgement(0.2, "slowest refill of a muscle in breaks, over the two-phase law"),
   muscleRecoveryMost: judgement(4, "fastest refill of a muscle in breaks, over the two-phase law"),
 

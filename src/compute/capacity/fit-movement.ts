@@ -82,7 +82,7 @@ export function fitMovement(
     ),
   );
   const doing = { fastest, held: isHeld(movement) };
-  const central = hasSets(movement) ? centralShare(movement, constants) : 1;
+  const central = hasSets(movement) && isHeld(movement) ? centralShare(movement, constants) : 1;
   const muscles = fitMuscles(
     points.map(({ amount, time, factor }) => ({
       amount,
@@ -196,11 +196,12 @@ function reachOf(own: readonly OwnEffort[], kappa: number, rules: Rules): number
   return Math.min(REACHES.most, Math.max(REACHES.least, (kappa * fit.reserve) / fit.rate / rules.reserve));
 }
 
-/** Share of a movement's time per rep that heart and lungs account for: all of it where nothing is taxed more than they are. */
+/** Share of a movement's time per rep that heart and lungs account for; the more it taxes them beside its muscles, the more. */
 function centralShare({ taxes }: Movement, constants: CapacityConstants): number {
-  const { lungs = 0.6, ...others } = taxes;
-  const most = Math.max(...Object.values(others));
-  return most > lungs ? Math.max(constants.centralLeast, lungs / most) : 1;
+  const { lungs = 0, ...others } = taxes;
+  const most = Math.max(...Object.values(others), 1e-9);
+  const ratio = Math.min(1, lungs / most);
+  return constants.centralLeast + (constants.centralOfSets - constants.centralLeast) * ratio;
 }
 
 /** The best set from fresh at the reference load: the athlete's own, brought there from its load, else the usual one. */

@@ -116,7 +116,7 @@ function tireBySets(
 ): void {
   const idle = held ? 0 : plan.cycle - fastest;
   const perUnit = Number.isFinite(unbroken)
-    ? Math.max(0, 1 / unbroken - refillPerIdleSecond(rules) * idle)
+    ? Math.max(0, 1 / unbroken - refillPerIdleSecond(rules, muscleRecovery) * idle)
     : 0;
   restMuscles(muscles, rules, plan.restFirst * muscleRecovery);
   plan.sizes.forEach((size, set) => {

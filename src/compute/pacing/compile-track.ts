@@ -50,7 +50,35 @@ export function compileTrack(
     before = task;
   });
   if (missing.size > 0) return { missing: [...missing] };
+  makeDearerTogether(track, tasks, rules, expected);
   return { ...track, tasks, sections: markSections(track, score, rules) };
+}
+
+/**
+ * Work of several movements takes longer than each of them alone suggests, the more evenly it is shared out and the longer it lasts.
+ * A single movement is left as it is, so an athlete's own efforts come back.
+ */
+function makeDearerTogether(
+  track: Mutable,
+  tasks: readonly TrackTask[],
+  rules: Rules,
+  expected: number,
+): void {
+  const work = new Map<string, number>();
+  let all = 0;
+  for (let i = 0; i < track.length; i += 1) {
+    const task = tasks[track.task[i] as number];
+    if (!task) continue;
+    const amount = track.amount[i] as number;
+    const open = Math.min(track.time[i] as number, expected);
+    const seconds = Number.isFinite(amount) ? amount * (track.perUnit[i] as number) : open;
+    work.set(task.movement.id, (work.get(task.movement.id) ?? 0) + seconds);
+    all += seconds;
+  }
+  const largest = Math.max(...work.values()) / all;
+  const factor = 1 + rules.mixedCost * (1 - largest) * (1 - Math.exp(-expected / rules.mixedSeconds));
+  if (!(factor > 1)) return;
+  for (let i = 0; i < track.length; i += 1) track.perUnit[i] = (track.perUnit[i] as number) * factor;
 }
 
 function setRest(track: Mutable, i: number, item: CourseItem & { kind: "rest" }): void {

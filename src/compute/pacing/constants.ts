@@ -63,6 +63,16 @@ export const pacingConstants = table({
   ),
   feelAtTheEnd: judgement(0.5, "the same in the last tenth of the work, when what is left can be seen"),
 
+  // Several movements in one piece of work.
+  mixedCost: judgement(
+    0.25,
+    "work of many movements takes longer than each alone suggests, by this share for infinitely many in long work; set so that medians of open fields of couplets, triplets and chippers come out",
+  ),
+  mixedSeconds: judgement(
+    600,
+    "length over which that builds up; sprints of two or three minutes show little of it",
+  ),
+
   // Sets and breaks.
   spareShare: judgement(0.8, "trade rule: break at three quarters to four fifths of the reps possible"),
   breakShortest: judgement(4, "put down, breathe, pick up"),

@@ -29,7 +29,8 @@ export function findEfforts(
   together = false,
 ): RunState {
   const { track, rules, log } = bench;
-  const drive = driveByEffort(bench, plan, grain, true);
+  const inDebt = driveByEffort(bench, plan, grain, true);
+  const honest = driveByEffort(bench, plan, grain, false);
   const state = { ...bench.start };
   const trial = { ...bench.start };
   let least = 1;
@@ -37,12 +38,13 @@ export function findEfforts(
   for (let from = 0; from < track.length && state.stopped === "no";) {
     const section = track.section[from] as number;
     const to = together ? track.length : endOfSection(bench, from);
+    const free = hasEffort(bench, from, to);
     const run = (effort: number, on: RunState): void => {
       aimSection(bench, effort, from, to);
       on.least = 1;
-      simulate(track, rules, drive, on, log, from, to);
+      simulate(track, rules, free ? inDebt : honest, on, log, from, to);
     };
-    if (hasEffort(bench, from, to)) {
+    if (free) {
       const wanted = target(section);
       const above = (logarithm: number): number => {
         run(Math.exp(logarithm), copyState(trial, state));

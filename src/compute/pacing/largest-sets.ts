@@ -22,19 +22,19 @@ export type SetQuestion = {
 };
 
 /** Share of an unbroken set that comes back in a second of pause inside a cycle, for a half-tired muscle. */
-export const refillPerIdleSecond = (rules: Rules): number =>
-  (rules.recoverySpeed / 2) *
+export const refillPerIdleSecond = (rules: Rules, muscleRecovery: number): number =>
+  ((rules.recoverySpeed * muscleRecovery) / 2) *
   (rules.refillFastShare / rules.refillFastSeconds + (1 - rules.refillFastShare) / rules.refillSlowSeconds);
 
 /** Largest set allowed with so much of the muscle left, at a cycle, when a share of what is possible may be used. */
 export function largestSet(
   left: number,
-  { unbroken, held, fastest }: SetQuestion,
+  { unbroken, held, fastest, muscleRecovery }: SetQuestion,
   rules: Rules,
   cycle: number,
   use: number,
 ): number {
-  const perUnit = 1 / unbroken - (held ? 0 : refillPerIdleSecond(rules) * (cycle - fastest));
+  const perUnit = 1 / unbroken - (held ? 0 : refillPerIdleSecond(rules, muscleRecovery) * (cycle - fastest));
   if (perUnit <= 0) return Number.POSITIVE_INFINITY;
   const size = Math.floor((use * left) / perUnit + 1e-9);
   return size >= 1 ? size : left / perUnit >= 1 - 1e-9 ? 1 : 0;

@@ -136,8 +136,8 @@ function shortestRest(
 
 /** One set slowed down until the pauses inside the cycle rest the muscle enough; not for what is held. */
 function drawnOut(question: SetQuestion, rules: Rules): SetPlan | undefined {
-  const { amount, fastest, unbroken } = question;
-  const perSecond = refillPerIdleSecond(rules);
+  const { amount, fastest, unbroken, muscleRecovery } = question;
+  const perSecond = refillPerIdleSecond(rules, muscleRecovery);
   const available = rules.spareShare * (question.fast + question.slow);
   if (available <= 0) return undefined;
   return oneSet(question, fastest + Math.max(0, 1 / unbroken - available / amount) / perSecond, 0);

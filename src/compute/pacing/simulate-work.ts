@@ -35,7 +35,8 @@ export function simulateWork(
       sitOutPause(track, rules, drive, state);
       continue;
     }
-    const dearer = 1 + rules.drift * (1 - (state.fast + state.slow) / whole);
+    const used = Math.min(1, 1 - (state.fast + state.slow) / whole);
+    const dearer = 1 + rules.drift * used;
     // Sustainable seconds of this moment and this day per sustainable second of the track.
     const stretched = tired(rules, state.worked) / drive.form;
     let piece = Math.min(all - done, step, toFinish(drive, state));
@@ -72,7 +73,7 @@ export function simulateWork(
       limit - state.clock,
       pause,
       toFinishClock(drive, state),
-      cost > 1 ? (MOST_DRAINED_PER_STEP * whole * reach) / (cost - 1) : Number.POSITIVE_INFINITY,
+      cost > 1 && used < 1 ? (MOST_DRAINED_PER_STEP * whole * reach) / (cost - 1) : Number.POSITIVE_INFINITY,
     );
     if (time > longest) {
       piece *= longest / time;
