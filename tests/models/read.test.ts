@@ -406,7 +406,7 @@ describe("a value that a schema refuses in its own way", () => {
     ],
     [
       "word:",
-      "line 1, column 1",
+      "line 1, column 6",
       undefined,
       "`word` is missing",
       "yes",

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import * as z from "zod";
+import type * as z from "zod";
 import { athleteSchema } from "../../../src/models/schemas/athlete-schema.ts";
 import { bandSchema } from "../../../src/models/schemas/band-schema.ts";
 import { competitionSchema } from "../../../src/models/schemas/competition-schema.ts";

@@ -21,7 +21,7 @@ const check = (field: z.ZodType, text: string): unknown => {
     scalars: "text",
   });
   if (!result.ok) return result.faults.map(sayFault).join("\n");
-  const { a } = result.value as { a: unknown };
+  const { a } = result.value;
   return result.notices.length > 0 ? { value: a, told: result.notices.map((notice) => notice.problem) } : a;
 };
 const fault = (...lines: string[]): string => ["a.yaml, line 1, column 4: Fault", ...lines].join("\n");
