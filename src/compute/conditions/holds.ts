@@ -63,6 +63,7 @@ function compare(value: number, is: Comparison, threshold: number): boolean {
 }
 
 /** Names compare blind to case, and to whether their words are joined by spaces or hyphens. */
-const sameName = (one: string, other: string): boolean => comparable(one) === comparable(other);
+const sameName = (one: string, other: string): boolean =>
+  one === other || comparable(one) === comparable(other);
 
 const comparable = (name: string): string => name.trim().toLowerCase().replaceAll(/\s+/g, "-");
