@@ -15,6 +15,9 @@ export type Objective = {
 /** Worth of a kilogram beside reaching the load asked for, so that the plan still goes on after it. */
 const BESIDE = 1e-4;
 
+/** Places a kilogram is worth beside those it passes, so that who is out of the field's reach still lifts. */
+const PER_KILOGRAM = 0.01;
+
 /**
  * The coach's objective as a worth of the best made load: its kilograms, its place among the field (less is better, so
  * negative), or whether it reaches a load. Where what is asked needs something that is not at hand (a field of loads, a load to
@@ -28,7 +31,8 @@ export function objectiveOf(
     const place = placeOfLoad(field);
     return {
       kind: "expected-place",
-      worth: (best) => -place(best === undefined ? undefined : inFieldUnit(best, field)),
+      worth: (best) =>
+        best === undefined ? -place(undefined) - 1 : PER_KILOGRAM * best - place(inFieldUnit(best, field)),
     };
   }
   if (objective === "chance-of-load" && objectiveLoad && !adds) {

@@ -16,8 +16,15 @@ describe("what a made load is worth", () => {
     const { kind, worth } = objectiveOf({ objective: "expected-place", field }, false);
     expect(kind).toBe("expected-place");
     // 245 lb is 111.13 kg: nobody better, half of two equal
-    expect(worth(245 * 0.45359237)).toBe(-2);
-    expect(worth(undefined)).toBe(-6);
+    expect(worth(245 * 0.45359237)).toBeCloseTo(-2 + 1.11, 2);
+    // Behind all five and whoever makes any lift
+    expect(worth(undefined)).toBe(-7);
+  });
+
+  it("grows a little with every kilogram among nobody, so that who is out of the field's reach still lifts", () => {
+    const { worth } = objectiveOf({ objective: "expected-place", field: sampleField({ 225: 3 }) }, false);
+    expect(worth(60)).toBeGreaterThan(worth(50));
+    expect(worth(20)).toBeGreaterThan(worth(undefined));
   });
 
   it("is whether it reaches a load where that is asked for, with a little for every kilogram", () => {
@@ -61,8 +68,8 @@ describe("a day without a lift", () => {
   it("costs places in the same way", () => {
     const field = sampleField({ 90: 9 });
     const worth = withoutLiftPriced(objectiveOf({ objective: "expected-place", field }, false), 100, 2);
-    // last of nine is 10th, 100 kg would be 1st: 9 places, twice, beyond the 10th
-    expect(worth(undefined)).toBe(-28);
+    // Without a lift 11th; 100 kg would be 1st and a hundredth a kilogram: 11 more, twice, beyond the 11th
+    expect(worth(undefined)).toBeCloseTo(-33, 9);
   });
 
   it("has no price where only one load counts", () => {
