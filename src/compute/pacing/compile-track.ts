@@ -128,10 +128,10 @@ function setEffort(track: Mutable, i: number, item: CourseEffort, task: TrackTas
   if (item.accumulates) {
     track.group[i] = item.accumulates.group;
     track.groupTotal[i] = item.accumulates.total;
-    // Rests between two visits of a group belong to it: once the total is done they are skipped too.
-    for (let j = i - 1; j >= 0 && track.items[j]?.kind === "rest"; j -= 1) {
-      const inner = track.items.slice(0, j).some((other) => inGroup(other, item));
-      if (!inner) break;
+    track.adds[i] = 1;
+    // What stands between two visits of a group belongs to it: once the total is done it is skipped too.
+    const before = track.items.findLastIndex((other, j) => j < i && inGroup(other, item));
+    for (let j = before === -1 ? i : before + 1; j < i; j += 1) {
       track.group[j] = item.accumulates.group;
       track.groupTotal[j] = item.accumulates.total;
     }
@@ -177,6 +177,7 @@ function emptyTrack(
     wall: new Uint8Array(n),
     group: new Int32Array(n).fill(-1),
     groupTotal: zeros(),
+    adds: new Uint8Array(n),
     needBy: forever(),
     workAfter: zeros(),
     transitionsAfter: zeros(),

@@ -104,13 +104,13 @@ export function simulateWork(
   }
   log.done[i] = done / perUnit;
   state.score += (done / perUnit) * (track.score[i] as number);
-  if ((track.group[i] as number) >= 0) state.groupDone += done / perUnit;
+  if ((track.adds[i] as number) > 0) state.groupDone += done / perUnit;
 }
 
 /** Units of the stretch still to be done; fewer where its group has nearly reached its total. */
 function unitsLeft(track: Track, state: RunState, i: number): number {
   const amount = track.amount[i] as number;
-  return (track.group[i] as number) < 0
+  return (track.adds[i] as number) === 0
     ? amount
     : Math.min(amount, (track.groupTotal[i] as number) - state.groupDone);
 }

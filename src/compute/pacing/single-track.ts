@@ -28,6 +28,7 @@ export const singleTrack = (kappa: number, reach: number): Track => ({
   wall: new Uint8Array(1),
   group: new Int32Array(1).fill(-1),
   groupTotal: one(0),
+  adds: new Uint8Array(1),
   needBy: one(never),
   workAfter: one(0),
   transitionsAfter: one(0),

@@ -54,9 +54,10 @@ export type Track = {
   readonly counted: Uint8Array;
   /** 1 where the athlete cannot do the work. */
   readonly wall: Uint8Array;
-  /** Group whose amounts add up to a total (rests inside it too), -1 without; and the total. */
+  /** Group whose amounts add up to a total (what stands between its visits too), -1 without; the total; 1 where the amount adds to it. */
   readonly group: Int32Array;
   readonly groupTotal: Float64Array;
+  readonly adds: Uint8Array;
   /**
    * Clock by which the counted work of the section should be done, where finishing it sooner wins nothing (what is left of an
    * interval is rest); infinite elsewhere. With it the sustainable seconds and the transitions after this stretch until then.
