@@ -1,5 +1,6 @@
 import type { Shape } from "../charts/drawing.ts";
 import { pathThrough } from "../charts/drawing.ts";
+import { approximateWidth } from "../charts/measure.ts";
 import { sayEightInTen } from "../wording/goal.ts";
 import type { CardFacts } from "./card-facts.ts";
 import { CARD_SIZES, LINE_HEIGHT, type CardPage, type TextBox } from "./card-page.ts";
@@ -141,10 +142,11 @@ function belowTexts({ splits, loads }: CardFacts): readonly TextBox[] {
   const pitch = Math.min(64, (BELOW.bottom - BELOW.top - loadHeight) / Math.max(1, rows));
   const size = Math.min(54, pitch * 0.9);
   const cell = INNER / columns;
+  const widestLabel = Math.max(0, ...splits.map(({ label }) => approximateWidth(label, size * 0.62, true)));
   const texts = splits.flatMap(({ label, clock }, index): readonly TextBox[] => {
     const x = MARGIN + Math.floor(index / rows) * cell;
     const y = BELOW.top + (index % rows) * pitch;
-    const labelWidth = named ? cell - size * 2.6 : size * 0.95;
+    const labelWidth = named ? cell - size * 2.6 : Math.max(size * 0.95, widestLabel + size * 0.25);
     return [
       {
         ...left,

@@ -90,10 +90,6 @@ export const LOWER_CONCESSIONS: readonly Brevity[] = [
 export const brevityAfter = (concessions: readonly Brevity[]): Brevity =>
   Object.assign({}, ...concessions) as Brevity;
 
-/** The blocks of a plan in reading order; a block without content is left out. */
-export const blocksOf = (plan: Plan, brevity: Brevity): readonly Block[] =>
-  BLOCK_IDS.flatMap((id) => {
-    const detail = brevity[id] ?? "full";
-    const block = detail === "dropped" ? undefined : MAKERS[id](plan, detail);
-    return block ? [block] : [];
-  });
+/** One block of a plan in a detail; nothing where it has no content. */
+export const blockOf = (plan: Plan, id: BlockId, detail: Detail): Block | undefined =>
+  MAKERS[id](plan, detail);

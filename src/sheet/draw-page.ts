@@ -1,6 +1,7 @@
 import type { Font } from "fontkit";
 import PDFDocument from "pdfkit";
 import type { Shape, Tone } from "../charts/drawing.ts";
+import type { Frame } from "./paper.ts";
 import type { SheetNode, SheetPage } from "./sheet-node.ts";
 import type { SheetFonts } from "./type-setting.ts";
 
@@ -71,11 +72,19 @@ function structureOf(
     const children = node.children.map((child) => structureOf(document, child, fonts));
     return document.struct(node.tag, {}, children);
   }
-  const options = node.alt === undefined ? {} : { alt: node.alt };
+  const options = {
+    ...(node.alt === undefined ? {} : { alt: node.alt }),
+    ...(node.scope === undefined ? {} : { scope: node.scope }),
+    ...(node.box === undefined ? {} : { bbox: inPoints(node.box), placement: "Block" }),
+  };
   return document.struct(node.tag, options, () => {
     for (const shape of node.shapes) drawShape(document, shape, fonts);
   });
 }
+
+/** A box as the corners of a rectangle, in points. */
+const inPoints = ({ x, y, width, height }: Frame): number[] =>
+  [x, y, x + width, y + height].map((value) => value * POINTS_PER_MILLIMETRE);
 
 function drawShape(document: PDFKit.PDFDocument, shape: Shape, fonts: SheetFonts): void {
   switch (shape.kind) {

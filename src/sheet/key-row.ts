@@ -76,7 +76,7 @@ export function keyRow(
       const outline = boxOutline(x + line / 2, y + line / 2, box - line, capitals - line, "ink", line);
       return {
         marks: [outline],
-        nodes: [{ tag: "TR", children: [{ tag: "TH", shapes: [boxed] }, ...nodes] }],
+        nodes: [{ tag: "TR", children: [{ tag: "TH", scope: "Row", shapes: [boxed] }, ...nodes] }],
       };
     },
   };

@@ -1,6 +1,13 @@
 import type { Plan } from "../models/plan/plan.ts";
-import { measureBlock } from "./block.ts";
-import { LOWER_CONCESSIONS, blocksOf, brevityAfter, type Brevity } from "./block-list.ts";
+import { measureBlock, type Detail } from "./block.ts";
+import {
+  BLOCK_IDS,
+  LOWER_CONCESSIONS,
+  blockOf,
+  brevityAfter,
+  type BlockId,
+  type Brevity,
+} from "./block-list.ts";
 import type { Frame } from "./paper.ts";
 import { qrCode } from "./qr-code.ts";
 import { together, type Measured, type Placed } from "./sheet-node.ts";
@@ -29,8 +36,9 @@ const codeOf = ({ link, setter }: LowerMaterial): ReturnType<typeof qrCode> | un
 export function layoutLower(plan: Plan, frame: Frame, material: LowerMaterial): Placed | undefined {
   const columnWidth = columnWidthOf(frame.width);
   const code = codeOf(material);
+  const blocksAfter = measuredBlocks(plan, material);
   const arranged = fewestConcessions((concessions) =>
-    shareOut(measuredBlocks(plan, concessions, material), frame.height, code?.height ?? 0),
+    shareOut(blocksAfter(concessions), frame.height, code?.height ?? 0),
   );
   if (!arranged) return undefined;
   return together([
@@ -42,18 +50,35 @@ export function layoutLower(plan: Plan, frame: Frame, material: LowerMaterial): 
 
 /** The height that what may not be given up needs, millimetres. */
 export function leastLowerHeight(plan: Plan, material: LowerMaterial): number {
-  const blocks = measuredBlocks(plan, LOWER_CONCESSIONS, material);
+  const blocks = measuredBlocks(plan, material)(LOWER_CONCESSIONS);
   const under = codeOf(material)?.height ?? 0;
   const arranged = shareOut(blocks, Number.MAX_VALUE, under);
   return arranged ? highest(arranged, under) : 0;
 }
 
-const measuredBlocks = (
+/** The blocks that stay after concessions, in reading order; each is measured once in each of its details. */
+function measuredBlocks(
   plan: Plan,
-  concessions: readonly Brevity[],
   { width, setter }: LowerMaterial,
-): readonly Measured[] =>
-  blocksOf(plan, brevityAfter(concessions)).map((block) => measureBlock(block, columnWidthOf(width), setter));
+): (concessions: readonly Brevity[]) => readonly Measured[] {
+  const known = new Map<string, Measured | undefined>();
+  const measured = (id: BlockId, detail: Detail): Measured | undefined => {
+    const key = `${id} ${detail}`;
+    if (!known.has(key)) {
+      const block = blockOf(plan, id, detail);
+      known.set(key, block && measureBlock(block, columnWidthOf(width), setter));
+    }
+    return known.get(key);
+  };
+  return (concessions) => {
+    const brevity = brevityAfter(concessions);
+    return BLOCK_IDS.flatMap((id) => {
+      const detail = brevity[id] ?? "full";
+      const block = detail === "dropped" ? undefined : measured(id, detail);
+      return block ? [block] : [];
+    });
+  };
+}
 
 type Arrangement = { readonly left: readonly Measured[]; readonly right: readonly Measured[] };
 

@@ -18,6 +18,7 @@ export function panelHeading(words: readonly HeadingWord[], setter: Setter): Mea
           tag: "TR",
           children: words.map(({ text, left }) => ({
             tag: "TH",
+            scope: "Column",
             shapes: [textAt(x + left, y + TEXT_CAPITALS, text, size, { strong: true })],
           })),
         },

@@ -30,6 +30,7 @@ export function qrCode(link: string, words: string, setter: Setter): Measured & 
         {
           tag: "Figure",
           alt: `QR code of the link ${link}`,
+          box: { x: x + left, y: y + quiet, width: side, height: side },
           shapes: darkRuns(modules.size, (row, column) => modules.get(row, column) > 0).map(
             ({ row, column, length }): Rect => ({
               kind: "rect",

@@ -1,11 +1,21 @@
 import type { Shape } from "../charts/drawing.ts";
+import type { Frame } from "./paper.ts";
 
 /** The structure types of tagged PDF that a sheet uses. */
 export type Tag = "H1" | "H2" | "P" | "Figure" | "Table" | "TR" | "TH" | "TD" | "L" | "LI" | "LBody" | "Sect";
 
 /** A piece of the page in reading order: words (or a figure with its words), or pieces inside a larger one. */
 export type SheetNode =
-  | { readonly tag: Tag; readonly shapes: readonly Shape[]; readonly alt?: string }
+  | {
+      readonly tag: Tag;
+      readonly shapes: readonly Shape[];
+      /** The words of a figure. */
+      readonly alt?: string;
+      /** The box a figure fills. */
+      readonly box?: Frame;
+      /** What a heading cell of a table is the heading of. */
+      readonly scope?: "Row" | "Column";
+    }
   | { readonly tag: Tag; readonly children: readonly SheetNode[] };
 
 /** What something on the sheet consists of: marks without words, and the words in reading order. Millimetres. */

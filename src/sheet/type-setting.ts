@@ -1,5 +1,6 @@
 import type { Font } from "fontkit";
 import type { MeasureText } from "../charts/drawing.ts";
+import { shapeOnce } from "./shape-once.ts";
 
 /**
  * The two fonts of a sheet, already parsed, and the widths measured with them so far, in units of the font. Make it once
@@ -13,10 +14,13 @@ export type SheetFonts = {
 
 /** Fonts for sheets, with nothing measured yet. */
 export const sheetFontsFrom = (regular: Font, strong: Font): SheetFonts => ({
-  regular,
-  strong,
+  regular: shapeOnce(regular),
+  strong: shapeOnce(strong),
   widths: new Map(),
 });
+
+/** Widths remembered before all are forgotten, so that memory stays bounded over any number of sheets. */
+const MOST_REMEMBERED = 20_000;
 
 /** How text is measured and broken; sizes and widths in millimetres. */
 export type Setter = {
@@ -33,6 +37,7 @@ export function setterOf(fonts: SheetFonts): Setter {
     measure: (text, size, strong) => {
       const key = `${strong ? "s" : "r"}${text}`;
       const known = fonts.widths.get(key) ?? widthIn(fontOf(strong), text);
+      if (fonts.widths.size >= MOST_REMEMBERED) fonts.widths.clear();
       fonts.widths.set(key, known);
       return known * size;
     },

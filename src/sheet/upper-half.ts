@@ -118,7 +118,14 @@ function tapeOf(plan: Plan, width: number, strip: number, setter: Setter): reado
       height: drawing.height,
       place: (x, y) => ({
         marks: [],
-        nodes: [{ tag: "Figure", shapes: moveDrawing(drawing, x, y), alt: drawing.textAlternative }],
+        nodes: [
+          {
+            tag: "Figure",
+            shapes: moveDrawing(drawing, x, y),
+            alt: drawing.textAlternative,
+            box: { x, y, width: drawing.width, height: drawing.height },
+          },
+        ],
       }),
     },
   ];

@@ -1,0 +1,126 @@
+import { describe, expect, it } from "vitest";
+import type { Block } from "../../src/sheet/block.ts";
+import {
+  BLOCK_IDS,
+  LOWER_CONCESSIONS,
+  blockOf,
+  brevityAfter,
+  type BlockId,
+} from "../../src/sheet/block-list.ts";
+import { samplePlans } from "../support/sample-plan.ts";
+
+const plan = samplePlans.forTimeThenLift;
+const linesOf = (block: Block | undefined): readonly string[] =>
+  (block?.lines ?? []).map((line) =>
+    [line.label, ...line.runs.map((run) => run.text)].filter(Boolean).join(" ").replaceAll("\u00a0", " "),
+  );
+const lines = (id: BlockId, detail: "full" | "short" | "shorter"): readonly string[] =>
+  linesOf(blockOf(plan, id, detail));
+
+describe("what is given up", () => {
+  it("is never what is withheld, and cautions only become shorter", () => {
+    const least = brevityAfter(LOWER_CONCESSIONS);
+    expect([least.withheld, least.cautions]).toEqual([undefined, "short"]);
+  });
+
+  it("is in the end everything else", () => {
+    const least = brevityAfter(LOWER_CONCESSIONS);
+    const kept = BLOCK_IDS.filter((id) => least[id] !== "dropped");
+    expect(kept).toEqual(["withheld", "cautions"]);
+  });
+});
+
+describe("a block", () => {
+  it("of the warm-up counts back with every build set; short leaves out how, shorter runs on", () => {
+    expect(lines("warm-up", "full")[3]).toBe(
+      "18:16 Build the clean and jerk One clean rep each; the bar should move fast every time.",
+    );
+    expect(lines("warm-up", "short").slice(3, 6)).toEqual([
+      "18:16 Build the clean and jerk",
+      "3 × 15 kg: empty bar",
+      "2 × 35 kg: 10 kg a side",
+    ]);
+    expect(lines("warm-up", "shorter")[0]).toBe(
+      "18:00 Judge, camera, plates 18:05 Wrists and ankles 18:10 Easy rowing 18:16 Build the clean and jerk 18:27 Half a round at planned pace 18:29 Rest and stay warm 18:40 Start",
+    );
+  });
+
+  it("of the work follows the lines as written; short runs them on", () => {
+    expect(lines("work", "full").slice(0, 3)).toEqual([
+      "A · for time, cap 12:00",
+      "5 rounds",
+      "16 kettlebell swings 16 kg",
+    ]);
+    expect(lines("work", "short")).toEqual([
+      "A · for time, cap 12:00 5 rounds, 16 kettlebell swings 16 kg, 12 pull-ups, 10 box step-overs 50 cm",
+      "B · heaviest clean and jerk, until 16:00 1 clean and jerk, as heavy as possible until 16:00",
+    ]);
+  });
+
+  it("of finish times says when to lift what", () => {
+    expect(blockOf(plan, "finish", "full")?.title).toBe("If A ends at");
+    expect(lines("finish", "full")[1]).toBe("8:30 first lift 10:15, 3 lifts: 58 → 63 → 66 kg");
+    expect(lines("finish", "short").length).toBe(2);
+  });
+
+  it("of choices names the option and the number that decided; short the option alone", () => {
+    expect(lines("choices", "full")[0]).toBe(
+      "Pull-ups: kipping. Kip every rep and drop on purpose at the planned number. Your best unbroken set is 14, under 20. Switch in round 5 if the last set of round 4 was easy.",
+    );
+    expect(lines("choices", "short")[0]).toBe("Pull-ups: kipping.");
+  });
+
+  it("of a choice that a stated limit decided does not name the limit", () => {
+    const [choice] = plan.choices;
+    if (!choice) throw new Error("the sample has a choice");
+    const limited = { ...plan, choices: [{ ...choice, decidedBy: "limit" as const }] };
+    expect(linesOf(blockOf(limited, "choices", "full"))[0]).not.toContain("unbroken set is");
+  });
+
+  it("of standards has those that cost this athlete first; short has only those", () => {
+    expect(lines("standards", "full").at(-1)).toBe("Both feet touch the top of the box.");
+    expect(lines("standards", "short").length).toBe(2);
+  });
+
+  it("of what comes after gives amounts; of the self-check what a good and a bad answer opens", () => {
+    expect(lines("after", "short")).toEqual([
+      "Walk, then row easily, 10 min.",
+      "Carbohydrate in the first hour, 65–75 g.",
+    ]);
+    expect(lines("self-check", "full").slice(-2)).toEqual([
+      "Always open: Rest. Nothing today is a good answer.",
+      "If good or better: Light pulls. clean pull 4 × 3 at 50 kg.",
+    ]);
+  });
+
+  it("of cautions has stop signs first and the rules last; short their first sentence", () => {
+    expect(lines("cautions", "full").map((line) => line.split(".")[0])).toEqual([
+      "Stop at once",
+      "Miss safely",
+      "The rules come first",
+    ]);
+    const long = {
+      ...plan,
+      cautions: [
+        { id: "x", title: "Heat", say: "Drink. Then rest.", weight: "care" as const, onSheet: true },
+      ],
+    };
+    expect(linesOf(blockOf(long, "cautions", "short"))).toEqual(["Heat. Drink."]);
+  });
+
+  it("without content is not there", () => {
+    const { almostNothingKnown } = samplePlans;
+    const empty = BLOCK_IDS.filter((id) => blockOf(almostNothingKnown, id, "full") === undefined);
+    expect(empty).toEqual([
+      "warm-up",
+      "set-up",
+      "standards",
+      "choices",
+      "loads",
+      "finish",
+      "rules",
+      "self-check",
+      "after",
+    ]);
+  });
+});
