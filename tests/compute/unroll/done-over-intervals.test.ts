@@ -19,8 +19,10 @@ describe("work that is broken into at every minute until it is done", () => {
     const shown = of("thruster").reduce((sum, row) => sum + row.amount, 0);
     expect(shown).toBeLessThanOrEqual(60);
     expect(shown).toBeGreaterThan(60 - of("thruster").length);
-    // As many minutes are begun with burpees as thrusters are done in, and none after the sixtieth thruster.
-    expect(of("burpee")).toHaveLength(of("thruster").length);
-    expect(rows.slice(-2).map((row) => row.movement)).toEqual(["thruster", "pull-up"]);
+    // A minute is begun with burpees for each in which thrusters are done (the last may need only part of a rep), and none after.
+    const minutes = of("thruster").length;
+    expect([minutes, minutes + 1]).toContain(of("burpee").length);
+    expect(rows.at(-1)?.movement).toBe("pull-up");
+    expect(of("pull-up")).toHaveLength(1);
   });
 });
