@@ -14,10 +14,22 @@ export function showOpened(html: string, page: OpenedPage): void {
   room.hidden = false;
   document.title = room.querySelector<HTMLElement>("[data-title]")?.dataset["title"] ?? document.title;
   room.addEventListener("click", (event) => {
-    const button = event.target instanceof Element ? event.target.closest("button[data-file]") : null;
-    if (button instanceof HTMLButtonElement) void saveFrom(button, page);
+    const near =
+      event.target instanceof Element ? event.target.closest("button[data-file], a[href^='#']") : null;
+    if (near instanceof HTMLButtonElement) void saveFrom(near, page);
+    else if (near instanceof HTMLAnchorElement) goWithin(event, near);
   });
   void offerKeeping(page);
+}
+
+/** Goes to a place on the page without writing it into the address, where it would take the place of the key. */
+function goWithin(event: Event, { hash }: HTMLAnchorElement): void {
+  const place = document.getElementById(hash.slice(1));
+  if (!place) return;
+  event.preventDefault();
+  place.tabIndex = -1;
+  place.focus({ preventScroll: true });
+  place.scrollIntoView();
 }
 
 async function saveFrom(button: HTMLButtonElement, { address, opener }: OpenedPage): Promise<void> {

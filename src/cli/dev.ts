@@ -1,5 +1,6 @@
 import { dev } from "astro";
 import { type CommonOptions, makeCommand, ROOT, run, surroundingsOf } from "./command.ts";
+import { SHOWN_OPENLY } from "../site/shown-openly.ts";
 import { readChecked } from "./read-checked.ts";
 
 type Options = CommonOptions & { readonly port: string };
@@ -13,6 +14,7 @@ await run(
       Object.assign(process.env, {
         RIGSHEET_DATA: surroundings.dataFolder,
         RIGSHEET_DATE: surroundings.date,
+        [SHOWN_OPENLY]: "yes",
         ASTRO_TELEMETRY_DISABLED: "1",
         ASTRO_DEV_BACKGROUND: "0",
       });

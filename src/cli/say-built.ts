@@ -30,7 +30,10 @@ export function sayBuilt({ data, surroundings, count, secret, folder, seconds }:
     `  ${counted(count.strategies, "strategy page")} for everyone, with ${counted(bands.length, "band")} each`,
     "",
     "Strategy pages:",
-    ...workouts.map(({ id, title }) => `  ${origin ?? folder}${base}strategy/${id}/  ${title}`),
+    ...workouts.map(
+      ({ id, title }) =>
+        `  ${origin === undefined ? `${folder}/` : `${origin}${base}`}strategy/${id}/  ${title}`,
+    ),
     "",
     "To look at the site here: npm run preview",
     ...(secret

@@ -10,3 +10,20 @@ export type BoardRow = {
 };
 
 export type BoardWorkout = { readonly title: string; readonly rows: readonly BoardRow[] };
+
+const careOf = ({ plan }: BoardRow): readonly string[] =>
+  plan.cautions.filter(({ weight }) => weight === "care").map(({ title }) => title);
+
+/** Cautions that every athlete of a workout has; they are said once. */
+export function sharedCare(rows: readonly BoardRow[]): readonly string[] {
+  const [first, ...others] = rows;
+  if (!first || others.length === 0) return [];
+  return careOf(first).filter((title) => others.every((row) => careOf(row).includes(title)));
+}
+
+/** What a coach should look at before sending a link: what is withheld, not planned, to be careful about. */
+export const lookAt = (row: BoardRow, shared: readonly string[]): readonly string[] => [
+  ...row.plan.withheld.map(({ title }) => `Withheld: ${title}`),
+  ...row.plan.parts.flatMap(({ missing }) => missing.map((why) => `Not planned: ${why}`)),
+  ...careOf(row).filter((title) => !shared.includes(title)),
+];

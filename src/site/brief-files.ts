@@ -1,17 +1,18 @@
 import { makeCalendar } from "../calendar/make-calendar.ts";
+import type { CardSize } from "../card/card-page.ts";
+import { makeCard } from "../card/make-card.ts";
 import type { BriefFile } from "../components/brief-file.ts";
 import { type Bytes, utf8 } from "../lock/bytes.ts";
 import type { Plan } from "../models/plan/plan.ts";
 import { makeSheet } from "../sheet/make-sheet.ts";
-import { readSheetFonts } from "./fonts.ts";
+import { readCardFonts, readSheetFonts } from "./fonts.ts";
 import type { Site } from "./make-site.ts";
 
 /** A file that goes with a plan: how it is offered, how it is made, and how far its length is filled up when locked. */
 export type FileKind = Pick<BriefFile, "name" | "label" | "type" | "share"> & {
   readonly ending: "pdf" | "png" | "ics";
   readonly step: number;
-  /** Nothing where the plan has no such file. */
-  readonly make: (plan: Plan, given: FileGiven) => Promise<Bytes | undefined>;
+  readonly make: (plan: Plan, given: FileGiven) => Promise<Bytes>;
 };
 
 /** What files are made from besides the plan. */
@@ -43,9 +44,23 @@ const sheet = (paper: "a4" | "letter", label: string): FileKind => ({
     ),
 });
 
+const card = (size: CardSize, label: string): FileKind => ({
+  name: `card-${size}`,
+  label,
+  type: "image/png",
+  share: true,
+  ending: "png",
+  step: 32 * KIB,
+  make: async (plan, { site }) =>
+    Uint8Array.from(await makeCard(plan, { size, fonts: readCardFonts(site.surroundings) })),
+});
+
+/** Every kind of file, in the order in which a page offers them. */
 export const FILE_KINDS: readonly FileKind[] = [
   sheet("a4", "Sheet for the rig, A4"),
   sheet("letter", "Sheet for the rig, Letter"),
+  card("portrait", "Image to share, upright"),
+  card("landscape", "Image to share, wide"),
   {
     name: "calendar",
     label: "Calendar",
@@ -53,14 +68,12 @@ export const FILE_KINDS: readonly FileKind[] = [
     share: false,
     ending: "ics",
     step: 4 * KIB,
-    make: (plan, { id }) => {
-      const text = makeCalendar(plan, id);
-      return Promise.resolve(text === undefined ? undefined : utf8(text));
-    },
+    // Where the start is not known an empty file is locked all the same: its absence would tell something.
+    make: (plan, { id }) => Promise.resolve(utf8(makeCalendar(plan, id) ?? "")),
   },
 ];
 
-/** Whether a plan has a file of a kind, without making it. */
+/** Whether a plan has something to say in a file of a kind. */
 export const hasFile = ({ name }: FileKind, plan: Plan): boolean =>
   name !== "calendar" || plan.start !== undefined;
 

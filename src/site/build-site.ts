@@ -5,6 +5,7 @@ import type { Data } from "../models/data.ts";
 import { hasCode, isRunning, takeBuildLock } from "./build-lock.ts";
 import { countSite, type SiteCount } from "./count-site.ts";
 import { hostingFiles } from "./hosting-files.ts";
+import { SHOWN_OPENLY } from "./shown-openly.ts";
 import type { Surroundings } from "./surroundings.ts";
 import { recoverSwap, swapFolder } from "./swap-folder.ts";
 
@@ -79,6 +80,8 @@ function setEnvironment(
     RIGSHEET_AUDIENCE: audience,
     RIGSHEET_DATE: date,
     RIGSHEET_SECRET: secret ?? "",
+    [SHOWN_OPENLY]: "",
+    NODE_ENV: "production",
     ASTRO_TELEMETRY_DISABLED: "1",
   });
 }

@@ -1,11 +1,9 @@
-import { readFileSync } from "node:fs";
 import { isAbsolute, join, relative } from "node:path";
 import type { Loader, LoaderContext } from "astro/loaders";
 import type { Data } from "../models/data.ts";
 import type { Checked } from "../models/fault.ts";
 import { sayFaults } from "../models/say-fault.ts";
-import { bodyAlone } from "./body-alone.ts";
-import { entriesOf, type Kind, KINDS, type StoredEntry } from "./entries.ts";
+import { entriesOf, type Kind, KINDS } from "./entries.ts";
 import { loadData } from "./load-data.ts";
 import { readOrMakeSecret } from "./secret.ts";
 import { sealEntries } from "./sealed-entries.ts";
@@ -62,22 +60,9 @@ async function fillStore(
       : entries;
   const ids = new Set(stored.map(({ id }) => id));
   for (const id of store.keys()) if (!ids.has(id)) store.delete(id);
-  for (const entry of stored) {
-    const { id, ...data } = entry;
-    const digest = context.generateDigest(JSON.stringify(data));
-    if (kind === "workouts") store.set({ id, digest, ...textOf(entry, surroundings) });
-    else store.set({ id, data, digest });
+  for (const { id, ...data } of stored) {
+    store.set({ id, data, digest: context.generateDigest(JSON.stringify(data)) });
   }
-}
-
-/** A workout with its text, which Astro renders when a page asks for it. */
-function textOf(
-  { id, ...data }: StoredEntry,
-  { root, dataFolder }: Surroundings,
-): { readonly data: Record<string, unknown>; readonly filePath: string; readonly deferredRender: true } {
-  const file = join(dataFolder, "content", "workouts", `${id}.mdx`);
-  const hasText = bodyAlone(readFileSync(file, "utf8")).trim() !== "";
-  return { data: { ...data, hasText }, filePath: relative(root, file), deferredRender: true };
 }
 
 function watch(

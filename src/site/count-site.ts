@@ -1,4 +1,4 @@
-import { readdirSync, statSync } from "node:fs";
+import { readdirSync, readFileSync, statSync } from "node:fs";
 import { join } from "node:path";
 
 /** What a finished site holds. */
@@ -11,6 +11,11 @@ export type SiteCount = {
   readonly bytes: number;
 };
 
+const LOCKED_PAGE = /^b\/[^/]+\/index\.html$/;
+
+/** A private page counts only with its lock: one in clear is one missing, and the build fails. */
+const isLocked = (path: string): boolean => readFileSync(path, "utf8").includes('<template id="locked">');
+
 /** Counts what stands in a site's folder. */
 export function countSite(folder: string): SiteCount {
   const paths = readdirSync(folder, { recursive: true, withFileTypes: true })
@@ -19,7 +24,7 @@ export function countSite(folder: string): SiteCount {
   const inside = paths.map((path) => path.slice(folder.length + 1).replaceAll("\\", "/"));
   const count = (pattern: RegExp): number => inside.filter((path) => pattern.test(path)).length;
   return {
-    locked: count(/^b\/[^/]+\/index\.html$/),
+    locked: paths.filter((path, at) => LOCKED_PAGE.test(inside[at] ?? "") && isLocked(path)).length,
     strategies: count(/^strategy\/[^/]+\/index\.html$/),
     bandPages: count(/^strategy\/[^/]+\/[^/]+\/index\.html$/),
     files: paths.length,

@@ -7,6 +7,7 @@ import { readLinkVersions } from "./link-versions.ts";
 import { makeSite, type Site } from "./make-site.ts";
 import { unsealEntries } from "./sealed-entries.ts";
 import { readOrMakeSecret } from "./secret.ts";
+import { isShownOpenly } from "./shown-openly.ts";
 
 let current: { readonly stamp: string; readonly site: Promise<Site> } | undefined;
 
@@ -15,7 +16,7 @@ let current: { readonly stamp: string; readonly site: Promise<Site> } | undefine
  * This is the one place where what is read meets what is computed.
  */
 export async function currentSite(): Promise<Site> {
-  if (current && import.meta.env.PROD) return current.site;
+  if (current && !isShownOpenly(process.env)) return current.site;
   const stored = new Map<Kind, readonly StoredEntry[]>();
   const digests: (string | number)[] = [];
   for (const kind of KINDS) {

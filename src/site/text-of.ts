@@ -1,10 +1,10 @@
-import { getEntry, render } from "astro:content";
+import { texts } from "virtual:rigsheet-texts";
 
-/** The coach's text of a workout, compiled; nothing where there is none. */
+/** A coach's text, compiled to a component. */
+export type Text = (props: { readonly components: Readonly<Record<string, unknown>> }) => unknown;
+
+/** The coach's text of a workout; nothing where there is none. */
 export async function textOf(workout: string): Promise<Text | undefined> {
-  const entry = await getEntry("workouts", workout);
-  if (!entry || (entry.data as { readonly hasText?: boolean }).hasText !== true) return undefined;
-  return (await render(entry)).Content;
+  const load = Object.hasOwn(texts, workout) ? texts[workout] : undefined;
+  return (await load?.())?.Content;
 }
-
-type Text = Awaited<ReturnType<typeof render>>["Content"];

@@ -1,8 +1,9 @@
 import type { APIRoute, GetStaticPaths } from "astro";
-import { FILE_KINDS, type FileKind, hasFile } from "../../../site/brief-files.ts";
+import { FILE_KINDS, type FileKind } from "../../../site/brief-files.ts";
 import { briefOf } from "../../../site/brief-of.ts";
 import { currentSite } from "../../../site/current-site.ts";
 import { lockFile } from "../../../site/lock-files.ts";
+import { isShownOpenly } from "../../../site/shown-openly.ts";
 import type { PrivatePage } from "../../../site/private-links.ts";
 
 type Props = { readonly page: PrivatePage; readonly file: string };
@@ -11,8 +12,7 @@ export const getStaticPaths = (async () => {
   const site = await currentSite();
   return site.pages.flatMap((page) => {
     const brief = briefOf(page, site);
-    const files = brief ? FILE_KINDS.filter((kind) => hasFile(kind, brief.plan)) : [];
-    return files.map(({ name: file }) => ({
+    return (brief ? FILE_KINDS : []).map(({ name: file }) => ({
       params: { address: page.address, file },
       props: { page, file },
     }));
@@ -26,8 +26,9 @@ export const GET: APIRoute<Props> = async ({ props: { page, file } }) => {
   if (!brief || !kind) throw new Error(`There is no file ${file} of this page.`);
   const url = site.surroundings.origin === undefined ? undefined : page.url;
   const bytes = await kind.make(brief.plan, { site, id: page.address, url });
-  if (!bytes) throw new Error(`The file ${file} of this page could not be made.`);
-  return import.meta.env.PROD ? new Response(await lockFile(bytes, kind, page, site)) : openly(bytes, kind);
+  return isShownOpenly(process.env)
+    ? openly(bytes, kind)
+    : new Response(await lockFile(bytes, kind, page, site));
 };
 
 /** While developing, files are given as they are. */

@@ -1,0 +1,78 @@
+import type { Plan } from "../models/plan/plan.ts";
+import { sayExtent, sayWork } from "../wording/after.ts";
+import { capitalised, sayBasis, saySharpen } from "../wording/basis.ts";
+import { sayLoad } from "../wording/mass.ts";
+import { sayNearest, sayPerSide } from "../wording/plates.ts";
+import { sayBecause } from "../wording/reason.ts";
+import { sayRetry } from "../wording/retry.ts";
+import { sayMinutes } from "../wording/time.ts";
+import { sayBuild, sayBuildSet, sayDropped, sayStepTime } from "../wording/warm-up.ts";
+import { columns, wrap } from "./text-block.ts";
+
+/** The warm-up by the clock. */
+export function warmUpText({ warmUp, athlete }: Plan): readonly string[] {
+  if (!warmUp) return [];
+  const steps = warmUp.steps.map((step) => [
+    sayStepTime(step),
+    `${step.title}, ${sayMinutes(step.lasts)}. ${step.say} ${step.sets.map((set) => sayBuildSet(set, athlete.units)).join("; ")}`,
+  ]);
+  return [
+    ...columns([...steps, ...(warmUp.start ? [[warmUp.start, "Start"]] : [])], ["right"]),
+    ...[
+      warmUp.build && sayBuild(warmUp.build),
+      warmUp.ifEarly,
+      warmUp.ifLate,
+      ...warmUp.dropped.map(sayDropped),
+    ].flatMap((line) => (line ? wrap(line, 2, 4) : [])),
+  ];
+}
+
+/** The choices with what decided them. */
+export const choicesText = ({ choices, athlete }: Plan): readonly string[] =>
+  choices.flatMap((choice) =>
+    wrap(
+      `${capitalised(choice.movementName)}, ${choice.question} ${capitalised(choice.pick.name)}: ${choice.pick.say} ` +
+        `Because ${sayBecause(choice, athlete.units)}. ${choice.switchWhen ?? ""} ${choice.test ?? ""}`,
+      2,
+      4,
+    ),
+  );
+
+/** Loads with plates, what to set out, what the judge looks at, rules. */
+export const setUpText = ({ loads, setUp, standards, workout, athlete }: Plan): readonly string[] =>
+  [
+    ...loads.map(({ name, load }) =>
+      [`${capitalised(name)}: ${sayLoad(load, athlete.units)}`, sayPerSide(load), sayNearest(load)]
+        .filter(Boolean)
+        .join(", "),
+    ),
+    ...setUp.map((line) => `[ ] ${line}`),
+    ...standards.map(({ say, costsThisAthlete }) =>
+      costsThisAthlete ? `Judge (watch this): ${say}` : `Judge: ${say}`,
+    ),
+    ...workout.rules.map((rule) => `Rule: ${rule}`),
+  ].flatMap((line) => wrap(line, 2, line.startsWith("[ ]") ? 6 : 4));
+
+/** Whether to do it again, and what to do afterwards. */
+export const afterText = ({ after, retry, athlete }: Plan): readonly string[] =>
+  [
+    ...(retry ? [sayRetry(retry)] : []),
+    ...(after?.steps ?? []).map((step) =>
+      [`${step.title}:`, sayExtent(step), step.say].filter(Boolean).join(" "),
+    ),
+    ...(after?.options ?? []).map(({ title, say, work }) =>
+      [`Later the same day, ${title}: ${say}`, ...work.map((one) => sayWork(one, athlete.units))].join(" "),
+    ),
+  ].flatMap((line) => wrap(line, 2, 4));
+
+/** Cautions, stop signs first. */
+export const careText = ({ cautions }: Plan): readonly string[] =>
+  (["stop", "care", "rule"] as const)
+    .flatMap((weight) => cautions.filter((caution) => caution.weight === weight))
+    .flatMap(({ title, say }) => wrap(`${title}: ${say}`, 2, 4));
+
+/** What the plan rests on, and the one test that would tell most. */
+export const groundsText = ({ basis, sharpen }: Plan): readonly string[] =>
+  [...basis.map(sayBasis), ...(sharpen ? [`To know more: ${saySharpen(sharpen)}`] : [])].flatMap((line) =>
+    wrap(line, 2, 4),
+  );

@@ -1,0 +1,90 @@
+import type { PartPlan, Plan } from "../models/plan/plan.ts";
+import { sayAfterMiss } from "../wording/after-miss.ts";
+import { sayRow } from "../wording/amount.ts";
+import { sayEarlySplits, sayWeight } from "../wording/early-splits.ts";
+import { sayEnding, sayRoles } from "../wording/ending.ts";
+import { sayIfThenSentence } from "../wording/if-then.ts";
+import { sayKilograms, sayLoad, sayMass } from "../wording/mass.ts";
+import { sayCount } from "../wording/number.ts";
+import { clockShift, sayWhichClock } from "../wording/part-clock.ts";
+import { sayExpectedPlace, sayHoldBack, sayWorth } from "../wording/places.ts";
+import { sayPerSide } from "../wording/plates.ts";
+import { sayRange } from "../wording/score.ts";
+import { saySetsAndRests } from "../wording/sets.ts";
+import { sayChance, sayShare } from "../wording/share.ts";
+import { sayClock, sayDuration } from "../wording/time.ts";
+import { columns, wrap } from "./text-block.ts";
+
+/** The work of a part: every row with its clock, then what to know about it. */
+export function workText(part: PartPlan, plan: Plan): readonly string[] {
+  const { pacing, places } = part;
+  if (!pacing) return [];
+  const { units } = plan.athlete;
+  const shift = clockShift(part);
+  const context = { units, perRound: pacing.perRound };
+  const inRounds = pacing.rounds.length > 1;
+  const rows = pacing.rows.map((row) => [
+    inRounds ? (pacing.rounds.find(({ round }) => round === row.round)?.label ?? "") : "",
+    sayClock(row.end + shift),
+    sayShare(row.shareOfWork),
+    row.kind === "rest"
+      ? "rest"
+      : `${sayRow(row)}${row.load ? ` ${sayLoad(row.load, units)}` : ""}: ${saySetsAndRests(row.sets)}${row.tieBreak ? " (tie-break time)" : ""}`,
+  ]);
+  const half = pacing.half && `Half of the work is done at ${sayClock(pacing.half.clock + shift)}.`;
+  const ceiling =
+    pacing.ceiling && `Round ${pacing.ceiling.round} no faster than ${sayDuration(pacing.ceiling.seconds)}.`;
+  const early = pacing.earlySplits;
+  return [
+    ...columns(
+      [[inRounds ? "round" : "", "clock", "done", sayWhichClock(part) ?? ""], ...rows],
+      ["left", "right", "right"],
+    ),
+    "",
+    ...[
+      sayRoles(pacing),
+      ceiling,
+      half,
+      ...pacing.ifThen.map((one) => sayIfThenSentence(one, pacing, context)),
+      sayEnding(pacing, context),
+      ...(early ? [sayWeight(early), ...sayEarlySplits(early)] : []),
+      ...(places ? [sayExpectedPlace(places), sayWorth(places), sayHoldBack(places, units)] : []),
+    ].flatMap((line) => (line === undefined || line === "" ? [] : wrap(line, 2, 4))),
+  ];
+}
+
+/** The lifts of a part: the made line with plates and what to do after a miss, then the finish table. */
+export function liftText(part: PartPlan, plan: Plan): readonly string[] {
+  const { lifting } = part;
+  if (!lifting) return [];
+  const { units } = plan.athlete;
+  const shift = clockShift(part);
+  const lifts = lifting.lifts.flatMap((lift) => [
+    ...wrap(
+      `${lift.name}: best today ${sayKilograms(lift.best.kilograms, units)} (${lift.best.from}), ${sayKilograms(lift.today.kilograms, units)} when the window opens, expected ${sayRange("load", lift.expected, { units })} ${units}; last start ${sayClock(lift.lastStart)}`,
+      2,
+      4,
+    ),
+    ...columns(
+      [
+        ["", "at", "load", "made", "a side; if missed"],
+        ...lift.attempts.map((attempt) => [
+          `${attempt.number}`,
+          sayClock(attempt.clock + shift),
+          sayLoad(attempt.load, units),
+          sayChance(attempt.chance),
+          [sayPerSide(attempt.load), sayAfterMiss(attempt.afterMiss, shift)].filter(Boolean).join("; "),
+        ]),
+      ],
+      ["right", "right", "right", "right"],
+    ),
+  ]);
+  const table = lifting.finishTable.map((row) => [
+    sayClock(row.finish),
+    row.firstLift === undefined || row.lifts === 0
+      ? "no time for a lift"
+      : `first lift ${sayClock(row.firstLift)}, ${sayCount(row.lifts, "lift", "lifts")}: ${row.loads.map(sayMass).join(" → ")}`,
+  ]);
+  const title = part.start.after ? `If part ${part.start.after} ends at` : "If it starts at";
+  return [...lifts, ...(table.length > 0 ? ["", `  ${title}`, ...columns(table, ["right"])] : [])];
+}

@@ -1,0 +1,68 @@
+import type { Plan } from "../models/plan/plan.ts";
+import { sayMoment } from "../wording/date.ts";
+import { sayEightInTen, sayGoal } from "../wording/goal.ts";
+import { sayLoad } from "../wording/mass.ts";
+import { sayPerSide } from "../wording/plates.ts";
+import { afterText, careText, choicesText, groundsText, setUpText, warmUpText } from "./brief-around.ts";
+import { liftText, workText } from "./brief-parts.ts";
+import { columns, edges, heading, wrap } from "./text-block.ts";
+
+/** A brief as lines for a terminal of 80 columns. Headings may be set off by the caller. */
+export function briefText(plan: Plan, strong: (text: string) => string = (text) => text): string {
+  const blocks: readonly (readonly string[])[] = [
+    headText(plan, strong),
+    plan.withheld.flatMap(({ title, why, ask, instead }) =>
+      wrap(`${title} ${why} ${ask}${instead ? ` Instead: ${instead}` : ""}`, 2),
+    ),
+    ...plan.parts.map((part) => [
+      strong(heading(`${part.name}  ${part.title}`)),
+      ...part.prescription.flatMap((line) => wrap(line.trim(), 2 + (line.length - line.trimStart().length))),
+      ...(part.pacing ? ["", ...workText(part, plan)] : []),
+      ...(part.lifting ? ["", ...liftText(part, plan)] : []),
+      ...part.missing.flatMap((why) => wrap(`Not planned: ${why}`, 2)),
+    ]),
+    section("Warm-up", warmUpText(plan), strong),
+    section("How to do it", choicesText(plan), strong),
+    section("Set up", setUpText(plan), strong),
+    section("After", afterText(plan), strong),
+    section("Take care", careText(plan), strong),
+    section("What this rests on", groundsText(plan), strong),
+  ];
+  return blocks
+    .filter((block) => block.length > 0)
+    .map((block) => block.join("\n"))
+    .join("\n\n");
+}
+
+const section = (
+  title: string,
+  lines: readonly string[],
+  strong: (text: string) => string,
+): readonly string[] => (lines.length === 0 ? [] : [strong(heading(title)), ...lines]);
+
+function headText(plan: Plan, strong: (text: string) => string): readonly string[] {
+  const { athlete, workout, start, gym, headline } = plan;
+  const goal = sayGoal(plan);
+  const opener = goal?.label === "open with" ? undefined : headline.firstLoad;
+  const [title = "", ...rest] = edges(workout.title, athlete.name);
+  return [
+    strong(title),
+    ...rest,
+    ...edges(
+      [start ? sayMoment(start.local) : "start not set", gym.name].join(", "),
+      `${athlete.division}${athlete.divisionAssumed ? " (assumed)" : ""}, ${athlete.level}`,
+    ),
+    ...(workout.summary ? wrap(workout.summary) : []),
+    "",
+    ...columns(
+      [
+        ...(goal
+          ? [[goal.label, `${goal.figure} ${goal.unit}`.trim(), goal.range ? sayEightInTen(goal.range) : ""]]
+          : []),
+        ...(opener ? [["first lift", sayLoad(opener, athlete.units), sayPerSide(opener) ?? ""]] : []),
+      ],
+      ["left", "right"],
+    ),
+    ...(athlete.note ? ["", ...wrap(athlete.note, 2)] : []),
+  ];
+}
