@@ -113,16 +113,18 @@ type Relation = { readonly of: Movement; readonly ratio: number; readonly confid
 
 /** Lifts this one is a share of, nearest first, then lifts that are a share of this one. */
 function relationsOf(movement: Movement, movements: Movements): readonly Relation[] {
-  const stated = (movement.loading?.ratios ?? []).flatMap(({ of, ratio }) => {
+  const relations: Relation[] = [];
+  for (const { of, ratio } of movement.loading?.ratios ?? []) {
     const other = movements.get(of);
-    return other ? [{ of: other, ratio: ratio.value, confidence: ratio.confidence }] : [];
-  });
-  const turned = [...movements.values()].flatMap((other) =>
-    (other.loading?.ratios ?? [])
-      .filter(({ of }) => of === movement.id)
-      .map(({ ratio }) => ({ of: other, ratio: 1 / ratio.value, confidence: ratio.confidence })),
-  );
-  return [...stated, ...turned];
+    if (other) relations.push({ of: other, ratio: ratio.value, confidence: ratio.confidence });
+  }
+  for (const other of movements.values()) {
+    for (const { of, ratio } of other.loading?.ratios ?? []) {
+      if (of !== movement.id) continue;
+      relations.push({ of: other, ratio: 1 / ratio.value, confidence: ratio.confidence });
+    }
+  }
+  return relations;
 }
 
 const STEPS_AWAY = 2;
@@ -134,6 +136,7 @@ function fromRelated(
   date: IsoDate,
   constants: Constants,
 ): BestLift | undefined {
+  if (athlete.lifts.length === 0) return undefined;
   const errors: Readonly<Record<Confidence, number>> = {
     measured: constants.ratioErrorMeasured,
     published: constants.ratioErrorPublished,
