@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { makeCalendar } from "../../src/calendar/make-calendar.ts";
 import type { Plan } from "../../src/models/plan/plan.ts";
 import { samplePlans } from "../support/sample-plan.ts";
+import { without } from "../support/without.ts";
 
 const plan = samplePlans.forTimeThenLift;
 const id = "VAE7SWVSQ62XCSFS";
@@ -79,15 +80,11 @@ describe("the calendar of a plan", () => {
   });
 
   it("is absent where the start is not known", () => {
-    const without = { ...plan };
-    delete (without as { start?: unknown }).start;
-    expect(makeCalendar(without, id)).toBeUndefined();
+    expect(makeCalendar(without(plan, "start"), id)).toBeUndefined();
   });
 
   it("reminds of the workout itself where there is no warm-up, and shows half an hour where nothing is planned", () => {
-    const bare = { ...plan, parts: [] };
-    delete (bare as { warmUp?: unknown }).warmUp;
-    const { events } = read(made(bare));
+    const { events } = read(made({ ...without(plan, "warmUp"), parts: [] }));
     expect(events).toHaveLength(1);
     expect((events[0]?.endDate.toUnixTime() ?? 0) - (events[0]?.startDate.toUnixTime() ?? 0)).toBe(1800);
     expect(events[0]?.component.getAllSubcomponents("valarm")).toHaveLength(1);
