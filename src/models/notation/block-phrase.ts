@@ -9,7 +9,8 @@ import { takeRestLength } from "./rest-phrase.ts";
 import { takeRoundValues } from "./round-values.ts";
 import { longestMovement, takeMovements } from "./movement-phrase.ts";
 import { BLOCK_WORDS, tellUnknownClause } from "./block-troubles.ts";
-import type { Token } from "./token.ts";
+import { writtenBy, type Token } from "./token.ts";
+import { tradeWordRemedy } from "./trade-words.ts";
 
 /** Everything the name of a block may say, each once. */
 export type BlockClauses = {
@@ -40,7 +41,7 @@ export function readBlockClauses(tokens: readonly Token[], reading: Reading): Bl
   const cursor = cursorAt(tokens);
   let clauses: BlockClauses = {};
   while (!atEnd(cursor)) {
-    if (skipOneOf(cursor, [",", "of", "and", "each for time"]) !== undefined) continue;
+    if (skipOneOf(cursor, [",", "of", "and", "each for time", "for time"]) !== undefined) continue;
     const start = cursor.index;
     const before = reading.faults.length;
     const clause = takeClause(cursor, reading);
@@ -220,6 +221,12 @@ function openLadder(start: number, step: number): BlockClauses {
 }
 
 function tellNumberAlone(cursor: Cursor, start: number, reading: Reading): void {
+  const trade = tradeWordRemedy(writtenBy(cursor.tokens.slice(start)));
+  if (trade !== undefined) {
+    tell(reading.faults, cursor.tokens.slice(start), cursor.tokens, trade);
+    cursor.index = cursor.tokens.length;
+    return;
+  }
   const times = peek(cursor)?.text === "x";
   const tokens = cursor.tokens.slice(start, cursor.index + (times ? 1 : 0));
   const number = takeValue(cursorAt(tokens), "number")?.text ?? "3";

@@ -45,7 +45,7 @@ const TRADE_WORDS: readonly Entry[] = [
     "Write `for time: cap 12:00`.",
   ),
   entry(
-    /\b(for load|for max load|\d ?rm|1rm|one rep max|max weight|heaviest)\b/,
+    /\b(for load|for max load|\d*rm|one rep max|max weight|heaviest)\b/,
     "lifting for load is a kind of part",
     "Write `max load: 6:00` in the part, and the lift in its work: `1 clean and jerk`.",
   ),
