@@ -107,6 +107,12 @@ test("the finish table speaks of the end of the part before, not of the start of
   }
 });
 
+test("where the cap ends the part before, its end is certain and there is no table of finishes", () => {
+  const plan = planFor("kleio-maraki", "lamp-oil");
+  expect(plan.parts[0]?.pacing?.ending).toBe("stopped-by-cap");
+  expect(plan.parts[1]?.lifting?.finishTable).toEqual([]);
+});
+
 test("equal input gives an equal plan", () => {
   expect(planFor("zoe-quellmalz", "lamp-oil")).toEqual(planFor("zoe-quellmalz", "lamp-oil"));
 });

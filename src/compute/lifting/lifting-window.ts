@@ -11,6 +11,9 @@ export type LiftingWindow = {
   readonly varies: boolean;
 };
 
+/** A part that ends within a second of its plan on every day, as a capped one does, decides nothing. Seconds. */
+const SMALLEST_SPREAD = 1;
+
 /** The window as expected: as long as the part says from its opening, or up to a clock of the workout. */
 export function windowOf({ part, opens }: Pick<LiftingInput, "part" | "opens">): LiftingWindow {
   const length = part.clock.kind === "max-load" ? part.clock.length : undefined;
@@ -18,7 +21,7 @@ export function windowOf({ part, opens }: Pick<LiftingInput, "part" | "opens">):
   return {
     opens: opens.mean,
     closes: length.kind === "until" ? length.time : opens.mean + length.time,
-    varies: length.kind === "until" && opens.spread > 0,
+    varies: length.kind === "until" && opens.spread >= SMALLEST_SPREAD,
   };
 }
 
