@@ -125,6 +125,8 @@ function readParts(
   const parts: PartInFile[] = [];
   const earlier: WrittenPart["earlier"][number][] = [];
   for (const [index, [part, path]] of raw.entries()) {
+    // A rest written as a part of its own: its name is told as unknown.
+    if (path.length > 0 && "rest" in part && !("work" in part)) continue;
     const named = part["name"];
     const name =
       path.length > 0 && typeof named === "string"

@@ -18,6 +18,14 @@ export function tellUnknownClause(tokens: readonly Token[], start: number, readi
     tellUnreadable(badClock, reading.faults);
     return;
   }
+  if (unknown[0]?.text === "rest" && unknown.some((token) => token.text === "-")) {
+    tell(reading.faults, unknown, tokens, {
+      problem: "a rest that changes by round cannot be said in one block",
+      allowed: "`rest 1:00 between`",
+      remedy: "Write the rounds out, one after the other, each with a line of rest behind it.",
+    });
+    return;
+  }
   if (unknown[0]?.text === "rest") {
     tell(reading.faults, unknown, tokens, {
       problem: "whether this rest comes between the rounds only or after the last one too is not said",

@@ -40,7 +40,27 @@ const TRADE_WORDS: readonly Entry[] = [
     "Write `for time:` in the part and a block `3 rounds:` in the work.",
   ),
   entry(
-    /\b(time cap|timecap|tc)\b/,
+    /^rest$/,
+    "a rest between parts is said by the part after it",
+    "Write `starts: 2:00 after a` in the next part, or `starts: at 9:00`.",
+  ),
+  entry(
+    /^(scal\w*|rx|versions?|options?)$/,
+    "other versions are divisions of their own",
+    "Name them under `divisions:`, and give each its values with slashes or under `by division:`.",
+  ),
+  entry(
+    /^(notes?|comments?|description|remarks?|rules?)$/,
+    "remarks have no entry of this name",
+    "Write rules and standards under `standards:`, and everything else as text below the second line of hyphens.",
+  ),
+  entry(
+    /^(rounds|reps|sets|exercises|movements|workout|wod)$/,
+    "what is done stands as a list under `work:`",
+    "Write `work:` with a line for each movement, and rounds as a block `- 3 rounds:` in it.",
+  ),
+  entry(
+    /^cap$|\b(time cap|timecap|tc)\b/,
     "the cap of a part stands with its kind",
     "Write `for time: cap 12:00`.",
   ),
