@@ -50,7 +50,7 @@ const RUN_LENGTHS = [240, 900, 3600] as const;
 /** An effort whose fastest way with breaks takes this share of its time is one the muscles explain. */
 const MUSCLES_EXPLAIN = 0.985;
 /** The fastest cycle is at least this much faster than the mean pace of an own effort. */
-const FASTER_THAN_MEAN = 0.93;
+const FASTER_THAN_MEAN = 0.9;
 
 /**
  * Fits one movement of one athlete: own efforts if there are any, else the reference of the level (held for twenty minutes) with what
@@ -97,22 +97,23 @@ export function fitMovement(
     constants,
   );
   const spread = spreadToPlanFor(rules, known.error);
-  const full = points.map(
-    ({ amount, time, factor }) =>
-      sustainableWorkIn(time, { kappa, reach }, rules, spread) / (amount * factor.rate),
+  const muscleTimes = points.map(({ factor, ...point }) =>
+    timeOfPoint(
+      { ...point, cycle: factor.cycle, unbroken: factor.unbroken },
+      muscles,
+      doing,
+      rules,
+      constants,
+    ),
   );
+  const full = points.map(({ amount, time, factor }, i) => {
+    const quickest = Math.max(amount * fastest * factor.cycle, muscleTimes[i] ?? 0) / time;
+    const work = sustainableWorkIn(time, { kappa, reach, quickest: Math.min(0.99, quickest) }, rules, spread);
+    return work / (amount * factor.rate);
+  });
   const level = Math.exp(weightedMean(full.map(Math.log), points));
   const explained = points.map(
-    ({ factor, ...point }) =>
-      central < 1 &&
-      timeOfPoint(
-        { ...point, cycle: factor.cycle, unbroken: factor.unbroken },
-        muscles,
-        doing,
-        rules,
-        constants,
-      ) >=
-        MUSCLES_EXPLAIN * point.time,
+    ({ time }, i) => central < 1 && (muscleTimes[i] ?? 0) >= MUSCLES_EXPLAIN * time,
   );
   const sustainable = explained.some(Boolean) ? central * level : level;
   const factors = full.map((value, i) => (explained[i] ? central * level : value) / sustainable);

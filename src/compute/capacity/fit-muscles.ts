@@ -20,6 +20,11 @@ export type MusclePoint = {
 /** A single set is never fitted to be longer than this multiple of the amount of an effort. */
 const LONGEST_SET = 20;
 
+/** Muscles that do not explain the time of an effort must allow it with this much to spare. */
+const ALLOWED = 0.93;
+/** An effort is allowed when it takes at most this much longer. */
+const NEAR_ENOUGH = 1.008;
+
 /** Seconds that the fastest way of doing an amount from fresh takes, breaks included. */
 export function muscleTime(
   amount: number,
@@ -79,12 +84,14 @@ export function fitMuscles(
   if (!Number.isFinite(known)) return fit;
   const byLength = [...points].sort((a, b) => b.time - a.time);
   for (const [i, point] of byLength.entries()) {
-    const excess = timeOfPoint(point, fit, doing, rules, constants) / point.time - 1;
-    if (i === 0 && (musclesFirst || excess > 0)) {
-      fit = { ...fit, muscleRecovery: recoveryFor(point, fit, doing, rules, constants) };
+    const explains = i === 0 && musclesFirst;
+    const aim = { ...point, time: explains ? point.time : ALLOWED * point.time };
+    const excess = timeOfPoint(point, fit, doing, rules, constants) / aim.time - 1;
+    if (i === 0 && (explains || excess > 0)) {
+      fit = { ...fit, muscleRecovery: recoveryFor(aim, fit, doing, rules, constants) };
     }
-    if (timeOfPoint(point, fit, doing, rules, constants) > point.time * 1.01) {
-      fit = { ...fit, unbroken: unbrokenFor(point, fit, doing, rules, constants) };
+    if (timeOfPoint(point, fit, doing, rules, constants) > aim.time * NEAR_ENOUGH) {
+      fit = { ...fit, unbroken: unbrokenFor(aim, fit, doing, rules, constants) };
     }
   }
   return fit;
@@ -104,7 +111,7 @@ function recoveryFor(
     timeOfPoint(point, { ...fit, muscleRecovery: Math.exp(logarithm) }, doing, rules, constants) /
       point.time -
     1;
-  const root = findRoot(over, low, high, { width: 0.02, near: 0.008, most: 9 });
+  const root = findRoot(over, low, high, { width: 0.01, near: 0.006, most: 11 });
   if (root.kind === "no-bracket") return root.atLow < 0 ? Math.exp(low) : Math.exp(high);
   return Math.exp(root.at);
 }

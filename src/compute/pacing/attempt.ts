@@ -43,6 +43,7 @@ export type Bench = {
   readonly closing: Float64Array;
   readonly before: Float64Array;
   readonly left: Float64Array;
+  readonly reached: Float64Array;
 };
 
 /** Scratch space for a track. */
@@ -71,6 +72,7 @@ export function newBench(
     closing: column(),
     before: column(),
     left: column(),
+    reached: column().fill(1),
   };
 }
 
@@ -89,6 +91,7 @@ export const driveByEffort = (bench: Bench, plan: Followable, grain: number, may
   closing: bench.closing,
   before: bench.before,
   left: bench.left,
+  reached: bench.reached,
   feel: 0,
   feelAtTheEnd: 0,
   form: 1,

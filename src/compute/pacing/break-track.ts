@@ -8,7 +8,7 @@ import {
   drawOf,
   type MuscleDraw,
 } from "./muscles.ts";
-import { refillPerIdleSecond, restIn } from "./largest-sets.ts";
+import { refillPerIdleSecond, restIn, type SetQuestion } from "./largest-sets.ts";
 import { planSets, type SetPlan } from "./plan-sets.ts";
 import type { Rules } from "./rules.ts";
 import type { RunLog } from "./run.ts";
@@ -16,6 +16,8 @@ import { HOLD, REST_FOR, type Track } from "./track.ts";
 
 /** Work shorter than this is not broken up, whatever it is counted in. */
 const LEAST_UNITS = 1;
+/** Relative excess of the time that sets need at which they still fit. */
+const FITS = 1e-3;
 
 /** The sets of every stretch of a run, as far as it went, and what they need. */
 export type Breaks = {
@@ -62,12 +64,24 @@ export function breakTrack(
     const capacity = track.tasks[task]?.capacity;
     const draw = draws[task];
     if (!capacity || !draw) continue;
-    const plan = planStretch(track, rules, muscles, draw, i, done, time);
-    sets[i] = plan;
-    const least = Math.max(capacity.fastest, plan.leastTotal / wholeUnits(done));
+    const whole = track.amount[i] as number;
+    const brokenOff = whole - done > 1e-6;
+    const planFor = (amount: number): SetPlan =>
+      planSets(questionAt(track, muscles, draw, i, amount, time), rules);
+    let amount = brokenOff ? wholeUnits(done) : whole;
+    let plan = planFor(amount);
+    let least = plan.leastTotal / (brokenOff ? amount : done);
+    if (brokenOff && plan.leastTotal > time * (1 + FITS)) {
+      amount = mostThatFits(planFor, amount, time);
+      plan = planFor(amount);
+      // A little over whole units, so that the next run reaches just these.
+      least = time / (amount + 0.3);
+    }
+    least = Math.max(capacity.fastest, least);
     track.least[i] = least;
     needed[task] = least;
-    excess = Math.max(excess, plan.leastTotal / time - 1);
+    sets[i] = plan;
+    excess = Math.max(excess, (least * done) / time - 1);
     tireBySets(rules, muscles, draw, plan, capacity);
   }
   return { sets, excess };
@@ -76,35 +90,42 @@ export function breakTrack(
 /** A started unit that was not finished is not planned as one. */
 const wholeUnits = (done: number): number => (done >= 1 ? Math.max(1, Math.floor(done + 1e-6)) : done);
 
-function planStretch(
+/** The largest amount in whole units that the muscles allow in a time; one at least. */
+function mostThatFits(planFor: (amount: number) => SetPlan, upTo: number, time: number): number {
+  let low = 1;
+  let high = Math.ceil(upTo);
+  while (high - low > 1) {
+    const middle = (low + high) >> 1;
+    if (planFor(middle).leastTotal <= time) low = middle;
+    else high = middle;
+  }
+  return low;
+}
+
+function questionAt(
   track: Track,
-  rules: Rules,
   muscles: Muscles,
   draw: MuscleDraw,
   i: number,
-  done: number,
+  amount: number,
   time: number,
-): SetPlan {
+): SetQuestion {
   const { capacity, effort } = track.tasks[track.task[i] as number] as Track["tasks"][number];
   const item = track.items[i];
-  const counted = (track.amount[i] as number) - done < 1e-6;
   const m = limitingMuscle(muscles, draw);
   const asked = m < 0 ? 1 : (draw.draw[m] as number);
-  return planSets(
-    {
-      amount: counted ? (track.amount[i] as number) : wholeUnits(done),
-      fastest: capacity.fastest,
-      unbroken: m < 0 ? Number.POSITIVE_INFINITY : capacity.unbroken,
-      held: capacity.held,
-      muscleRecovery: capacity.muscleRecovery,
-      fast: m < 0 ? 1 : (muscles.fast[m] as number) / asked,
-      slow: m < 0 ? 0 : (muscles.slow[m] as number) / asked,
-      full: 1 / asked,
-      time,
-      unbrokenOnly: item?.kind === "effort" ? item.unbroken : effort.unbroken,
-    },
-    rules,
-  );
+  return {
+    amount,
+    fastest: capacity.fastest,
+    unbroken: m < 0 ? Number.POSITIVE_INFINITY : capacity.unbroken,
+    held: capacity.held,
+    muscleRecovery: capacity.muscleRecovery,
+    fast: m < 0 ? 1 : (muscles.fast[m] as number) / asked,
+    slow: m < 0 ? 0 : (muscles.slow[m] as number) / asked,
+    full: 1 / asked,
+    time,
+    unbrokenOnly: item?.kind === "effort" ? item.unbroken : effort.unbroken,
+  };
 }
 
 function tireBySets(

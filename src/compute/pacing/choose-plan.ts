@@ -1,4 +1,4 @@
-import { goldenSection } from "../../numerics/golden-section.ts";
+import { lowestOf } from "../../numerics/lowest-of.ts";
 import type { Bench, Followable } from "./attempt.ts";
 import { breakTrack } from "./break-track.ts";
 import { expectedLoss } from "./expect.ts";
@@ -36,8 +36,8 @@ export type Choice = {
 const FIRST_MARGIN = 0.08;
 /** Rounds of settling sets against effort. */
 const SETTLINGS = 3;
-/** The search for the margin asks so often after its first two questions. */
-const MARGIN_STEPS = 4;
+/** Margins tried, as shares of the reserve. */
+const MARGINS = [0.02, 0.1, 0.19, 0.3, 0.42] as const;
 /** Steps by which the offset of a task is tried, and the gain (relative) below which nothing is changed. */
 const OFFSET_STEPS = [0.05, 0.02];
 const WORTH_CHANGING = 2e-4;
@@ -61,9 +61,8 @@ export function choosePlan(quest: Quest): Choice {
     findEfforts(bench, of, targetOf(track, margin, hold), bench.coarse, together);
   const expected = (of: Followable, margin: number): number =>
     expectedLoss(bench, goal, of, nominal(of, margin), spread);
-  const chosen = goldenSection((share) => expected(plan, share), 0, rules.marginLargest, MARGIN_STEPS);
-  const margin = chosen.at;
-  let best = chosen.value;
+  const margin = lowestOf(MARGINS.map((share) => [share, expected(plan, share)]));
+  let best = expected(plan, margin);
   const better = (candidate: Followable): boolean => {
     const loss = expected(candidate, margin);
     if (!(loss < best - WORTH_CHANGING * Math.abs(best))) return false;
@@ -92,15 +91,15 @@ export const targetOf =
     section >= track.sections - 1 ? margin : margin + hold * (1 - margin);
 
 /**
- * The loss of a course at a first margin with its sets settled, on the expected day: enough to compare ways of cutting up the
+ * Loss and length of a course at a first margin with its sets settled, on the expected day: enough to compare ways of cutting up the
  * same work, at a small part of the cost of choosing a plan.
  */
-export function quickLoss(quest: Quest): number {
+export function quickRun(quest: Quest): { readonly loss: number; readonly clock: number } {
   const { bench, goal } = quest;
   const plan = firstPlan(bench);
   settleSets(quest, plan);
   const state = findEfforts(bench, plan, targetOf(bench.track, FIRST_MARGIN, 0), bench.coarse);
-  return lossOf(goal, bench.track, state, bench.log);
+  return { loss: lossOf(goal, bench.track, state, bench.log), clock: state.clock };
 }
 
 const firstPlan = ({ track, rules }: Bench): Followable => ({

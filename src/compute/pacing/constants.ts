@@ -110,7 +110,6 @@ export const pacingConstants = table({
     "end spurts of 5000 and 10,000 m lie in the last kilometre (Tucker et al. 2006)",
   ),
   finishHarder: judgement(0.05, "most by which the finish is faster than the closed form"),
-  marginLargest: judgement(0.4, "no plan holds back more of the reserve than this"),
   hardReserve: judgement(0.35, "share of the reserve left at which it gets hard"),
   ahead: judgement(10, "seconds ahead of or behind the plan at which to act"),
   intervalSpare: judgement(0.08, "share of an interval that work with a fixed end is planned to leave over"),

@@ -9,7 +9,7 @@ import { REST_FOR, type Track } from "./track.ts";
  * run did not reach goes on as the same task was done last.
  */
 export function keepAsPlan(bench: Bench, log: RunLog, last: number): void {
-  const { track, opening, closing, before, left } = bench;
+  const { track, opening, closing, before, left, reached } = bench;
   const paceOf = new Float64Array(track.tasks.length);
   let share = 1;
   for (let i = 0; i < track.length; i += 1) {
@@ -23,8 +23,11 @@ export function keepAsPlan(bench: Bench, log: RunLog, last: number): void {
       before[i] = share;
       left[i] = share;
     }
+    reached[i] = 1;
     if (task < 0) continue;
     if (done > 0) {
+      const amount = track.amount[i] as number;
+      reached[i] = Number.isFinite(amount) && amount > 0 ? Math.min(1, done / amount) : 1;
       const average = workTime(track, log, i) / done;
       const first = Math.min(1.6 * average, Math.max(0.4 * average, log.opening[i] as number));
       opening[i] = first;
@@ -67,6 +70,7 @@ export const followOn = (
   closing: bench.closing,
   before: bench.before,
   left: bench.left,
+  reached: bench.reached,
   feel: feels ? bench.rules.feel : 0,
   feelAtTheEnd: feels ? bench.rules.feelAtTheEnd : 0,
   form,

@@ -11,6 +11,8 @@ export type Drive = {
   /** Planned share of the reserve at the start and the end of the stretch, for whoever feels ahead of or behind it. */
   readonly before: Float64Array;
   readonly left: Float64Array;
+  /** Planned share of the amount, where a clock breaks the stretch off. */
+  readonly reached: Float64Array;
   /** Share of a reserve felt ahead of or behind the plan that is turned into pace; the second holds from `finishFrom` on. */
   readonly feel: number;
   readonly feelAtTheEnd: number;

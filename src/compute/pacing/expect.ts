@@ -6,10 +6,10 @@ import { lossOf } from "./loss.ts";
 import type { RunState } from "./run.ts";
 
 /** Form of the days a plan is judged on: quantiles at the middles of equal shares of the normal distribution. */
-const DAYS = Array.from({ length: 7 }, (_, day) => normalQuantile((day + 0.5) / 7));
+const DAYS = Array.from({ length: 9 }, (_, day) => normalQuantile((day + 0.5) / 9));
 
 /**
- * The loss to be expected of a plan when form is uncertain: its run is kept as the plan to follow, followed on seven equally likely
+ * The loss to be expected of a plan when form is uncertain: its run is kept as the plan to follow, followed on nine equally likely
  * days from bad to good, and the losses averaged. An empty reserve on a bad day costs its slow stretch, so plans without a margin
  * lose here. The size of the reserve goes with form, half as strongly as its own spread.
  */

@@ -94,15 +94,15 @@ function fastestWay(question: SetQuestion, rules: Rules): SetPlan {
     best = Math.min(best, total);
     ways.push({ count, rest, total });
   }
-  const good = best * (1 + rules.fewerSetsWorth);
-  if (drawn && drawn.total <= good) return drawn;
-  const way = ways.find(({ total }) => total <= good);
-  if (!way) return { ...oneSet(question, fastest, 0), total: amount * (fastest + LONGEST_TRIED) };
+  if (drawn && drawn.total <= best * (1 + rules.fewerSetsWorth)) return drawn;
   // What fewer sets may cost goes into the rests, so that the sets need not fall off so steeply.
-  const rest = Math.max(way.rest, Math.floor((good - amount * fastest) / (way.count - 1)));
+  const total = best * (1 + rules.fewerSetsWorth);
+  const way = ways.find((other) => other.total <= total);
+  if (!way) return { ...oneSet(question, fastest, 0), total: amount * (fastest + LONGEST_TRIED) };
+  const rest = Math.max(way.rest, Math.floor((total - amount * fastest) / (way.count - 1)));
   const sizes = evenSets(question, rules, way.count, rest);
-  const total = amount * fastest + (sizes.length - 1) * rest;
-  return { sizes, rest, cycle: fastest, restFirst: 0, total, leastTotal: total };
+  const cycle = Math.max(fastest, (total - (sizes.length - 1) * rest) / amount);
+  return { sizes, rest, cycle, restFirst: 0, total, leastTotal: total };
 }
 
 /** Shortest rest in whole seconds, up to a longest, with which this many sets are enough; undefined when none is. */

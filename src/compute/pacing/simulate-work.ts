@@ -51,7 +51,9 @@ export function simulateWork(
       if (lift === 1) cost = drive.cost[i] as number;
     } else {
       const through =
-        all < Number.POSITIVE_INFINITY ? (done + piece / 2) / all : (state.clock - begun) / (limit - begun);
+        all < Number.POSITIVE_INFINITY
+          ? Math.min(1, (done + piece / 2) / (all * (drive.reached[i] as number)))
+          : (state.clock - begun) / (limit - begun);
       rate = (perUnit * stretched) / plannedPace(drive, state, i, through, whole);
     }
     const fastest = (perUnit * stretched) / least;

@@ -3,8 +3,11 @@ import { type Track, UNTIL } from "./track.ts";
 const one = (value: number): Float64Array => new Float64Array(1).fill(value);
 const never = Number.POSITIVE_INFINITY;
 
-/** A track of one movement for as long as the horizon lasts, counted in its own sustainable seconds, with nothing but endurance to it. */
-export const singleTrack = (kappa: number, reach: number): Track => ({
+/**
+ * A track of one movement for as long as the horizon lasts, counted in its own sustainable seconds, with nothing but endurance to it
+ * and a fastest pace (seconds per sustainable second).
+ */
+export const singleTrack = (kappa: number, reach: number, fastest: number): Track => ({
   items: [],
   tasks: [],
   length: 1,
@@ -15,7 +18,7 @@ export const singleTrack = (kappa: number, reach: number): Track => ({
   sections: 1,
   amount: one(never),
   perUnit: one(1),
-  least: one(0.01),
+  least: one(fastest),
   rep: one(3),
   kappa: one(kappa),
   reach: one(reach),

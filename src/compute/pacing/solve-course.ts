@@ -1,5 +1,5 @@
 import type { Course } from "../../models/course.ts";
-import { quickLoss } from "./choose-plan.ts";
+import { quickRun } from "./choose-plan.ts";
 import { compileTrack } from "./compile-track.ts";
 import { goalOf, type Goal } from "./goal.ts";
 import type { PartInput } from "./paced-part.ts";
@@ -17,8 +17,9 @@ export type SolvedCourse = { readonly solved: Solved; readonly capped: boolean }
 
 type Missing = { readonly missing: readonly string[] };
 
-/** A guess of the length that is further from the truth than this share is corrected once. */
-const LENGTH_ERROR = 0.08;
+/** Where capacities depend on the length of the part, it is found to this share, in so many rounds. */
+const LENGTH_ERROR = 0.02;
+const LENGTH_ROUNDS = 4;
 /** Length in seconds taken where nothing says it. */
 const USUAL_LENGTH = 600;
 
@@ -35,7 +36,7 @@ export function solveCourse(input: PartInput, rules: Rules): SolvedCourse | Miss
   const first = compile(input.course, Number.isFinite(limit) ? limit : USUAL_LENGTH);
   if ("missing" in first) return first;
   const goal = goalOf(input.score);
-  const guess = Math.min(limit, workOf(first)) || USUAL_LENGTH;
+  const guess = Math.min(limit, workOf(first) || USUAL_LENGTH);
   const toSolve = (track: Track, towards: Goal, horizon: number): PartToSolve => ({
     track,
     rules,
@@ -45,18 +46,30 @@ export function solveCourse(input: PartInput, rules: Rules): SolvedCourse | Miss
     shape: shapeOf(track, input.shape),
     spread: plannedSpread(track, rules),
   });
-  const course = bestPartition(input.course, (way) =>
-    quickLoss(
+  const quick = (way: Course, length: number): { loss: number; clock: number } =>
+    quickRun(
       questOf(
-        toSolve(compile(way, guess) as Track, goal, goal.kind === "time" ? Number.POSITIVE_INFINITY : limit),
+        toSolve(compile(way, length) as Track, goal, goal.kind === "time" ? Number.POSITIVE_INFINITY : limit),
       ),
-    ),
-  );
+    );
+  const course = bestPartition(input.course, (way) => quick(way, guess).loss);
   const lengthMatters = first.tasks.some((task) => task.capacity.byDuration.factors.length > 0);
+  const lengthFor = (horizon: number): number => {
+    let length = Math.min(horizon, guess);
+    if (!lengthMatters || Number.isFinite(horizon)) return length;
+    for (let round = 0; round < LENGTH_ROUNDS; round += 1) {
+      const { clock } = quick(course, length);
+      const off = Math.abs(clock / length - 1);
+      length = clock;
+      if (off < LENGTH_ERROR) break;
+    }
+    return length;
+  };
   const settled = (towards: Goal, horizon: number): Solved => {
-    const solved = solvePart(toSolve(compile(course, guess) as Track, towards, horizon));
-    const off = Math.abs(solved.state.clock / guess - 1);
-    if (!lengthMatters || off < LENGTH_ERROR) return solved;
+    const length = lengthFor(horizon);
+    const solved = solvePart(toSolve(compile(course, length) as Track, towards, horizon));
+    const off = Math.abs(solved.state.clock / length - 1);
+    if (!lengthMatters || off < 2 * LENGTH_ERROR || Number.isFinite(horizon)) return solved;
     return solvePart(toSolve(compile(course, solved.state.clock) as Track, towards, horizon));
   };
   if (goal.kind !== "time") return { solved: settled(goal, limit), capped: false };
