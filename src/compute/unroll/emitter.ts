@@ -24,6 +24,7 @@ export type Emitter = {
   cut: boolean;
 };
 
+/** An empty list for a part, with all counters before their first. */
 export const emitterFor = (part: Part, context: UnrollContext, ends: number | undefined): Emitter => ({
   part,
   context,
@@ -51,6 +52,7 @@ export function beginInterval(emitter: Emitter): void {
   emitter.roundOfSection += 1;
 }
 
+/** The tag of an item emitted now; before the first round began, that of round 1. */
 export function tagOf(emitter: Emitter, ladder: number | undefined): PassTag {
   return {
     round: Math.max(emitter.round, 1),
@@ -60,10 +62,12 @@ export function tagOf(emitter: Emitter, ladder: number | undefined): PassTag {
   };
 }
 
+/** Appends an effort with the next index. */
 export function emitEffort(emitter: Emitter, effort: Omit<CourseEffort, "kind" | "index">): void {
   emitter.items.push({ kind: "effort", index: emitter.items.length, ...effort });
 }
 
+/** Appends a rest; where the score leaves rests out, none counts. */
 export function emitRest(emitter: Emitter, rest: CourseRest["rest"], counted: boolean): void {
   const pass = tagOf(emitter, undefined);
   const index = emitter.items.length;

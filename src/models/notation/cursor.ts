@@ -3,13 +3,16 @@ import type { Token } from "./token.ts";
 /** A place in a row of tokens that moves on while they are read. Lives only as long as one phrase is read. */
 export type Cursor = { readonly tokens: readonly Token[]; index: number };
 
+/** A cursor at a token of a row, the first unless said otherwise. */
 export const cursorAt = (tokens: readonly Token[], index = 0): Cursor => ({ tokens, index });
 
 /** The next token, or the one so many further, without moving on. */
 export const peek = (cursor: Cursor, further = 0): Token | undefined => cursor.tokens[cursor.index + further];
 
+/** Whether no token is left. */
 export const atEnd = (cursor: Cursor): boolean => cursor.index >= cursor.tokens.length;
 
+/** The tokens not yet read. */
 export const rest = (cursor: Cursor): readonly Token[] => cursor.tokens.slice(cursor.index);
 
 /** Moves on over these words or signs if they come next, all of them or none; true if they did. */

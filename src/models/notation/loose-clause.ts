@@ -11,6 +11,7 @@ export function isLooseClause(tokens: readonly Token[]): boolean {
   return words[0] === "counts" || (words.length === 2 && /^attempts?$/.test(words[1] ?? ""));
 }
 
+/** What to say of such a line. */
 export const LOOSE_CLAUSE: Trouble = {
   problem: "these words say how a line is done, but no line stands here",
   allowed: "`- 10 snatch at 43 kg, each side`",

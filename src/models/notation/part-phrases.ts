@@ -8,6 +8,7 @@ import { tokensOf, type TextSource } from "./token.ts";
 
 /** The kinds of part, by the name of the entry that says the kind. */
 export const PART_KINDS = ["for time", "amrap", "on the clock", "max load"] as const;
+/** One of the kinds of part, as it is written. */
 export type PartKind = (typeof PART_KINDS)[number];
 
 /** `as written`: the length follows from the work. */

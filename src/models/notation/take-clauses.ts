@@ -6,6 +6,7 @@ import { forDivision } from "./resolve-series.ts";
 import { inMetres } from "../quantity.ts";
 import type { CountsAs } from "../workout.ts";
 
+/** How an amount is shared between two sides. */
 export type Sides = "each" | "one" | "alternating";
 
 const SIDE = ["side", "arm", "leg", "hand", "foot", "sides", "arms", "legs", "hands"];
