@@ -26,7 +26,10 @@ export const refillPerIdleSecond = (rules: Rules, muscleRecovery: number): numbe
   ((rules.recoverySpeed * muscleRecovery) / 2) *
   (rules.refillFastShare / rules.refillFastSeconds + (1 - rules.refillFastShare) / rules.refillSlowSeconds);
 
-/** Largest set allowed with so much of the muscle left, at a cycle, when a share of what is possible may be used. */
+/**
+ * Largest set allowed with so much of the muscle left, at a cycle, when a share of what is possible may be used; in parts of a unit, so
+ * that the time of an amount rises smoothly with it. A single is allowed wherever one is possible; 0 where none is.
+ */
 export function largestSet(
   left: number,
   { unbroken, held, fastest, muscleRecovery }: SetQuestion,
@@ -36,7 +39,7 @@ export function largestSet(
 ): number {
   const perUnit = 1 / unbroken - (held ? 0 : refillPerIdleSecond(rules, muscleRecovery) * (cycle - fastest));
   if (perUnit <= 0) return Number.POSITIVE_INFINITY;
-  const size = Math.floor((use * left) / perUnit + 1e-9);
+  const size = (use * left) / perUnit;
   return size >= 1 ? size : left / perUnit >= 1 - 1e-9 ? 1 : 0;
 }
 

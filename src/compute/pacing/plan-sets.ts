@@ -1,7 +1,7 @@
 import { evenSets, largestSet, refillPerIdleSecond, type SetQuestion, setsReach } from "./largest-sets.ts";
 import type { Rules } from "./rules.ts";
 
-/** Sets in order, none larger than the one before; the same rest between any two; seconds per unit inside the sets. */
+/** Sets in order, none larger than the one before; the mean rest between two; seconds per unit inside the sets. */
 export type SetPlan = {
   readonly sizes: readonly number[];
   readonly rest: number;
@@ -16,13 +16,15 @@ export type SetPlan = {
 
 /** A set of at most this share of what is possible is never broken. */
 const EASY = 0.5;
+/** Rests are found to this, seconds. */
+const REST_TO = 0.15;
 /** A rest longer than this is not tried. */
 const LONGEST_TRIED = 180;
 
 /**
  * Breaks an amount into sets.
  *
- * The fastest way is found first: for every sensible number of sets the shortest equal rest (whole seconds) with which sets taken as
+ * The fastest way is found first: for every sensible number of sets the shortest equal rest with which sets taken as
  * large as allowed are enough; the least total time wins, but fewer sets are taken if they cost next to nothing. A set is allowed up to a share of
  * what the muscle could do then, so it ends before failure; a single is always allowed where one is possible. Where more time
  * is given than the fastest way needs, the time goes into the cycle, then into rests, in as few sets as keep each
@@ -77,7 +79,7 @@ function rested(question: SetQuestion, rules: Rules, rest: number): SetQuestion 
 function fastestWay(question: SetQuestion, rules: Rules): SetPlan {
   const { amount, fastest } = question;
   const first = largestSet(question.fast + question.slow, question, rules, fastest, rules.spareShare);
-  if (amount <= first || question.unbrokenOnly) return oneSet(question, fastest, 0);
+  if (amount <= first + 1e-9 || question.unbrokenOnly) return oneSet(question, fastest, 0);
   const drawn = question.held ? undefined : drawnOut(question, rules);
   const ways: { count: number; rest: number; total: number }[] = [];
   let best = drawn?.total ?? Number.POSITIVE_INFINITY;
@@ -99,13 +101,13 @@ function fastestWay(question: SetQuestion, rules: Rules): SetPlan {
   const total = best * (1 + rules.fewerSetsWorth);
   const way = ways.find((other) => other.total <= total);
   if (!way) return { ...oneSet(question, fastest, 0), total: amount * (fastest + LONGEST_TRIED) };
-  const rest = Math.max(way.rest, Math.floor((total - amount * fastest) / (way.count - 1)));
+  const rest = Math.max(way.rest, (total - amount * fastest) / (way.count - 1));
   const sizes = evenSets(question, rules, way.count, rest);
   const cycle = Math.max(fastest, (total - (sizes.length - 1) * rest) / amount);
   return { sizes, rest, cycle, restFirst: 0, total, leastTotal: total };
 }
 
-/** Shortest rest in whole seconds, up to a longest, with which this many sets are enough; undefined when none is. */
+/** Shortest rest, up to a longest, with which this many sets are enough; undefined when none is. */
 function shortestRest(
   question: SetQuestion,
   rules: Rules,
@@ -113,12 +115,13 @@ function shortestRest(
   longest: number,
 ): number | undefined {
   const enough = (rest: number): boolean => setsReach(question, rules, count, rest, rules.spareShare);
-  const shortest = Math.ceil(rules.breakShortest);
+  const shortest = rules.breakShortest;
   if (!enough(longest)) return undefined;
   // More sets need a little less rest than the number before: look just below it first, then ever further.
   let high = longest;
-  let low = shortest - 1;
-  for (let step = 1; high > shortest; step *= 2) {
+  let low = shortest;
+  if (enough(shortest)) return shortest;
+  for (let step = 0.5; high > shortest; step *= 2) {
     const tried = Math.max(shortest, high - step);
     if (!enough(tried)) {
       low = tried;
@@ -126,8 +129,8 @@ function shortestRest(
     }
     high = tried;
   }
-  while (high - low > 1) {
-    const middle = (low + high) >> 1;
+  while (high - low > REST_TO) {
+    const middle = (low + high) / 2;
     if (enough(middle)) high = middle;
     else low = middle;
   }
@@ -169,7 +172,7 @@ function spreadOut(
   const most = Math.max(2, Math.ceil(amount));
   const fewest = Math.min(most, Math.max(2, Math.ceil(resting / rules.breakLongest) + 1));
   for (let count = fewest; count <= most; count += 1) {
-    const rest = Math.floor(resting / (count - 1));
+    const rest = resting / (count - 1);
     if (rest < rules.breakShortest) break;
     if (!setsReach(question, rules, count, rest, rules.spareShare)) continue;
     const sizes = evenSets(question, rules, count, rest);

@@ -95,6 +95,14 @@ const restRow = (
   tieBreak: false,
 });
 
+/** Rests in whole seconds that add up to a mean: the longer ones last. */
+function wholeRests(mean: number, breaks: number): readonly number[] {
+  const all = Math.round(mean * breaks);
+  const short = Math.floor(all / Math.max(1, breaks));
+  const longer = all - short * breaks;
+  return Array.from({ length: breaks }, (_, i) => short + (i >= breaks - longer ? 1 : 0));
+}
+
 function workRow(
   track: Track,
   i: number,
@@ -113,8 +121,8 @@ function workRow(
   const movement = task?.movement ?? item.movement;
   const restFirst = setPlan?.restFirst ?? 0;
   const sizes = setPlan?.sizes ?? [amount];
-  const rest = setPlan?.rest ?? 0;
-  const resting = restFirst + rest * (sizes.length - 1);
+  const rests = wholeRests(setPlan?.rest ?? 0, sizes.length - 1);
+  const resting = restFirst + rests.reduce((sum, rest) => sum + rest, 0);
   const secondsPerUnit = Math.max(0, ended - worksFrom - resting) / amount;
   const displayed = displayedPace(movement, item.unit, secondsPerUnit);
   const asked = track.amount[i] as number;
@@ -130,7 +138,7 @@ function workRow(
     ...(item.load && !item.load.athletesChoice ? { load: input.loadBar(item.load, movement) } : {}),
     ...(item.height === undefined ? {} : { heightMetres: item.height }),
     complexWithNext: item.joinedToNext,
-    sets: sizes.map((size, set) => ({ amount: size, restAfter: set < sizes.length - 1 ? rest : 0 })),
+    sets: sizes.map((size, set) => ({ amount: size, restAfter: rests[set] ?? 0 })),
     secondsPerUnit,
     ...(displayed ? { displayed } : {}),
     transition: worksFrom - started + restFirst,
