@@ -118,13 +118,18 @@ function described(
   });
 }
 
-/** One row for each moment at which the part before may end: the rest that the rules put between comes before the window. */
+/**
+ * One row for each moment at which the part before may end while there is still a window; none where that leaves a single
+ * one. The rest that the rules put between comes before the window.
+ */
 function tableOf(
   { part: { start } }: LiftingInput,
-  { opens }: LiftingWindow,
-  { task, chosen, offsets, lead }: PlannedLift,
+  { opens, closes = Infinity }: LiftingWindow,
+  { task, chosen, offsets: all, lead }: PlannedLift,
 ): Lifting["finishTable"] {
   const { step } = chosen.problem;
+  const offsets = all.filter((offset) => opens + offset * step < closes);
+  if (offsets.length < 2) return [];
   const { iron, today } = task;
   const rest = start.kind === "after" ? start.rest : 0;
   const finishes = offsets.map((offset) => ({
