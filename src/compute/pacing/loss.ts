@@ -42,7 +42,9 @@ function intervalLoss(goal: Goal & { kind: "interval" }, track: Track, state: Ru
     const left = state.stopped === "deadline" || state.stopped === "wall" ? UNFINISHED - state.worked : 0;
     return (goal.which === "best" ? Math.min(...times) : Math.max(...times)) + left;
   }
-  const unfinished = state.at < lastWork(track);
+  const last = lastWork(track);
+  // The last interval may hold more work than anybody gets through; it only has to be reached.
+  const unfinished = state.at < last && !inSameInterval(track, state.at, last);
   const worst = new Map<number, number>();
   let best = 0;
   for (const { section, score } of intervals) {
@@ -54,6 +56,11 @@ function intervalLoss(goal: Goal & { kind: "interval" }, track: Track, state: Ru
   let sum = 0;
   for (const value of worst.values()) sum += value;
   return -sum;
+}
+
+function inSameInterval(track: Track, one: number, other: number): boolean {
+  const [a, b] = [track.items[one]?.pass, track.items[other]?.pass];
+  return a?.section === b?.section && a?.roundOfSection === b?.roundOfSection;
 }
 
 function lastWork(track: Track): number {

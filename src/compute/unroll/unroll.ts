@@ -3,7 +3,7 @@ import { seconds, type Seconds } from "../../models/quantity.ts";
 import type { Part, PartClock, PartLength, Step, Workout } from "../../models/workout.ts";
 import type { UnrollContext } from "./context.ts";
 import { emitterFor, type Emitter } from "./emitter.ts";
-import { holdsRepeated } from "./passes.ts";
+import { standsAlone } from "./passes.ts";
 import { loadOf } from "./resolve-load.ts";
 import { walkSteps } from "./walk-steps.ts";
 
@@ -60,7 +60,7 @@ function endOf(clock: PartClock, start: Seconds): Seconds | undefined {
 /** Counts the sections of a part, if it has several with rounds among them. */
 function sectionCounter(steps: readonly Step[], emitter: Emitter): (() => void) | undefined {
   const work = steps.filter((step) => step.kind !== "rest");
-  if (work.length < 2 || !holdsRepeated(work)) return undefined;
+  if (work.length < 2 || !work.some(standsAlone)) return undefined;
   return () => {
     emitter.section = (emitter.section ?? 0) + 1;
     emitter.roundOfSection = 0;

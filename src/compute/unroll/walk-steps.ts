@@ -3,7 +3,7 @@ import { unrollConstants } from "./constants.ts";
 import { byDeadline, insideWindow, withCap, withDeadline } from "./deadlines.ts";
 import { beginInterval, beginRound, isFull, markTieBreak, scoredSince, type Emitter } from "./emitter.ts";
 import type { Frame, Position } from "./frame.ts";
-import { holdsRepeated, isRepeated, ladderNumber, passCount } from "./passes.ts";
+import { holdsRepeated, holdsWindow, isRepeated, ladderNumber, passCount, standsAlone } from "./passes.ts";
 import { walkEffort } from "./walk-effort.ts";
 import { waitUntil, walkRest } from "./walk-rest.ts";
 
@@ -27,7 +27,7 @@ export function walkSteps(
       position = walkRest(step.rest, step.counted, position, emitter);
       continue;
     }
-    const isLoose = step.kind === "effort" || !holdsRepeated([step]);
+    const isLoose = !standsAlone(step);
     if (!(isLoose && loose)) beginSection?.();
     if (isLoose && !loose && !frame.inRound) beginRound(emitter, frame.inWindow);
     loose = isLoose;
@@ -106,8 +106,8 @@ function walkPasses(
 /** Begins a pass. A pass of an innermost repeated block is a round. */
 function frameOfPass(block: BlockStep, pass: number, frame: Frame, emitter: Emitter): Frame {
   const repeated = isRepeated(block);
-  const isRound = repeated && !frame.inRound && !holdsRepeated(block.steps);
-  if (isRound) beginRound(emitter, frame.inWindow);
+  const isRound = repeated && !frame.inRound && !holdsRepeated(block.steps, frame.inWindow);
+  if (isRound) beginRound(emitter, frame.inWindow || holdsWindow(block.steps));
   const number = ladderNumber(block, pass);
   return {
     ...frame,
@@ -127,7 +127,9 @@ const at = (clock: number): Position => ({ soonest: clock, clock });
 function walkLasting({ block, start, frame, emitter }: Clocked, time: number): Position {
   const end = start + time;
   if (!frame.inWindow) beginInterval(emitter);
-  walkPasses(block, at(start), insideWindow(frame, end, "work-is-left"), emitter, true);
+  if (!frame.inRound) beginRound(emitter, true);
+  const inside = { ...insideWindow(frame, end, "work-is-left"), inRound: true };
+  walkPasses(block, at(start), inside, emitter, true);
   waitUntil(end, emitter);
   return at(end);
 }

@@ -36,7 +36,7 @@ export function checkEnd(
   }
 }
 
-/** Something must be lifted for load, and its load is the athlete's. */
+/** Something must be lifted for load, its load is the athlete's, and nothing else is done in the part. */
 function checkLifts(steps: readonly Step[], reading: WorkReading, tell: (trouble: Trouble) => void): void {
   const efforts = effortsOf(steps);
   const isLift = (step: EffortStep): boolean =>
@@ -48,8 +48,9 @@ function checkLifts(steps: readonly Step[], reading: WorkReading, tell: (trouble
     (step) => step.load?.kind === "same" && step.load.value.kind === "athletes-choice",
   );
   const [set] = lifts.filter((step) => !open.includes(step));
-  if (open.length > 0) return;
-  if (set === undefined) tell(NO_LIFT);
+  if (open.length > 0) {
+    for (const step of efforts) if (!open.includes(step)) reading.tellStep(step, OTHER_WORK);
+  } else if (set === undefined) tell(NO_LIFT);
   else reading.tellStep(set, SET_LOAD);
 }
 
@@ -65,6 +66,13 @@ const SET_LOAD: Trouble = {
   problem: "in a part `max load` the athlete chooses the load, and here it is set",
   allowed: "`1 clean and jerk`; for set loads that rise `on the clock: as written` with `every`",
   remedy: "Leave the load out, or make the part one `on the clock` with `score: intervals completed`.",
+};
+const OTHER_WORK: Trouble = {
+  problem:
+    "a part `max load` holds lifts and rests only: when the lifting can begin is planned from the part before",
+  allowed:
+    "a part `for time:` with this work, and a part with `starts: after a` and `max load: until 10:00` with the lift",
+  remedy: "Make the work a part of its own before the lift.",
 };
 const NO_LENGTH: Trouble = {
   problem: "how long the part lasts does not follow from its work, since some of it has no fixed clock",

@@ -142,7 +142,9 @@ function settleAttachedLoad(
     return fitsLoad(load, saysPieces, movements, written, reading) ? load : undefined;
   }
   if (attached.loads !== undefined) return undefined;
-  if (setting.lifting) return { kind: "same", value: { kind: "athletes-choice" } };
+  if (setting.lifting && movements.every((movement) => movement.loading?.lift === true)) {
+    return { kind: "same", value: { kind: "athletes-choice" } };
+  }
   const needing = movements.find((movement) =>
     ["barbell", "dumbbell", "kettlebell", "odd-object", "carry"].includes(movement.kind),
   );

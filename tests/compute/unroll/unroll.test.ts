@@ -62,13 +62,30 @@ describe("the rounds of a part", () => {
     expect(passesOf("amrap: 5:00\nwork: [10 burpee]")[0]).toEqual({ round: 1, roundOfSection: 1 });
   });
 
-  it("inside a window count on, while the window stays one interval", () => {
+  it("inside a window are those of the window, whose own rounds show only on the day", () => {
     const passes = passesOf(
       "on the clock: as written\nwork:\n  - 2 rounds, amrap 1:00, rest 1:00 between:\n      - 10 burpee",
     );
-    const second = passes.findIndex((pass) => pass.roundOfSection === 2);
-    expect(passes.slice(0, second).every((pass) => pass.roundOfSection === 1)).toBe(true);
-    expect(passes[second]?.round).toBeGreaterThan(2);
+    const rounds = new Set(passes.map((pass) => `${pass.round} ${pass.roundOfSection}`));
+    expect([...rounds]).toEqual(["1 1", "2 2"]);
+  });
+
+  it("begin anew with each window that stands on its own", () => {
+    const passes = passesOf(
+      "on the clock: as written\nwork:\n  - amrap 1:00:\n      - 10 burpee\n  - rest 1:00\n  - amrap 1:00:\n      - 10 air squat",
+    );
+    const tags = new Set(passes.map((pass) => `${pass.round} ${pass.section ?? 0} ${pass.roundOfSection}`));
+    expect([...tags]).toEqual(["1 1 1", "2 2 1"]);
+  });
+
+  it("are the intervals where each holds rounds without end", () => {
+    const passes = passesOf(
+      "on the clock: as written\nwork:\n  - every 2:00, 2 rounds:\n      - 200 m run\n      - repeat:\n          - 5 burpee",
+    );
+    expect([...new Set(passes.map((pass) => `${pass.round} ${pass.roundOfSection}`))]).toEqual([
+      "1 1",
+      "2 2",
+    ]);
   });
 });
 
