@@ -100,8 +100,11 @@ function run(
   };
   const drive: Drive = {
     by: "pace",
+    even: false,
+    reached: bench.reached,
     cost: bench.cost,
     lift: bench.lift,
+    reached: bench.reached,
     ...paces,
     feel: feels ? rules.feel : 0,
     feelAtTheEnd: feels ? rules.feelAtTheEnd : 0,
