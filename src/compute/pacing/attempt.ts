@@ -14,6 +14,8 @@ const COARSE_STEPS = 40;
  */
 export type Followable = {
   readonly efforts: Float64Array;
+  /** Whether the pace is held rather than the effort, so that it does not drift as the reserve empties. */
+  readonly even: boolean;
   /** Factor on the rate the closed form gives each task. */
   readonly offsets: Float64Array;
   /** Factor on the rate in the finish. */
@@ -85,6 +87,7 @@ function lengthOf(horizon: number, wholeWork: number): number {
 /** The drive of a plan by effort, on the expected day, in debt if need be. Costs are set by `aimSection`. */
 export const driveByEffort = (bench: Bench, plan: Followable, grain: number, mayOwe: boolean): Drive => ({
   by: "effort",
+  even: plan.even,
   cost: bench.cost,
   lift: bench.lift,
   opening: bench.opening,

@@ -34,6 +34,8 @@ export type Choice = {
 
 /** Share of the reserve kept while the sets settle and the order of sections is chosen. */
 const FIRST_MARGIN = 0.08;
+/** Shares of the reserve tried to be held back before rests. */
+const HOLDS = [0, 0.2, 0.4, 0.6] as const;
 /** Rounds of settling sets against effort. */
 const SETTLINGS = 3;
 /** Margins tried, as shares of the reserve. */
@@ -41,6 +43,8 @@ const MARGINS = [0.02, 0.1, 0.19, 0.3, 0.42] as const;
 /** Steps by which the offset of a task is tried, and the gain (relative) below which nothing is changed. */
 const OFFSET_STEPS = [0.05, 0.02];
 const WORTH_CHANGING = 2e-4;
+/** The gain below which no finish of its own is planned. */
+const WORTH_A_FINISH = 1e-3;
 /** At most so many tasks, those with the most work, get an offset of their own. */
 const MOST_OFFSETS = 5;
 
@@ -56,16 +60,17 @@ export function choosePlan(quest: Quest): Choice {
   const { track, rules } = bench;
   let plan = firstPlan(bench);
   settleSets(quest, plan);
-  const { hold, together } = shareBetweenSections(quest, plan);
+  const { hold, together, even } = chooseWay(quest, plan);
+  plan = { ...plan, even };
   const nominal = (of: Followable, margin: number): RunState =>
     findEfforts(bench, of, targetOf(track, margin, hold), bench.coarse, together);
   const expected = (of: Followable, margin: number): number =>
     expectedLoss(bench, goal, of, nominal(of, margin), spread);
   const margin = lowestOf(MARGINS.map((share) => [share, expected(plan, share)]));
   let best = expected(plan, margin);
-  const better = (candidate: Followable): boolean => {
+  const better = (candidate: Followable, worth = WORTH_CHANGING): boolean => {
     const loss = expected(candidate, margin);
-    if (!(loss < best - WORTH_CHANGING * Math.abs(best))) return false;
+    if (!(loss < best - worth * Math.abs(best))) return false;
     best = loss;
     plan = candidate;
     return true;
@@ -73,7 +78,7 @@ export function choosePlan(quest: Quest): Choice {
   for (const task of busiestTasks(quest))
     tryOffsets(plan, task, (candidate) => (better(candidate) ? plan : undefined));
   for (const lift of [1 + rules.finishHarder / 2, 1 + rules.finishHarder]) {
-    if (!better({ ...copy(plan), finishLift: lift })) break;
+    if (!better({ ...copy(plan), finishLift: lift }, WORTH_A_FINISH)) break;
   }
   return { plan, margin, hold, together, expected: best };
 }
@@ -104,6 +109,7 @@ export function quickRun(quest: Quest): { readonly loss: number; readonly clock:
 
 const firstPlan = ({ track, rules }: Bench): Followable => ({
   efforts: new Float64Array(Math.max(1, track.sections)).fill(0.6),
+  even: false,
   offsets: new Float64Array(Math.max(1, track.tasks.length)).fill(1),
   finishLift: 1,
   finishFrom: rules.finishFrom,
@@ -119,27 +125,30 @@ function settleSets(quest: Quest, plan: Followable): void {
   }
 }
 
-/** How much of the reserve to keep before rests: emptied before each, something held, or one effort throughout. */
-function shareBetweenSections(quest: Quest, plan: Followable): { hold: number; together: boolean } {
+/** How the work is gone about as a whole. */
+type Way = { readonly hold: number; readonly together: boolean; readonly even: boolean };
+
+/**
+ * Whether to hold an effort, or a pace where intervals are scored; and where rests part the work, whether one effort holds throughout or the reserve is emptied before
+ * each rest, with something held or nothing. Judged by the expected loss at a first margin.
+ */
+function chooseWay(quest: Quest, plan: Followable): Way {
   const { bench, goal, spread } = quest;
-  if (bench.track.sections < 2) return { hold: 0, together: false };
-  let best = { hold: 0, together: false, loss: Number.POSITIVE_INFINITY };
-  const ways = [
-    { hold: 0, together: true },
-    ...[0, 0.2, 0.4, 0.6].map((hold) => ({ hold, together: false })),
-  ];
-  for (const way of ways) {
-    const state = findEfforts(
-      bench,
-      plan,
-      targetOf(bench.track, FIRST_MARGIN, way.hold),
-      bench.coarse,
-      way.together,
-    );
-    const loss = expectedLoss(bench, goal, plan, state, spread);
-    if (loss < best.loss - WORTH_CHANGING * Math.abs(best.loss)) best = { ...way, loss };
+  const { track } = bench;
+  const whole: Way = { hold: 0, together: true, even: false };
+  const parted = track.sections > 1 ? HOLDS.map((hold) => ({ hold, together: false, even: false })) : [];
+  // Where the slowest or the lowest interval counts, a pace that drifts is lost at the end.
+  const even = goal.kind === "interval" ? [{ ...whole, even: true }] : [];
+  if (parted.length + even.length === 0) return whole;
+  let best = { way: whole, loss: Number.POSITIVE_INFINITY };
+  for (const way of [whole, ...even, ...parted]) {
+    const candidate = { ...plan, even: way.even };
+    const target = targetOf(track, FIRST_MARGIN, way.hold);
+    const state = findEfforts(bench, candidate, target, bench.coarse, way.together);
+    const loss = expectedLoss(bench, goal, candidate, state, spread);
+    if (loss < best.loss - WORTH_CHANGING * Math.abs(best.loss)) best = { way, loss };
   }
-  return best;
+  return best.way;
 }
 
 /** Tasks with the most work in the last run, most first. */

@@ -37,10 +37,16 @@ export const pacingConstants = table({
 
   // Durability: what can be sustained sinks with the work done.
   durabilityFrom: judgement(1200, "power laws fit past 15 to 20 minutes (Drake et al. 2022)"),
-  durabilityNew: judgement(0.12, "split decay of the slowest fifth, and Riegel's exponent for the trained"),
-  durabilityRegular: judgement(0.09, "split decay of the middle of the field"),
-  durabilityCompetitor: published(0.06, "Riegel 1981: time grows with distance to the power 1.06"),
-  durabilityElite: judgement(0.05, "split decay of the best twentieth"),
+  durabilityNew: judgement(
+    0.14,
+    "split decay of the slowest fifth over eight segments, +48 %, bad pacing included",
+  ),
+  durabilityRegular: judgement(0.105, "split decay of the middle of the field, +28 %"),
+  durabilityCompetitor: judgement(0.08, "split decay of the best quarter, +21 %"),
+  durabilityElite: judgement(
+    0.07,
+    "split decay of the best twentieth, +10 to +18 %; runners alone slow less, by Riegel's 0.06",
+  ),
 
   // Running empty.
   blownCost: judgement(0.6, "effort until some of the reserve is back, once it is empty"),

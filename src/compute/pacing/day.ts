@@ -64,6 +64,7 @@ export const followOn = (
   feels: boolean,
 ): Drive => ({
   by: "pace",
+  even: false,
   cost: bench.cost,
   lift: bench.lift,
   opening: bench.opening,

@@ -5,6 +5,8 @@ export type Drive = {
   /** Cost aimed at per second, 1 at the critical rate; and a lift of the rate it gives. */
   readonly cost: Float64Array;
   readonly lift: Float64Array;
+  /** Whether a pace is held rather than an effort: the rate then does not fall as the work grows dearer. */
+  readonly even: boolean;
   /** Planned seconds per unit, breaks included, at the start and the end of the stretch; linear between. */
   readonly opening: Float64Array;
   readonly closing: Float64Array;

@@ -47,8 +47,8 @@ export function simulateWork(
       rate = Math.max((1 / dearer) ** (1 / kappa), neededRate(track, state, i, all - done) * stretched);
     } else if (drive.by === "effort") {
       const lift = (drive.lift[i] as number) * (isFinish(drive, state) ? drive.finishLift : 1);
-      rate = ((drive.cost[i] as number) / dearer) ** (1 / kappa) * lift;
-      if (lift === 1) cost = drive.cost[i] as number;
+      rate = ((drive.cost[i] as number) / (drive.even ? 1 : dearer)) ** (1 / kappa) * lift;
+      if (lift === 1) cost = (drive.cost[i] as number) * (drive.even ? dearer : 1);
     } else {
       const through =
         all < Number.POSITIVE_INFINITY
