@@ -16,6 +16,7 @@ export type WrittenAmount =
   | { readonly kind: "none"; readonly tokens: readonly Token[] };
 
 const MAX_WORDS = [
+  "as many reps as possible",
   "as many as possible",
   "max effort",
   "max",

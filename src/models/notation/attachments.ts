@@ -114,7 +114,10 @@ function takeNumbers(
   }
   const isDistance = kind === "length" && movements.some((movement) => movement.counts.includes("metres"));
   if (kind === "length" && !(amountFree && isDistance)) return { heights: values };
-  if (amountFree && movements.length > 0) {
+  // A number alone may be a load or an amount, and is taken for neither.
+  if (kind === undefined && movements.some((movement) => movement.loading !== undefined))
+    return { loads: values };
+  if (kind !== undefined && amountFree && movements.length > 0) {
     return { amount: { kind: "values", values, tokens: cursor.tokens.slice(before, cursor.index) } };
   }
   cursor.index = before;

@@ -1,9 +1,9 @@
 import type { Movement } from "../movement.ts";
 import { takeAmount, type WrittenAmount } from "./amount.ts";
 import { takeAttachments, type Attached } from "./attachments.ts";
-import { atEnd, cursorAt, peek, rest, type Cursor } from "./cursor.ts";
+import { atEnd, cursorAt, peek, rest, skipOneOf, type Cursor } from "./cursor.ts";
 import { settleLoad } from "./load.ts";
-import { takeMovements } from "./movement-phrase.ts";
+import { longestMovement, takeMovements } from "./movement-phrase.ts";
 import { tell } from "./notation-fault.ts";
 import type { Reading } from "./reading.ts";
 import type { Token } from "./token.ts";
@@ -45,13 +45,18 @@ function readPiece(tokens: readonly Token[], around: readonly Token[], reading: 
   }
   const amount = takeAmount(cursor, reading);
   if (amount === undefined) return undefined;
+  const alternating =
+    longestMovement(cursor, reading) === undefined &&
+    skipOneOf(cursor, ["alternating", "alternate"]) !== undefined;
   const movements = takeMovements(cursor, reading);
   if (movements === undefined) {
     readRest(cursor, reading);
     return undefined;
   }
-  const attached = takeAttachments(cursor, movements, amount.kind === "none", reading);
-  if (attached === undefined) return undefined;
+  const behind = takeAttachments(cursor, movements, amount.kind === "none", reading);
+  if (behind === undefined) return undefined;
+  const attached: Attached =
+    alternating && behind.sides === undefined ? { ...behind, sides: "alternating" } : behind;
   if (!atEnd(cursor)) {
     tellLeftOver(cursor, movements, reading);
     return undefined;
@@ -81,15 +86,19 @@ function withLateWords(amount: WrittenAmount, attached: Attached): WrittenAmount
 function tellLeftOver(cursor: Cursor, movements: readonly Movement[], reading: Reading): void {
   const left = rest(cursor);
   const name = movements[0]?.name ?? "the movement";
-  const mark = peek(cursor)?.text;
   tell(reading.faults, left, left, {
     problem: `these words behind ${name} mean nothing here`,
     allowed: "a load with `at`, a height with `to`, and after a comma how it is done",
-    remedy:
-      mark === "x"
-        ? "Rounds are a block: `- 3 rounds:` with the lines in it."
-        : mark === "/"
-          ? "Values between slashes are alike, with their unit once at the end: `at 1/0.75 body mass`, `at 43/29 kg`."
-          : "Write what is allowed, or move remarks to `standards:`.",
+    remedy: remedyFor(peek(cursor), name),
   });
+}
+
+function remedyFor(mark: Token | undefined, name: string): string {
+  if (mark?.text === "x") return "Rounds are a block: `- 3 rounds:` with the lines in it.";
+  if (mark?.text === "/") {
+    return "Values between slashes are alike, with their unit once at the end: `at 1/0.75 body mass`, `at 43/29 kg`.";
+  }
+  return mark?.kind === "number"
+    ? `An amount stands before the movement, \`${mark.text} ${name}\`; loads and heights need their unit.`
+    : "Write what is allowed, or move remarks to `standards:`.";
 }

@@ -89,7 +89,7 @@ function takeEntry(cursor: Cursor, faults: Faults, before: Entry | undefined): E
     const inner = takeEntry(cursor, faults, before);
     return inner && { ...inner, pieces: token.value, tokens: cursor.tokens.slice(start, cursor.index) };
   }
-  const unit = takeUnit(cursor);
+  const unit = takeHyphenedUnit(cursor) ?? takeUnit(cursor);
   // One value in brackets right behind one of several belongs to it alone.
   const ownsBrackets = unit !== undefined && numbersInBrackets(cursor) === 1;
   const own =
@@ -103,6 +103,15 @@ function takeEntry(cursor: Cursor, faults: Faults, before: Entry | undefined): E
     ...(own === undefined ? {} : { alternative: own }),
     tokens: cursor.tokens.slice(start, cursor.index),
   };
+}
+
+/** `50-ft handstand walk`, `1-mile run`. */
+function takeHyphenedUnit(cursor: Cursor): Unit | undefined {
+  if (peek(cursor)?.text !== "-" || peek(cursor, 1)?.kind !== "word") return undefined;
+  const probe = { tokens: cursor.tokens, index: cursor.index + 1 };
+  const unit = takeUnit(probe);
+  if (unit !== undefined) cursor.index = probe.index;
+  return unit;
 }
 
 function numbersInBrackets(cursor: Cursor): number {

@@ -168,6 +168,8 @@ describe("a line of work", () => {
       "30 snatch at 42.5 kg, tie break time",
     ],
     ["10 pull-up, unbroken", "10 Pull-Ups , unbroken"],
+    ["50 ft handstand walk", "50-ft handstand walk", "50-foot handstand walk"],
+    ["20 box step-up, alternating", "20 alternating box step-ups"],
   ])("%s may be written in other ways", (first, ...others) => {
     const { ...meant } = soundLine(first);
     for (const other of others) expect(strip(soundLine(other))).toEqual(strip(meant));
