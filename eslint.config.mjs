@@ -8,7 +8,8 @@ export default defineConfig({
   languageOptions: { parserOptions: { projectService: true, tsconfigRootDir: import.meta.dirname } },
   rules: {
     // `import { type A }` still runs the file when types are only erased; `import type` does not.
-    "@typescript-eslint/consistent-type-imports": "error",
+    // Declarations of what is everywhere may name a type in place: an import would make a module of them.
+    "@typescript-eslint/consistent-type-imports": ["error", { disallowTypeAnnotations: false }],
     "@typescript-eslint/no-import-type-side-effects": "error",
     // Numbers are what these texts are made of.
     "@typescript-eslint/restrict-template-expressions": ["error", { allowNumber: true }],
