@@ -3,7 +3,8 @@ import type { EffortStep, PartClock, Score, Step } from "../workout.ts";
 
 /**
  * What a part is scored by when that is not written: a time for `for time`, the load for `max load` (the sum where several lifts
- * are done), rounds and reps for an AMRAP of rounds, else what is counted as often as possible, else how many intervals were completed.
+ * are done), rounds and reps for an AMRAP of rounds; calories or metres where nothing else is done; reps where something is done as often as possible; else how many
+ * intervals were completed.
  */
 export function defaultScore(kind: PartClock["kind"], steps: readonly Step[]): Score {
   const score = (scored: Score["kind"]): Score => ({ kind: scored, restCounts: true });
@@ -12,8 +13,9 @@ export function defaultScore(kind: PartClock["kind"], steps: readonly Step[]): S
   if (kind === "max-load") return score(liftsOf(efforts).size > 1 ? "sum-of-loads" : "load");
   const open = efforts.flatMap(openUnits);
   if (kind === "amrap" && open.length === 0) return score(isRounds(steps) ? "rounds-and-reps" : "reps");
-  if (open.length > 0 && open.every((unit) => unit === "calories")) return score("calories");
-  if (open.length > 0 && open.every((unit) => unit === "metres")) return score("metres");
+  const isAllOpen = efforts.every((step) => openUnits(step).length > 0);
+  if (isAllOpen && open.every((unit) => unit === "calories")) return score("calories");
+  if (isAllOpen && open.every((unit) => unit === "metres")) return score("metres");
   return open.length > 0 || kind === "amrap" || hasWindowOfRounds(steps)
     ? score("reps")
     : score("intervals-completed");

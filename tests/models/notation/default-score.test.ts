@@ -16,6 +16,7 @@ describe("the score where none is written", () => {
     ["reps where as many as fit end it", "amrap: 9:00\nwork: [50 burpee, max pull-up]", "reps"],
     ["calories", "amrap: 3:00\nwork: [max calories row]", "calories"],
     ["metres", "amrap: 3:00\nwork: [max metres row]", "metres"],
+    ["reps where calories end it", "amrap: 3:00\nwork: [10 burpee, max calories row]", "reps"],
     ["a load", "max load: 6:00\nwork: [1 snatch]", "load"],
     ["a sum of loads", "max load: 6:00\nwork: [1 snatch, 1 clean]", "sum-of-loads"],
     [
