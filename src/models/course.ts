@@ -18,8 +18,8 @@ export type PassTag = {
    */
   readonly section?: number;
   /**
-   * The interval of interval scores, counted from 1 inside the section (the whole part where there is none): a pass of `every`, a time of work
-   * between rests, a window `amrap 3:00`; where no clock of its own runs, the round.
+   * The interval of interval scores, counted from 1 inside the section (the whole part where there is none): a pass
+   * of `every`, a time of work between rests, a window `amrap 3:00`; where no clock of its own runs, the round.
    */
   readonly roundOfSection: number;
   readonly roundsOfSection?: number;
@@ -28,7 +28,10 @@ export type PassTag = {
 /** How much is to be done at one visit. Clocks are clocks of the part. */
 export type CourseAmount =
   | { readonly kind: "counted"; readonly amount: number }
-  /** As much as possible for this long; the time runs from the end of the item before, so the change of station is in it. */
+  /**
+   * As much as possible for this long; the time runs from the end of the item before, so the change of station is in
+   * it.
+   */
   | { readonly kind: "for"; readonly time: Seconds }
   /** As much as possible until this clock of the part; absent means until the end of the part. */
   | { readonly kind: "until"; readonly clock?: Seconds };
@@ -61,9 +64,9 @@ export type CourseEffort = {
   /** Lifted for load: one attempt as written, loads and number of attempts are for the lifting to plan. */
   readonly lift?: { readonly attempts?: number };
   /**
-   * The amounts of all efforts of the same group add up, and as soon as they reach the total (as many as possible each interval, done
-   * at 100) the part goes on to the first item behind the last effort of the group. Whatever stands between two of its efforts, rests
-   * and other efforts, is skipped then too.
+   * The amounts of all efforts of the same group add up, and as soon as they reach the total (as many as possible
+   * each interval, done at 100) the part goes on to the first item behind the last effort of the group. Whatever
+   * stands between two of its efforts, rests and other efforts, is skipped then too.
    */
   readonly accumulates?: { readonly group: number; readonly total: number };
   /** Counts the lines done from 1, pieces of a complex sharing one number: the rows of early splits. */
@@ -72,7 +75,10 @@ export type CourseEffort = {
 
 /** A load resolved for a division: what is written, and for planning its mass in kilograms (all pieces together). */
 export type CourseLoad = {
-  /** One piece, as written; for shares of a lift or of body mass, in kilograms. Zero kilograms where the athlete chooses. */
+  /**
+   * One piece, as written; for shares of a lift or of body mass, in kilograms. Zero kilograms where the athlete
+   * chooses.
+   */
   readonly written: Mass;
   readonly pieces: number;
   readonly total: Kilograms;
@@ -119,8 +125,8 @@ export type Course = {
   /** Clock of the part at which it ends whatever was done; absent when the work ends it. */
   readonly ends?: Seconds;
   /**
-   * Stretches of the clock of the part in which nobody works, ascending: whatever is under way is broken off at `from` and goes on at `to`.
-   * Absent where rests stand among the items instead.
+   * Stretches of the clock of the part in which nobody works, ascending: whatever is under way is broken off at
+   * `from` and goes on at `to`. Absent where rests stand among the items instead.
    */
   readonly pauses?: readonly { readonly from: Seconds; readonly to: Seconds }[];
   /** Total to be scored when all is done; absent when endless, or where an amount is as much as possible. */

@@ -2,8 +2,8 @@ import { comparable } from "./nearest.ts";
 import type { Movement } from "./movement.ts";
 
 /**
- * Finds a movement by any of its names: id, name, plural or alias; blind to case, spaces, hyphens and other signs, and to the s of a
- * plural anywhere in the name (`burpees over the bar`).
+ * Finds a movement by any of its names: id, name, plural or alias; blind to case, spaces, hyphens and other signs,
+ * and to the s of a plural anywhere in the name (`burpees over the bar`).
  */
 export type MovementByName = (name: string) => Movement | undefined;
 

@@ -22,8 +22,9 @@ import { openYaml, type OpenedYaml, type Path } from "./yaml/open-yaml.ts";
 type Entries = Readonly<Record<string, unknown>>;
 
 /**
- * Reads a workout: the front matter of a file of content/workouts, in the notation of the manual. The id is the file's name without
- * its ending. All faults are told at once: those of the entries and those of the notation inside them. Never throws.
+ * Reads a workout: the front matter of a file of content/workouts, in the notation of the manual. The id is the
+ * file's name without its ending. All faults are told at once: those of the entries and those of the notation inside
+ * them. Never throws.
  */
 export function readWorkout(file: SourceFile, movements: ReadonlyMap<string, Movement>): Checked<Workout> {
   const split = splitFrontMatter(file);

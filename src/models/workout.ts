@@ -140,7 +140,10 @@ export type PartClock =
       readonly secondsPerMissingRep?: Seconds;
     }
   | { readonly kind: "amrap"; readonly length: PartLength }
-  /** The work itself says when what happens: every-N-minutes, stations, intervals counted for reps. `length` is absent where only a failed interval ends it. */
+  /**
+   * The work itself says when what happens: every-N-minutes, stations, intervals counted for reps. `length` is absent
+   * where only a failed interval ends it.
+   */
   | { readonly kind: "on-the-clock"; readonly length?: Seconds }
   | {
       readonly kind: "max-load";
@@ -211,8 +214,8 @@ export type EarlyPerformance = {
   readonly division?: string;
   readonly part: string;
   /**
-   * Clock of the part, seconds, ascending; as many as were seen. `line`: at the end of each line in the order done (rests left out,
-   * a complex is one line); `round`: at the end of each round.
+   * Clock of the part, seconds, ascending; as many as were seen. `line`: at the end of each line in the order done
+   * (rests left out, a complex is one line); `round`: at the end of each round.
    */
   readonly splits: readonly Seconds[];
   readonly after: "line" | "round";

@@ -11,7 +11,10 @@ export function withDeadline(frame: Frame, own: Deadline | undefined): Frame {
   return { ...frame, deadline: own };
 }
 
-/** Clock by which a block, or with `by +3:00` each of its passes, must be done, else the part ends. Moves the last deadline on. */
+/**
+ * Clock by which a block, or with `by +3:00` each of its passes, must be done, else the part ends. Moves the last
+ * deadline on.
+ */
 export function byDeadline({ by }: BlockStep, emitter: Emitter): Deadline | undefined {
   if (by === undefined) return undefined;
   const clock = by.kind === "clock" ? by.time - emitter.context.startClock : emitter.lastDeadline + by.time;

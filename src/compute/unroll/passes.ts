@@ -21,7 +21,10 @@ export function ladderNumber({ passes }: BlockStep, pass: number): number | unde
   return passes.kind === "open-ladder" ? passes.start + passes.step * pass : undefined;
 }
 
-/** Whether a block has rounds: it is passed through more than once, and is no window whose number of rounds shows only on the day. */
+/**
+ * Whether a block has rounds: it is passed through more than once, and is no window whose number of rounds shows only
+ * on the day.
+ */
 export const isRepeated = (block: BlockStep): boolean => {
   if (block.window?.kind === "lasts") return false;
   const count = passCount(block);
@@ -40,7 +43,10 @@ export function holdsRepeated(steps: readonly Step[], inWindow = false): boolean
   });
 }
 
-/** Whether some step, at any depth, is a window of the clock: then the windows are the intervals, not the rounds around them. */
+/**
+ * Whether some step, at any depth, is a window of the clock: then the windows are the intervals, not the rounds
+ * around them.
+ */
 export const holdsWindow = (steps: readonly Step[]): boolean =>
   steps.some((step) => step.kind === "block" && (step.window !== undefined || holdsWindow(step.steps)));
 

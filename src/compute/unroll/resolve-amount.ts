@@ -12,8 +12,8 @@ export type ResolvedAmount = {
 };
 
 /**
- * The amount of one movement of a line in the pass at hand. A stepped amount never falls below one. A time to fill ends at a clock
- * where its start is fixed.
+ * The amount of one movement of a line in the pass at hand. A stepped amount never falls below one. A time to fill
+ * ends at a clock where its start is fixed.
  */
 export function resolveAmount(
   piece: LineMovement,

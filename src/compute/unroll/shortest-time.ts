@@ -6,7 +6,10 @@ import { unrollConstants } from "./constants.ts";
 /** Calories are slower to come by than this many a second, on any erg (judgement: beyond a sprint of 2000 W). */
 const CALORIES_PER_SECOND = 3;
 
-/** Seconds that nobody can stay under for an amount of a movement: a good deal under the fastest known cycle. Zero for open amounts. */
+/**
+ * Seconds that nobody can stay under for an amount of a movement: a good deal under the fastest known cycle. Zero for
+ * open amounts.
+ */
 export function shortestTime(amount: CourseAmount, unit: AmountUnit, movement: Movement): number {
   if (amount.kind === "for") return amount.time;
   if (amount.kind === "until") return 0;

@@ -11,9 +11,9 @@ import { walkSteps } from "./walk-steps.ts";
  * What an athlete of a division does in a part, in order: every visit to every movement with its amount, load and
  * deadline, and every rest. Work without end is listed further than anybody gets in the time.
  *
- * Rounds, ladders and intervals are written out; clocks are clocks of the part. What follows from the clock alone (the
- * rest of an interval) stands in the list as a rest. Throws a RangeError for a division or movement that does not exist, which a
- * checked workout cannot name.
+ * Rounds, ladders and intervals are written out; clocks are clocks of the part. What follows from the clock alone
+ * (the rest of an interval) stands in the list as a rest. Throws a RangeError for a division or movement that does
+ * not exist, which a checked workout cannot name.
  */
 export function unroll(workout: Workout, part: Part, context: UnrollContext): Course {
   const steps = part.work[context.division];

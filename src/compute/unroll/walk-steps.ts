@@ -134,7 +134,10 @@ function walkLasting({ block, start, frame, emitter }: Clocked, time: number): P
   return at(end);
 }
 
-/** Passes of `every` (no `off`), or of work and rest in turn; each entry has an interval of its own where the block says so. */
+/**
+ * Passes of `every` (no `off`), or of work and rest in turn; each entry has an interval of its own where the block
+ * says so.
+ */
 function walkIntervals({ block, start, frame, emitter }: Clocked, on: number, off: number): Position {
   const entries = block.inTurn ? block.steps.map((step) => [step]) : [block.steps];
   const count = block.untilDone?.amount ?? passCount(block) ?? Infinity;

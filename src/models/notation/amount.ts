@@ -26,7 +26,10 @@ const MAX_WORDS = [
   "most",
 ] as const;
 
-/** Takes what stands before a movement: numbers, `max`, or a unit alone (`cal row` in a ladder). Undefined with a fault noted. */
+/**
+ * Takes what stands before a movement: numbers, `max`, or a unit alone (`cal row` in a ladder). Undefined with a
+ * fault noted.
+ */
 export function takeAmount(cursor: Cursor, reading: Reading): WrittenAmount | undefined {
   const start = cursor.index;
   const tokens = (): readonly Token[] => cursor.tokens.slice(start, cursor.index);

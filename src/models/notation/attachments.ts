@@ -33,8 +33,9 @@ const HEIGHT_WORDS = ["to", "over", "onto", "on", "from", "up to"] as const;
 const TIME_WORDS = ["in", "for", "within"] as const;
 
 /**
- * Takes loads (`at 43 kg`), heights (`to 24/20 in`), times to fill (`in 2:00`), sides, and an amount that stands behind
- * its movement (`amountFree`: none stood before it). Stops at the first words that are none of these; undefined with a fault noted.
+ * Takes loads (`at 43 kg`), heights (`to 24/20 in`), times to fill (`in 2:00`), sides, and an amount that stands
+ * behind its movement (`amountFree`: none stood before it). Stops at the first words that are none of these;
+ * undefined with a fault noted.
  */
 export function takeAttachments(
   cursor: Cursor,

@@ -36,7 +36,10 @@ export type BlockClauses = {
   readonly untilDone?: { readonly amount: number; readonly movement: string };
 };
 
-/** Reads the name of a block, such as `every 2:00, 8 rounds, or out`. Undefined with a fault noted where a word means nothing. */
+/**
+ * Reads the name of a block, such as `every 2:00, 8 rounds, or out`. Undefined with a fault noted where a word means
+ * nothing.
+ */
 export function readBlockClauses(tokens: readonly Token[], reading: Reading): BlockClauses | undefined {
   const cursor = cursorAt(tokens);
   let clauses: BlockClauses = {};

@@ -2,9 +2,9 @@ import type { AmountUnit } from "../vocabulary.ts";
 import type { EffortStep, PartClock, Score, Step } from "../workout.ts";
 
 /**
- * What a part is scored by when that is not written: a time for `for time`, the load for `max load` (the sum where several lifts
- * are done), rounds and reps for an AMRAP of rounds; calories or metres where nothing else is done; reps where something is done as often as possible; else how many
- * intervals were completed.
+ * What a part is scored by when that is not written: a time for `for time`, the load for `max load` (the sum where
+ * several lifts are done), rounds and reps for an AMRAP of rounds; calories or metres where nothing else is done;
+ * reps where something is done as often as possible; else how many intervals were completed.
  */
 export function defaultScore(kind: PartClock["kind"], steps: readonly Step[]): Score {
   const score = (scored: Score["kind"]): Score => ({ kind: scored, restCounts: true });

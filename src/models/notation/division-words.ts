@@ -14,8 +14,9 @@ const TAKEN = new Set(
 );
 
 /**
- * The words of `by division:` with what they stand for, one list for each division. A value may be given for a division by
- * name, for all divisions whose names hold certain words (`men` for `open men` and `pro men`), or for `others`; the closest one counts.
+ * The words of `by division:` with what they stand for, one list for each division. A value may be given for a
+ * division by name, for all divisions whose names hold certain words (`men` for `open men` and `pro men`), or for
+ * `others`; the closest one counts.
  */
 export function divisionWords(
   written: unknown,

@@ -3,7 +3,10 @@ import { takeFlag, takeSides } from "./take-clauses.ts";
 import type { Trouble } from "./notation-fault.ts";
 import type { Token } from "./token.ts";
 
-/** True for a line that only says how, such as `each side`: what is left when `[10 snatch, each side]` is cut at its comma. */
+/**
+ * True for a line that only says how, such as `each side`: what is left when `[10 snatch, each side]` is cut at its
+ * comma.
+ */
 export function isLooseClause(tokens: readonly Token[]): boolean {
   const cursor = cursorAt(tokens);
   if ((takeSides(cursor) ?? takeFlag(cursor)) !== undefined) return atEnd(cursor);

@@ -86,7 +86,10 @@ export function longestMovement(
   return undefined;
 }
 
-/** The words that would be a movement's name by the rules of a line: up to a sign, a number, or a word before a number. */
+/**
+ * The words that would be a movement's name by the rules of a line: up to a sign, a number, or a word before a
+ * number.
+ */
 function nameRun(cursor: Cursor): readonly Token[] {
   const tokens = rest(cursor);
   const end = tokens.findIndex(

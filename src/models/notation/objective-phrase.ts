@@ -6,7 +6,10 @@ import { tokensOf, type TextSource } from "./token.ts";
 
 type Objective = Pick<Workout, "objective" | "objectiveLoad">;
 
-/** Reads what the lifting aims at: `highest lift` (which holds when nothing is written), `best place`, `chance of 100 kg`. */
+/**
+ * Reads what the lifting aims at: `highest lift` (which holds when nothing is written), `best place`, `chance of 100
+ * kg`.
+ */
 export function readObjective(source: TextSource | undefined, faults: Faults): Objective {
   const highest: Objective = { objective: "expected-lift" };
   if (source === undefined) return highest;

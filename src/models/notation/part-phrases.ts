@@ -14,7 +14,10 @@ export type PartKind = (typeof PART_KINDS)[number];
 /** `as written`: the length follows from the work. */
 export type WrittenClock = PartClock | { readonly kind: "on-the-clock"; readonly asWritten: true };
 
-/** Reads what stands behind the kind of a part: `for time: cap 12:00`, `amrap: until 15:00`, `max load: 6:00, 3 attempts`. */
+/**
+ * Reads what stands behind the kind of a part: `for time: cap 12:00`, `amrap: until 15:00`, `max load: 6:00, 3
+ * attempts`.
+ */
 export function readPartClock(kind: PartKind, source: TextSource, faults: Faults): WrittenClock | undefined {
   const cursor = cursorAt(tokensOf(source));
   const before = faults.length;

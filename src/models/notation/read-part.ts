@@ -29,8 +29,8 @@ export type ReadPart = Pick<
 };
 
 /**
- * Reads a part for every division. The readings, one for each division, share their list of faults; what cannot be read is told
- * there, and the part is undefined then.
+ * Reads a part for every division. The readings, one for each division, share their list of faults; what cannot be
+ * read is told there, and the part is undefined then.
  */
 export function readPart(
   part: WrittenPart,

@@ -22,7 +22,10 @@ export type WorkReading = Reading & {
   readonly tellStep: (step: Step, trouble: Trouble) => void;
 };
 
-/** Reads the entries of a list of work (or one entry alone) at a path of the file. Faults are noted; what has none is returned. */
+/**
+ * Reads the entries of a list of work (or one entry alone) at a path of the file. Faults are noted; what has none is
+ * returned.
+ */
 export function readSteps(
   value: unknown,
   path: Path,

@@ -18,7 +18,10 @@ export function isRest(tokens: readonly Token[]): boolean {
   );
 }
 
-/** Reads a line of rest: `rest 1:00`, `rest at least 2:00`, `rest until 9:00`, `rest as long as the work`, `rest 2:00, clock stopped`. */
+/**
+ * Reads a line of rest: `rest 1:00`, `rest at least 2:00`, `rest until 9:00`, `rest as long as the work`, `rest 2:00,
+ * clock stopped`.
+ */
 export function readRestLine(tokens: readonly Token[], faults: Faults): RestLine | undefined {
   const cursor = cursorAt(tokens);
   if (tokens.length === 1) return { rest: { kind: "rest-of-interval" }, counted: true };

@@ -4,7 +4,10 @@ import { startsEntry, takeSeries, type Entry } from "./number-series.ts";
 import { forDivision, type ForDivision } from "./resolve-series.ts";
 import type { Token } from "./token.ts";
 
-/** Values of one division, by round: listed (one alone holds for all rounds), or a start and a signed step without end. */
+/**
+ * Values of one division, by round: listed (one alone holds for all rounds), or a start and a signed step without
+ * end.
+ */
 export type RoundValues = {
   readonly entries: readonly Entry[];
   readonly step?: { readonly entry: Entry; readonly sign: 1 | -1 };

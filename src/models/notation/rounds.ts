@@ -4,9 +4,10 @@ import type { LineSetting, PassesOfBlock, Reading } from "./reading.ts";
 import type { RoundValues } from "./round-values.ts";
 
 /**
- * The values of a line by round. A list belongs to the block around that is passed as often as the list is long, else to the nearest
- * without end; a step to the only block around. Where several blocks fit, the line must say `by round` or `by ladder`. The
- * last of `values` is the step where there is one. Undefined with a fault noted where no block fits, or more than one.
+ * The values of a line by round. A list belongs to the block around that is passed as often as the list is long, else
+ * to the nearest without end; a step to the only block around. Where several blocks fit, the line must say `by round`
+ * or `by ladder`. The last of `values` is the step where there is one. Undefined with a fault noted where no block
+ * fits, or more than one.
  */
 export function byRound<T>(
   values: readonly T[],

@@ -11,7 +11,10 @@ export type Sides = "each" | "one" | "alternating";
 
 const SIDE = ["side", "arm", "leg", "hand", "foot", "sides", "arms", "legs", "hands"];
 
-/** Takes `each side`, `per arm`, `one leg`, `other side`, `alternating`; `both sides` is told as doubtful by the caller. */
+/**
+ * Takes `each side`, `per arm`, `one leg`, `other side`, `alternating`; `both sides` is told as doubtful by the
+ * caller.
+ */
 export function takeSides(cursor: Cursor): Sides | "both" | undefined {
   const word = peek(cursor)?.text;
   const next = peek(cursor, 1)?.text;

@@ -101,7 +101,10 @@ const TRADE_WORDS: readonly Entry[] = [
   ),
 ];
 
-/** What to say where one of the trade's words stands in for what the notation writes otherwise; undefined for other words. */
+/**
+ * What to say where one of the trade's words stands in for what the notation writes otherwise; undefined for other
+ * words.
+ */
 export function tradeWordRemedy(words: string): Trouble | undefined {
   const plain = words.toLowerCase();
   return TRADE_WORDS.find(({ pattern }) => pattern.test(plain))?.trouble;

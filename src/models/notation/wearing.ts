@@ -9,7 +9,10 @@ import { takeRoundValues } from "./round-values.ts";
 import { spellWords } from "./spell-words.ts";
 import { tokensOf, writtenBy, type TextSource, type Token } from "./token.ts";
 
-/** Reads what is worn for a whole part: `20/14 lb vest`, `weighted vest 20/14 lb`. Undefined where nothing is, or with a fault noted. */
+/**
+ * Reads what is worn for a whole part: `20/14 lb vest`, `weighted vest 20/14 lb`. Undefined where nothing is, or with
+ * a fault noted.
+ */
 export function readWearing(
   written: unknown,
   path: Path,
