@@ -104,7 +104,6 @@ function run(
     reached: bench.reached,
     cost: bench.cost,
     lift: bench.lift,
-    reached: bench.reached,
     ...paces,
     feel: feels ? rules.feel : 0,
     feelAtTheEnd: feels ? rules.feelAtTheEnd : 0,
