@@ -1,5 +1,5 @@
 import { findRoot } from "../../numerics/find-root.ts";
-import { planSets } from "../pacing/plan-sets.ts";
+import { leastTimeOf } from "../pacing/least-time.ts";
 import type { Rules } from "../pacing/rules.ts";
 import type { CapacityConstants } from "./constants.ts";
 
@@ -32,7 +32,7 @@ export function muscleTime(
   doing: Doing,
   rules: Rules,
 ): number {
-  const plan = planSets(
+  return leastTimeOf(
     {
       amount,
       ...doing,
@@ -45,8 +45,7 @@ export function muscleTime(
       unbrokenOnly: false,
     },
     rules,
-  );
-  return plan.leastTotal;
+  ).total;
 }
 
 /** Seconds of the fastest way of doing what was done in an effort, at its load. */

@@ -80,44 +80,60 @@ export function setsReach(
 }
 
 /**
- * Sizes of so many sets with such a rest: each the same share of what is possible then, the smallest share that is enough, in whole
- * units, largest first.
+ * Sizes of at most so many sets with such a rest, in whole units, none larger than the one before and none larger than what is possible
+ * then: each takes the same share of that, the smallest share that is enough; `use` is that share. Undefined where even all of it is
+ * not enough.
  */
 export function evenSets(
   question: SetQuestion,
   rules: Rules,
   count: number,
   rest: number,
-): readonly number[] {
+): { readonly sizes: readonly number[]; readonly use: number } | undefined {
+  let found = wholeSets(question, rules, count, rest, 1);
+  if (!found) return undefined;
   let low = 0;
-  let high = rules.spareShare;
-  for (let step = 0; step < 6; step += 1) {
+  let high = 1;
+  for (let step = 0; step < 7; step += 1) {
     const use = (low + high) / 2;
-    if (setsReach(question, rules, count, rest, use)) high = use;
-    else low = use;
+    const tried = wholeSets(question, rules, count, rest, use);
+    if (tried) {
+      found = tried;
+      high = use;
+    } else low = use;
   }
-  const sizes: number[] = [];
-  setsReach(question, rules, count, rest, high, sizes);
-  return shareOut(question.amount, sizes);
+  return { sizes: found, use: high };
 }
 
-/** Shares an amount out in proportion to given sizes, in whole units; what does not divide goes to the first sets. */
-function shareOut(amount: number, sizes: readonly number[]): readonly number[] {
-  const sum = sizes.reduce((total, size) => total + size, 0);
-  const whole = Math.floor(amount);
-  const exact = sizes.map((size) => (whole * size) / sum);
-  const shares = exact.map((share) => Math.floor(share + 1e-9));
-  let left = whole - shares.reduce((total, share) => total + share, 0);
-  const order = exact
-    .map((share, i) => ({ i, rest: share - (shares[i] ?? 0) }))
-    .sort((a, b) => b.rest - a.rest || a.i - b.i);
-  for (const { i } of order) {
-    if (left <= 0) break;
-    shares[i] = (shares[i] ?? 0) + 1;
-    left -= 1;
+function wholeSets(
+  question: SetQuestion,
+  rules: Rules,
+  count: number,
+  rest: number,
+  use: number,
+): readonly number[] | undefined {
+  const free = restIn(rest, rules) * rules.recoverySpeed * question.muscleRecovery;
+  const keepFast = Math.exp(-free / rules.refillFastSeconds);
+  const keepSlow = Math.exp(-free / rules.refillSlowSeconds);
+  const fastFull = question.full * rules.refillFastShare;
+  const slowFull = question.full - fastFull;
+  let { fast, slow } = question;
+  let left = question.amount;
+  let before = Number.POSITIVE_INFINITY;
+  const sizes: number[] = [];
+  for (let set = 0; set < count; set += 1) {
+    const whole = Math.floor(largestSet(fast + slow, question, rules, question.fastest, use) + 1e-9);
+    const size = Math.min(before, whole, left);
+    if (size <= 0) return undefined;
+    sizes.push(size);
+    left -= size;
+    if (left <= 1e-9) return sizes;
+    // What is left of a unit at the end belongs to the last set.
+    if (left < 1 && set === count - 1) return undefined;
+    before = size;
+    const kept = Math.max(0, 1 - size / question.unbroken / (fast + slow));
+    fast = fastFull - (fastFull - fast * kept) * keepFast;
+    slow = slowFull - (slowFull - slow * kept) * keepSlow;
   }
-  const sorted = shares.filter((share) => share > 0).sort((a, b) => b - a);
-  const fraction = amount - whole;
-  if (fraction > 1e-9) sorted[sorted.length - 1] = (sorted.at(-1) ?? 0) + fraction;
-  return sorted;
+  return undefined;
 }

@@ -1,4 +1,5 @@
-import { evenSets, largestSet, refillPerIdleSecond, type SetQuestion, setsReach } from "./largest-sets.ts";
+import { evenSets, largestSet, type SetQuestion, setsReach } from "./largest-sets.ts";
+import { type Breaking, leastTimeOf, LONGEST_TRIED } from "./least-time.ts";
 import type { Rules } from "./rules.ts";
 
 /** Sets in order, none larger than the one before; the mean rest between two; seconds per unit inside the sets. */
@@ -16,10 +17,6 @@ export type SetPlan = {
 
 /** A set of at most this share of what is possible is never broken. */
 const EASY = 0.5;
-/** Rests are found to this, seconds. */
-const REST_TO = 0.15;
-/** A rest longer than this is not tried. */
-const LONGEST_TRIED = 180;
 
 /**
  * Breaks an amount into sets.
@@ -78,73 +75,60 @@ function rested(question: SetQuestion, rules: Rules, rest: number): SetQuestion 
 
 function fastestWay(question: SetQuestion, rules: Rules): SetPlan {
   const { amount, fastest } = question;
-  const first = largestSet(question.fast + question.slow, question, rules, fastest, rules.spareShare);
-  if (amount <= first + 1e-9 || question.unbrokenOnly) return oneSet(question, fastest, 0);
-  const drawn = question.held ? undefined : drawnOut(question, rules);
-  const ways: { count: number; rest: number; total: number }[] = [];
-  let best = drawn?.total ?? Number.POSITIVE_INFINITY;
-  let worse = 0;
-  let longest = LONGEST_TRIED;
-  const most = Math.ceil(amount);
-  const fewest = Math.min(most, Math.max(2, Math.ceil(amount / first)));
-  for (let count = fewest; count <= most && worse < 3; count += Math.max(1, Math.floor(count / 12))) {
-    const rest = shortestRest(question, rules, count, longest);
-    if (rest === undefined) continue;
-    longest = rest;
-    const total = amount * fastest + (count - 1) * rest;
-    worse = total < best - 1e-6 ? 0 : worse + 1;
-    best = Math.min(best, total);
-    ways.push({ count, rest, total });
-  }
-  if (drawn && drawn.total <= best * (1 + rules.fewerSetsWorth)) return drawn;
+  const way = leastTimeOf(question, rules);
+  if (way.kind === "one-set") return oneSet(question, way.cycle, 0);
   // What fewer sets may cost goes into the rests, so that the sets need not fall off so steeply.
-  const total = best * (1 + rules.fewerSetsWorth);
-  const way = ways.find((other) => other.total <= total);
-  if (!way) return { ...oneSet(question, fastest, 0), total: amount * (fastest + LONGEST_TRIED) };
-  const rest = Math.max(way.rest, (total - amount * fastest) / (way.count - 1));
-  const sizes = evenSets(question, rules, way.count, rest);
-  const cycle = Math.max(fastest, (total - (sizes.length - 1) * rest) / amount);
-  return { sizes, rest, cycle, restFirst: 0, total, leastTotal: total };
+  const { sizes, rest } = inWholeUnits(question, rules, way.ways, way.total);
+  const cycle = Math.max(fastest, (way.total - (sizes.length - 1) * rest) / amount);
+  const spent = amount * cycle + (sizes.length - 1) * rest;
+  return { sizes, rest, cycle, restFirst: 0, total: spent, leastTotal: spent };
 }
 
-/** Shortest rest, up to a longest, with which this many sets are enough; undefined when none is. */
-function shortestRest(
+/** Rests are lengthened by this factor until whole units fit. */
+const LENGTHENED = 1.1;
+/** Whole units may use so much more of what is possible than parts of units were allowed. */
+const ROUNDING = 0.1;
+
+/** Whole sets that fit into a time: the fewest that stay near the share allowed, else those that use least of what is possible. */
+function inWholeUnits(
   question: SetQuestion,
   rules: Rules,
-  count: number,
-  longest: number,
-): number | undefined {
-  const enough = (rest: number): boolean => setsReach(question, rules, count, rest, rules.spareShare);
-  const shortest = rules.breakShortest;
-  if (!enough(longest)) return undefined;
-  // More sets need a little less rest than the number before: look just below it first, then ever further.
-  let high = longest;
-  let low = shortest;
-  if (enough(shortest)) return shortest;
-  for (let step = 0.5; high > shortest; step *= 2) {
-    const tried = Math.max(shortest, high - step);
-    if (!enough(tried)) {
-      low = tried;
-      break;
-    }
-    high = tried;
+  ways: readonly Breaking[],
+  total: number,
+): { readonly sizes: readonly number[]; readonly rest: number } {
+  const resting = total - question.amount * question.fastest;
+  let best: { sizes: readonly number[]; rest: number; use: number } | undefined;
+  for (const { count } of ways) {
+    const rest = resting / (count - 1);
+    if (rest < rules.breakShortest) break;
+    const even = evenSets(question, rules, count, rest);
+    if (!even) continue;
+    if (!best || even.use < best.use - 1e-9) best = { ...even, rest };
+    if (even.use <= rules.spareShare + ROUNDING) return best;
   }
-  while (high - low > REST_TO) {
-    const middle = (low + high) / 2;
-    if (enough(middle)) high = middle;
-    else low = middle;
-  }
-  return high;
+  return best ?? lengthened(question, rules, ways.at(-1));
 }
 
-/** One set slowed down until the pauses inside the cycle rest the muscle enough; not for what is held. */
-function drawnOut(question: SetQuestion, rules: Rules): SetPlan | undefined {
-  const { amount, fastest, unbroken, muscleRecovery } = question;
-  const perSecond = refillPerIdleSecond(rules, muscleRecovery);
-  const available = rules.spareShare * (question.fast + question.slow);
-  if (available <= 0) return undefined;
-  return oneSet(question, fastest + Math.max(0, 1 / unbroken - available / amount) / perSecond, 0);
+/** The way with the most sets, with rests lengthened until whole units fit; one at a time where even that is not enough. */
+function lengthened(
+  question: SetQuestion,
+  rules: Rules,
+  way: Breaking | undefined,
+): { readonly sizes: readonly number[]; readonly rest: number } {
+  for (let rest = way?.rest ?? LONGEST_TRIED; way && rest < LONGEST_TRIED; rest *= LENGTHENED) {
+    const even = evenSets(question, rules, way.count, rest);
+    if (even) return { sizes: even.sizes, rest };
+  }
+  return singles(question);
 }
+
+/** One at a time with the longest rest tried: all that is left where the muscle hardly refills. */
+const singles = (question: SetQuestion): SetPlan => {
+  const count = Math.ceil(question.amount);
+  const total = question.amount * question.fastest + (count - 1) * LONGEST_TRIED;
+  const sizes = Array.from({ length: count }, (_, i) => Math.min(1, question.amount - i));
+  return { sizes, rest: LONGEST_TRIED, cycle: question.fastest, restFirst: 0, total, leastTotal: total };
+};
 
 /** Uses more time than the fastest way needs. */
 function spreadOut(
@@ -175,7 +159,8 @@ function spreadOut(
     const rest = resting / (count - 1);
     if (rest < rules.breakShortest) break;
     if (!setsReach(question, rules, count, rest, rules.spareShare)) continue;
-    const sizes = evenSets(question, rules, count, rest);
+    const sizes = evenSets(question, rules, count, rest)?.sizes;
+    if (!sizes) continue;
     const total = time + restFirst;
     return { ...fast, sizes, rest, cycle: (time - (sizes.length - 1) * rest) / amount, restFirst, total };
   }
