@@ -10,46 +10,45 @@ export const LONGEST_TRIED = 600;
 export type Breaking = { readonly count: number; readonly rest: number; readonly total: number };
 
 /**
- * Numbers of sets with the rest each needs, from the fewest possible up to where more only cost time: in growing steps first, then
- * every number around the best.
+ * Numbers of sets with the rest each needs, from the fewest possible up to where more only cost time. The time falls and then rises with
+ * the number: growing steps find the valley, halving steps its bottom. In ascending order of the number.
  */
-function waysToBreak(
-  question: SetQuestion,
-  rules: Rules,
-  fewest: number,
-  toBeat: number,
-): readonly Breaking[] {
+function waysToBreak(question: SetQuestion, rules: Rules, fewest: number): readonly Breaking[] {
   const { amount, fastest } = question;
   const most = Math.ceil(amount);
-  const ways: Breaking[] = [];
-  let best = toBeat;
-  let worse = 0;
-  let longest = LONGEST_TRIED;
-  const tryCount = (count: number, upTo: number): Breaking | undefined => {
-    const rest = shortestRest(question, rules, count, upTo);
-    return rest === undefined ? undefined : { count, rest, total: amount * fastest + (count - 1) * rest };
+  const ways = new Map<number, Breaking>();
+  let best: Breaking | undefined;
+  // Returns whether this number beats all before it.
+  const tryCount = (count: number, longest: number): boolean => {
+    if (count < 2 || count > most || ways.has(count)) return false;
+    const rest = shortestRest(question, rules, count, longest);
+    if (rest === undefined) return false;
+    const way = { count, rest, total: amount * fastest + (count - 1) * rest };
+    ways.set(count, way);
+    if (best && way.total >= best.total - 1e-6) return false;
+    best = way;
+    return true;
   };
-  for (let count = Math.min(most, Math.max(2, fewest)); count <= most && worse < 3;) {
-    const way = tryCount(count, longest);
-    if (way) {
-      longest = way.rest;
-      worse = way.total < best - 1e-6 ? 0 : worse + 1;
-      best = Math.min(best, way.total);
-      ways.push(way);
+  let longest = LONGEST_TRIED;
+  let worse = 0;
+  for (let count = Math.min(most, Math.max(2, fewest)); worse < 3; count += stepFrom(count)) {
+    if (count >= most) {
+      tryCount(most, longest);
+      break;
     }
-    count += Math.max(1, Math.floor(count / 12));
+    const better = tryCount(count, longest);
+    const way = ways.get(count);
+    if (!way) continue;
+    longest = way.rest;
+    worse = better ? 0 : worse + 1;
   }
-  const at = ways.findIndex((way) => way.total === best);
-  const [before, after] = [ways[at - 1], ways[at + 1]];
-  if (at >= 0 && before) {
-    const to = after?.count ?? most + 1;
-    for (let count = before.count + 1; count < to; count += 1) {
-      const way = count === ways[at]?.count ? undefined : tryCount(count, before.rest);
-      if (way) ways.push(way);
-    }
+  for (let step = best ? stepFrom(best.count) >> 1 : 0; best && step >= 1; step >>= 1) {
+    while (tryCount(best.count - step, LONGEST_TRIED) || tryCount(best.count + step, LONGEST_TRIED));
   }
-  return ways.sort((a, b) => a.count - b.count);
+  return [...ways.values()].sort((a, b) => a.count - b.count);
 }
+
+const stepFrom = (count: number): number => Math.max(1, Math.floor(count / 5));
 
 /** Shortest rest, up to a longest, with which this many sets are enough; undefined when none is. */
 function shortestRest(
@@ -107,7 +106,7 @@ export function leastTimeOf(question: SetQuestion, rules: Rules): LeastTime {
   }
   const drawn = question.held ? undefined : drawnOutCycle(question, rules);
   const toBeat = drawn === undefined ? Number.POSITIVE_INFINITY : amount * drawn;
-  const ways = waysToBreak(question, rules, Math.ceil(amount / first), toBeat);
+  const ways = waysToBreak(question, rules, Math.ceil(amount / first));
   const best = Math.min(toBeat, ...ways.map((way) => way.total));
   const total = best * (1 + rules.fewerSetsWorth);
   if (drawn !== undefined && toBeat <= total) return { kind: "one-set", cycle: drawn, total: toBeat };
