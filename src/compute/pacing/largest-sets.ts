@@ -46,18 +46,14 @@ export function largestSet(
 /** Seconds of a break that really rest a muscle. */
 export const restIn = (seconds: number, rules: Rules): number => Math.max(0, seconds - rules.breakHandling);
 
-/**
- * Whether so many sets, each as large as allowed, with such a rest between them reach the amount. The sizes are put into `sizes` where
- * it is given.
- */
+/** Units that so many sets, each as large as allowed, reach with such a rest between them. */
 export function setsReach(
   question: SetQuestion,
   rules: Rules,
   count: number,
   rest: number,
   use: number,
-  sizes?: number[],
-): boolean {
+): number {
   const free = restIn(rest, rules) * rules.recoverySpeed * question.muscleRecovery;
   const keepFast = Math.exp(-free / rules.refillFastSeconds);
   const keepSlow = Math.exp(-free / rules.refillSlowSeconds);
@@ -65,18 +61,16 @@ export function setsReach(
   const slowFull = question.full - fastFull;
   const perUnit = 1 / question.unbroken;
   let { fast, slow } = question;
-  let left = question.amount;
+  let reached = 0;
   for (let set = 0; set < count; set += 1) {
     const size = largestSet(fast + slow, question, rules, question.fastest, use);
-    if (size <= 0) return false;
-    sizes?.push(size);
-    left -= size;
-    if (left <= 1e-9) return true;
+    if (size <= 0) return reached;
+    reached += size;
     const kept = Math.max(0, 1 - (size * perUnit) / (fast + slow));
     fast = fastFull - (fastFull - fast * kept) * keepFast;
     slow = slowFull - (slowFull - slow * kept) * keepSlow;
   }
-  return false;
+  return reached;
 }
 
 /**

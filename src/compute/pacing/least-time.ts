@@ -1,8 +1,10 @@
+import { findRoot } from "../../numerics/find-root.ts";
 import { largestSet, refillPerIdleSecond, type SetQuestion, setsReach } from "./largest-sets.ts";
 import type { Rules } from "./rules.ts";
 
-/** Rests are found to this, seconds. */
-const REST_TO = 0.15;
+/** Rests are found to this share, and sets are enough when they reach all but this share of the amount. */
+const REST_TO = 0.004;
+export const REACHED = 0.002;
 /** A rest longer than this is not tried, seconds. */
 export const LONGEST_TRIED = 600;
 
@@ -57,27 +59,16 @@ function shortestRest(
   count: number,
   longest: number,
 ): number | undefined {
-  const enough = (rest: number): boolean => setsReach(question, rules, count, rest, rules.spareShare);
-  const shortest = rules.breakShortest;
-  if (!enough(longest)) return undefined;
-  // More sets need a little less rest than the number before: look just below it first, then ever further.
-  let high = longest;
-  let low = shortest;
-  if (enough(shortest)) return shortest;
-  for (let step = 0.5; high > shortest; step *= 2) {
-    const tried = Math.max(shortest, high - step);
-    if (!enough(tried)) {
-      low = tried;
-      break;
-    }
-    high = tried;
-  }
-  while (high - low > REST_TO) {
-    const middle = (low + high) / 2;
-    if (enough(middle)) high = middle;
-    else low = middle;
-  }
-  return high;
+  const { amount } = question;
+  const over = (logarithm: number): number =>
+    setsReach(question, rules, count, Math.exp(logarithm), rules.spareShare) - amount;
+  const root = findRoot(over, Math.log(rules.breakShortest), Math.log(longest), {
+    width: REST_TO,
+    near: amount * REACHED,
+    most: 30,
+  });
+  if (root.kind === "no-bracket") return root.atLow > 0 ? rules.breakShortest : undefined;
+  return Math.exp(root.at);
 }
 
 /** Seconds per unit of one set slowed down until the pauses inside the cycle rest the muscle enough. */

@@ -1,5 +1,5 @@
 import { evenSets, largestSet, type SetQuestion, setsReach } from "./largest-sets.ts";
-import { type Breaking, leastTimeOf, LONGEST_TRIED } from "./least-time.ts";
+import { type Breaking, leastTimeOf, LONGEST_TRIED, REACHED } from "./least-time.ts";
 import type { Rules } from "./rules.ts";
 
 /** Sets in order, none larger than the one before; the mean rest between two; seconds per unit inside the sets. */
@@ -158,7 +158,7 @@ function spreadOut(
   for (let count = fewest; count <= most; count += 1) {
     const rest = resting / (count - 1);
     if (rest < rules.breakShortest) break;
-    if (!setsReach(question, rules, count, rest, rules.spareShare)) continue;
+    if (setsReach(question, rules, count, rest, rules.spareShare) < amount * (1 - REACHED)) continue;
     const sizes = evenSets(question, rules, count, rest)?.sizes;
     if (!sizes) continue;
     const total = time + restFirst;
