@@ -65,8 +65,9 @@ async function enter(address: string, locked: Bytes, opener: CryptoKey): Promise
     tellTrouble(opened.failure === "passcode-needed" ? "wrong-key" : opened.failure);
     return true;
   }
-  part("door").hidden = true;
-  showOpened(fromUtf8(opened.bytes), { address, opener, worker: part("door").dataset["worker"] ?? "" });
+  const door = part("door");
+  door.remove();
+  showOpened(fromUtf8(opened.bytes), { address, opener, worker: door.dataset["worker"] ?? "" });
   return true;
 }
 
@@ -103,5 +104,5 @@ const door = document.getElementById("door");
 if (door) void openPage(door.dataset["address"] ?? "");
 // A link to another page of the same reader differs in its address; one to another key of this page only in its end.
 window.addEventListener("hashchange", () => {
-  if (door && !door.hidden && /^#[0-9A-Za-z]{20,}/.test(location.hash)) location.reload();
+  if (door?.isConnected && /^#[0-9A-Za-z]{20,}/.test(location.hash)) location.reload();
 });

@@ -1,64 +1,133 @@
+import { execFileSync } from "node:child_process";
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { inflateSync } from "node:zlib";
+import { inflateRawSync, inflateSync } from "node:zlib";
+import sharp from "sharp";
 import { filesBelow } from "./source-files.ts";
 
-/** A word that must not be there, and where it is: in the name of a file, in its bytes, or in a stream inside it. */
-export type Leak = {
-  readonly path: string;
-  readonly where: "name" | "bytes" | "stream";
-  readonly word: string;
-};
+/** A word that must stand nowhere in clear, and where it was found all the same. */
+export type Leak = { readonly file: string; readonly word: string };
 
 /**
- * Looks for words in every file below a folder: in the path, in the bytes (as UTF-8, as UTF-16 both ways round, and as
- * JSON and HTML escape it), and in every deflated stream of a PDF or chunk of a PNG. Case does not matter.
+ * Searches every byte of a site for words: file names, texts in UTF-8, UTF-16 and Latin-1, escaped as HTML or percent-encoded,
+ * inside base 64, inside squeezed pieces (streams of PDF, chunks of PNG).
  */
-export function findLeaks(folder: string, words: readonly string[]): readonly Leak[] {
-  return filesBelow(folder).flatMap((path) => {
-    const bytes = readFileSync(join(folder, path));
-    const found = (where: Leak["where"], texts: readonly string[]): readonly Leak[] =>
-      words
-        .filter((word) => texts.some((text) => text.includes(word.toLowerCase())))
-        .map((word) => ({ path, where, word }));
-    return [
-      ...found("name", [path.toLowerCase()]),
-      ...found("bytes", readings(bytes)),
-      ...found("stream", streamsOf(bytes).flatMap(readings)),
+export async function findLeaks(folder: string, words: readonly string[]): Promise<readonly Leak[]> {
+  const leaks: Leak[] = [];
+  for (const file of filesBelow(folder)) {
+    const bytes = readFileSync(join(folder, file));
+    const texts = [
+      file,
+      ...readings(bytes),
+      ...(file.endsWith(".pdf") ? [textOfPdf(join(folder, file))] : []),
     ];
-  });
-}
-
-/** The ways bytes may be read as text, in small letters. */
-function readings(bytes: Buffer): readonly string[] {
-  const utf8 = bytes.toString("utf8");
-  const swapped = Buffer.from(bytes.subarray(0, bytes.length - (bytes.length % 2))).swap16();
-  return [
-    utf8,
-    unescaped(utf8),
-    bytes.toString("utf16le"),
-    swapped.toString("utf16le"),
-    bytes.toString("latin1"),
-  ].map((text) => text.toLowerCase());
-}
-
-const unescaped = (text: string): string =>
-  text
-    .replace(/\\u([0-9a-f]{4})/giu, (_, code: string) => String.fromCharCode(parseInt(code, 16)))
-    .replace(/&#x([0-9a-f]+);/giu, (_, code: string) => String.fromCodePoint(parseInt(code, 16)))
-    .replace(/&#(\d+);/gu, (_, code: string) => String.fromCodePoint(Number(code)));
-
-/** Everything in the bytes that inflates: each place where a zlib stream may begin is tried. */
-function streamsOf(bytes: Buffer): readonly Buffer[] {
-  if (!/^(%PDF|\x89PNG)/u.test(bytes.subarray(0, 4).toString("latin1"))) return [];
-  const streams: Buffer[] = [];
-  for (let at = bytes.indexOf(0x78); at >= 0; at = bytes.indexOf(0x78, at + 1)) {
-    if (((bytes[at] ?? 0) * 256 + (bytes[at + 1] ?? 0)) % 31 !== 0) continue;
-    try {
-      streams.push(inflateSync(bytes.subarray(at), { finishFlush: 2 }));
-    } catch {
-      // Not the beginning of a stream.
+    for (const word of words) {
+      const forms = formsOf(word);
+      if (texts.some((text) => forms.some((form) => text.includes(form)))) leaks.push({ file, word });
+    }
+    if (file.endsWith(".png")) {
+      const { comments = [] } = await sharp(bytes).metadata();
+      for (const { text } of comments) {
+        for (const word of words)
+          if (text.toLowerCase().includes(word.toLowerCase())) leaks.push({ file, word });
+      }
     }
   }
-  return streams;
+  return leaks;
 }
+
+/** The text of a PDF, whose letters are numbers of pictures in its bytes; nothing where it cannot be read. */
+function textOfPdf(file: string): string {
+  try {
+    return execFileSync("pdftotext", [file, "-"], { stdio: ["ignore", "pipe", "ignore"] })
+      .toString("utf8")
+      .toLowerCase();
+  } catch (error) {
+    if (error instanceof Error && "code" in error && error.code === "ENOENT") throw error;
+    return "";
+  }
+}
+
+/** Everything a file can be read as, lower case. */
+function readings(bytes: Buffer): readonly string[] {
+  const plain = [bytes, ...unpacked(bytes), ...base64Pieces(bytes)];
+  return plain.flatMap((piece) => [
+    piece.toString("utf8").toLowerCase(),
+    piece.toString("latin1").toLowerCase(),
+    ...[0, 1].flatMap((skip) => {
+      const pairs = evenCopy(piece, skip);
+      return [pairs.toString("utf16le").toLowerCase(), pairs.swap16().toString("utf16le").toLowerCase()];
+    }),
+  ]);
+}
+
+/** A copy of whole pairs of bytes; reading an odd number, or from an odd place, as UTF-16 crashes Node 24. */
+function evenCopy(bytes: Buffer, skip: number): Buffer {
+  const length = Math.max(0, bytes.length - skip);
+  const copy = Buffer.alloc(length - (length % 2));
+  if (copy.length > 0) bytes.copy(copy, 0, skip, skip + copy.length);
+  return copy;
+}
+
+/** What is squeezed inside a file: streams of PDF, which begin behind the word, and chunks of PNG. */
+function unpacked(bytes: Buffer): readonly Buffer[] {
+  const found: Buffer[] = [];
+  for (let at = bytes.indexOf("stream"); at !== -1; at = bytes.indexOf("stream", at + 6)) {
+    const start = at + 6 + (bytes[at + 6] === 0x0d ? 2 : 1);
+    const piece = tryInflate(bytes.subarray(start));
+    if (piece) found.push(piece);
+  }
+  for (let at = bytes.indexOf("IDAT"); at !== -1; at = bytes.indexOf("IDAT", at + 4)) {
+    const piece = tryInflate(bytes.subarray(at + 4));
+    if (piece) found.push(piece);
+  }
+  return found;
+}
+
+function tryInflate(bytes: Buffer): Buffer | undefined {
+  for (const inflate of [inflateSync, inflateRawSync]) {
+    try {
+      return inflate(bytes, { finishFlush: 2 });
+    } catch {
+      // Not squeezed in this way.
+    }
+  }
+  return undefined;
+}
+
+function base64Pieces(bytes: Buffer): readonly Buffer[] {
+  const text = bytes.toString("latin1");
+  const pieces = text.match(/[A-Za-z0-9+/_-]{24,}={0,2}/g) ?? [];
+  return pieces.flatMap((piece) => [0, 1, 2, 3].map((skip) => Buffer.from(piece.slice(skip), "base64")));
+}
+
+/** A word as it may be written, lower case. */
+function formsOf(word: string): readonly string[] {
+  // As scripts escape letters, and with the space that keeps a number and its unit together.
+  const inScript = Array.from(word, (letter) =>
+    /[\x20-\x7e]/.test(letter) ? letter : `\\u${(letter.codePointAt(0) ?? 0).toString(16).padStart(4, "0")}`,
+  ).join("");
+  const spaced = word.replaceAll(" ", "\u00a0");
+  const escaped = Array.from(word, (letter) =>
+    /[\x20-\x7e]/.test(letter) ? letter : `&#${letter.codePointAt(0) ?? 0};`,
+  ).join("");
+  const all = [
+    inScript,
+    spaced,
+    word,
+    word.normalize("NFD"),
+    encodeURIComponent(word),
+    escaped,
+    JSON.stringify(word).slice(1, -1),
+    slug(word),
+  ];
+  // A word so short that chance would find it in locked bytes is none.
+  return [...new Set(all.map((form) => form.toLowerCase()))].filter((form) => form.length >= 4);
+}
+
+const slug = (word: string): string =>
+  word
+    .normalize("NFD")
+    .replace(/\p{M}/gu, "")
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, "-");

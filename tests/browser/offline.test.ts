@@ -1,0 +1,49 @@
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { MESSAGES } from "../../src/browser/messages.ts";
+import { opened, serveSite, type ServedSite } from "../support/served-site.ts";
+
+let site: ServedSite;
+beforeAll(async () => {
+  site = await serveSite();
+}, 600_000);
+afterAll(() => site.close());
+
+describe("a brief that was opened once", { timeout: 60_000 }, () => {
+  it("opens without network, with its letters, and so do files that were saved", async () => {
+    const link = site.linkOf("ilvane-quistgard");
+    const page = await site.visit(link);
+    await opened(page);
+    await page.getByText("This page is kept on this device, still locked").waitFor();
+    const saved = page.waitForEvent("download");
+    await page.getByRole("button", { name: "Sheet for the rig, A4" }).click();
+    await saved;
+    await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+    await page.context().setOffline(true);
+    const again = await page.context().newPage();
+    await again.goto(link);
+    await opened(again);
+    expect(await again.locator("h1").innerText()).toBe("Gravel Bell");
+    expect(await again.evaluate(() => document.fonts.check("600 20px 'Fira Sans Condensed'"))).toBe(true);
+    const fromStore = again.waitForEvent("download");
+    await again.getByRole("button", { name: "Sheet for the rig, A4" }).click();
+    await fromStore;
+    await again.getByRole("button", { name: "Sheet for the rig, Letter" }).click();
+    await again.getByText(MESSAGES["no-network"].title).waitFor();
+    await page.context().close();
+  });
+
+  it("keeps only what the host sent", async () => {
+    const page = await site.visit(site.linkOf("ilvane-quistgard"));
+    await opened(page);
+    await page.getByText("This page is kept on this device, still locked").waitFor();
+    const kept = await page.evaluate(async () => {
+      const store = await caches.open("rigsheet-locked-1");
+      return (await store.keys()).map(({ url }) => new URL(url).pathname + new URL(url).hash);
+    });
+    expect(kept.every((path) => /^\/(b\/[0-9A-Z]{16}\/|_astro\/[^/]+\.(css|js|woff2))$/.test(path))).toBe(
+      true,
+    );
+    expect(kept.filter((path) => path.startsWith("/b/"))).toHaveLength(1);
+    await page.context().close();
+  });
+});

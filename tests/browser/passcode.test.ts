@@ -1,0 +1,94 @@
+import { cpSync, existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { MESSAGES } from "../../src/browser/messages.ts";
+import { FIXTURE } from "../support/fixture-site.ts";
+import { ROOT } from "../support/run-command.ts";
+import { opened, serveSite, type ServedSite } from "../support/served-site.ts";
+
+let site: ServedSite;
+beforeAll(async () => {
+  // The same data, with a passcode asked for, below a path of its host.
+  const data = join(ROOT, ".rigsheet/test-passcode-data");
+  if (!existsSync(data)) mkdirSync(data, { recursive: true });
+  cpSync(FIXTURE, data, { recursive: true });
+  const settings = join(data, "content/settings.yaml");
+  writeFileSync(settings, `${readFileSync(join(FIXTURE, "content/settings.yaml"), "utf8")}passcode: true\n`);
+  site = await serveSite({ name: "passcode", data, environment: { RIGSHEET_BASE: "/gym/briefs/" } });
+}, 600_000);
+afterAll(() => site.close());
+
+const entry = () => {
+  const found = site.links.find(({ athlete }) => athlete === "ilvane-quistgard");
+  return { link: found?.link ?? "", passcode: found?.passcode ?? "" };
+};
+
+describe("a site with passcodes, below a path of its host", { timeout: 120_000 }, () => {
+  it("stands below that path", () => {
+    expect(new URL(entry().link).pathname).toMatch(/^\/gym\/briefs\/b\/[0-9A-Z]{16}\/$/);
+    expect(entry().passcode).toMatch(/^[0-9A-Z]{4}-[0-9A-Z]{4}-[0-9A-Z]{4}$/);
+  });
+
+  it("asks for the passcode, says when it is wrong, and opens with the right one", async () => {
+    const page = await site.visit(entry().link);
+    const field = page.getByLabel("Passcode");
+    await field.waitFor();
+    expect(await page.locator("#door-title").innerText()).toBe("Your passcode, please");
+    expect(await field.evaluate((element) => element === document.activeElement)).toBe(true);
+    await field.fill("AAAA-AAAA-AAAA");
+    await page.keyboard.press("Enter");
+    await page.locator('#door[data-trouble="wrong-passcode"]').waitFor();
+    expect(await page.locator("#door-text").innerText()).toBe(MESSAGES["wrong-passcode"].text);
+    await field.fill(entry().passcode.toLowerCase().replaceAll("-", " "));
+    await page.getByRole("button", { name: "Open", exact: true }).click();
+    await opened(page);
+    expect(await page.locator("h1").innerText()).toBe("Gravel Bell");
+  });
+
+  it("gives the files as well, below the path", async () => {
+    const page = await site.visit(entry().link);
+    await page.getByLabel("Passcode").fill(entry().passcode);
+    await page.keyboard.press("Enter");
+    await opened(page);
+    const coming = page.waitForEvent("download");
+    await page.getByRole("button", { name: "Sheet for the rig, A4" }).click();
+    expect(
+      readFileSync(await (await coming).path())
+        .subarray(0, 5)
+        .toString(),
+    ).toBe("%PDF-");
+  });
+
+  it("does not ask for a passcode where the key is another page's", async () => {
+    const other = site.links.find(({ athlete }) => athlete === "orsolo-venn")?.link.split("#")[1] ?? "";
+    const page = await site.visit(`${entry().link.split("#")[0] ?? ""}#${other}`);
+    await page.locator('#door[data-trouble="wrong-key"]').waitFor();
+    expect(await page.getByLabel("Passcode").isVisible()).toBe(false);
+  });
+
+  it("asks no more on a device that was told to remember", async () => {
+    const page = await site.visit(entry().link);
+    await page.getByLabel("Passcode").fill(entry().passcode);
+    await page.keyboard.press("Enter");
+    await opened(page);
+    await page.getByRole("button", { name: "Open without the key on this device" }).click();
+    await page.getByText("For 45 days").waitFor();
+    const again = await page.context().newPage();
+    await again.goto(entry().link);
+    await opened(again);
+  });
+
+  it("has another passcode for each reader, and one for the board", () => {
+    const passcodes = new Map(site.links.map(({ athlete, passcode }) => [athlete, passcode]));
+    expect(passcodes.size).toBe(4);
+    expect(new Set(passcodes.values()).size).toBe(4);
+  });
+
+  it("leads from its list of workouts to the strategy pages, below the path", async () => {
+    const page = await site.visit(`${site.origin}/gym/briefs/`);
+    await page.getByRole("link", { name: "Gravel Bell" }).click();
+    await page.getByRole("link", { name: /New/ }).first().click();
+    await page.locator("article.brief").waitFor();
+    expect(new URL(page.url()).pathname).toMatch(/^\/gym\/briefs\/strategy\/gravel-bell\/new-/);
+  });
+});
