@@ -2,7 +2,8 @@ import { existsSync, mkdirSync, readdirSync, rmSync, writeFileSync } from "node:
 import { join } from "node:path";
 import { build } from "astro";
 import type { Data } from "../models/data.ts";
-import { hasCode, isRunning, takeBuildLock } from "./build-lock.ts";
+import { BuildFailure, explainFailure } from "./build-failure.ts";
+import { isRunning, takeBuildLock } from "./build-lock.ts";
 import { countSite, type SiteCount } from "./count-site.ts";
 import { hostingFiles } from "./hosting-files.ts";
 import { SHOWN_OPENLY } from "./shown-openly.ts";
@@ -16,9 +17,6 @@ export type BuildRequest = {
   /** The folder the site is put into. */
   readonly target: string;
 };
-
-/** Raised when a build cannot be made; the message is for a person, and the earlier site is as it was. */
-export class BuildFailure extends Error {}
 
 /**
  * Builds the site: into a fresh folder inside the project, which takes the place of the target only when everything that
@@ -46,7 +44,7 @@ export async function buildSite(request: BuildRequest): Promise<SiteCount> {
     recoverSwap(request.target);
     return await buildInto(fresh, request);
   } catch (error) {
-    throw explained(error, request.target);
+    throw explainFailure(error, request.target);
   } finally {
     process.off("SIGINT", stop).off("SIGTERM", stop);
     clearAway(fresh);
@@ -111,18 +109,3 @@ function clearDeadBuilds(folder: string): void {
 const clearAway = (folder: string): void => {
   rmSync(folder, { recursive: true, force: true, maxRetries: 3 });
 };
-
-function explained(error: unknown, target: string): BuildFailure {
-  const left = existsSync(target) ? " What was built before is as it was." : "";
-  if (hasCode(error, "ENOSPC")) {
-    return new BuildFailure(
-      `The disk is full, so the site could not be written.${left} Make room and build again.`,
-    );
-  }
-  if (hasCode(error, "EACCES") || hasCode(error, "EPERM") || hasCode(error, "EROFS")) {
-    const message = error instanceof Error ? error.message : String(error);
-    return new BuildFailure(`A file or folder may not be written: ${message}.${left}`);
-  }
-  const message = error instanceof Error ? error.message : String(error);
-  return new BuildFailure(`${message}${left}`, { cause: error });
-}

@@ -43,7 +43,7 @@ async function siteFrom(stored: ReadonlyMap<Kind, readonly StoredEntry[]>): Prom
     data,
     surroundings,
     secret,
-    versions: readLinkVersions(dataFolder),
+    versions: secret ? readLinkVersions(dataFolder) : { board: 1, athletes: {} },
     compute: {
       plan: (athlete, workout) => makePlan({ athlete, workout, data, date }),
       strategy: (workout) => makeStrategy({ workout, data, date }),

@@ -23,15 +23,21 @@ export const startCommand = (
   name: string,
   args: readonly string[],
   more: Readonly<Record<string, string>> = {},
-) => spawn(process.execPath, [`src/cli/${name}.ts`, ...args], { cwd: ROOT, env: cleanEnvironment(more) });
+  nodeArguments: readonly string[] = [],
+) =>
+  spawn(process.execPath, [...nodeArguments, `src/cli/${name}.ts`, ...args], {
+    cwd: ROOT,
+    env: cleanEnvironment(more),
+  });
 
 /** Runs a command to its end. */
 export async function runCommand(
   name: string,
   args: readonly string[] = [],
   more: Readonly<Record<string, string>> = {},
+  nodeArguments: readonly string[] = [],
 ): Promise<Said> {
-  const child = startCommand(name, args, more);
+  const child = startCommand(name, args, more, nodeArguments);
   let [out, err] = ["", ""];
   child.stdout.on("data", (piece: Buffer) => (out += piece.toString()));
   child.stderr.on("data", (piece: Buffer) => (err += piece.toString()));
@@ -46,10 +52,11 @@ export async function runBuild(
   args: readonly string[],
   more: Readonly<Record<string, string>> = {},
   isDone: () => boolean = () => false,
+  nodeArguments: readonly string[] = [],
 ): Promise<Said> {
   for (;;) {
     if (isDone()) return { out: "", err: "", code: 0 };
-    const said = await runCommand("build", args, { RIGSHEET_SECRET: TEST_SECRET, ...more });
+    const said = await runCommand("build", args, { RIGSHEET_SECRET: TEST_SECRET, ...more }, nodeArguments);
     if (!BUSY.test(said.err)) return said;
     await new Promise((resolve) => setTimeout(resolve, 500));
   }

@@ -1,0 +1,20 @@
+import { existsSync } from "node:fs";
+import { hasCode } from "./build-lock.ts";
+
+/** Raised when a build cannot be made; the message is for a person, and the earlier site is as it was. */
+export class BuildFailure extends Error {}
+
+/** What went wrong in plain words, with what it means for the site that was there before. */
+export function explainFailure(error: unknown, target: string): BuildFailure {
+  const left = existsSync(target) ? " What was built before is as it was." : "";
+  const message = error instanceof Error ? error.message : String(error);
+  if (hasCode(error, "ENOSPC")) {
+    return new BuildFailure(
+      `The disk is full, so the site could not be written.${left} Make room and build again.`,
+    );
+  }
+  if (["EACCES", "EPERM", "EROFS"].some((code) => hasCode(error, code))) {
+    return new BuildFailure(`A file or folder may not be written: ${message}.${left}`);
+  }
+  return new BuildFailure(`${message}${left}`, { cause: error });
+}
