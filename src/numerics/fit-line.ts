@@ -37,7 +37,8 @@ export function fitLine(observations: readonly Observation[]): Line | undefined 
     spread += weight * (x - meanX) ** 2;
     joint += weight * (x - meanX) * (y - meanY);
   }
-  if (!(spread > 0)) return undefined;
+  // Equal arguments differ from their mean in the last bit only.
+  if (!(spread > 1e-20 * weights * (1 + meanX * meanX))) return undefined;
   const slope = joint / spread;
   const intercept = meanY - slope * meanX;
   const freedom = observations.length - 2;

@@ -36,6 +36,9 @@ describe("the weighted straight line", () => {
   it("has no answer without two different x or without weight", () => {
     expect(fitLine([])).toBeUndefined();
     expect(fitLine(equal([[3, 1], [3, 2]]))).toBeUndefined(); // prettier-ignore
+    // Equal arguments whose weighted mean is off in the last bit.
+    const off = [0.3086, 0.2891, 0.1].map((weight, y) => ({ x: 180, y, weight }));
+    expect(fitLine(off)).toBeUndefined();
     expect(fitLine([{ x: 0, y: 0, weight: 0 }, { x: 1, y: 1, weight: 0 }])).toBeUndefined(); // prettier-ignore
   });
 

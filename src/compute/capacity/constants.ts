@@ -58,6 +58,7 @@ export const CAPACITY_CONSTANTS = {
     0.3,
     "spreads over a best lift that was not tested up to which a load is still planned as possible",
   ),
+  repeatedShare: judgement(0.85, "most that a load repeated in an effort can be of the best lift"),
   unbrokenLeast: judgement(
     2,
     "a muscle does not need to be fully fresh for one more single: a true single was repeated after a minute by 13 of 17 (Matuszak et al. 2003)",

@@ -1,6 +1,6 @@
 import type { Athlete } from "../../models/athlete.ts";
 import type { Movement } from "../../models/movement.ts";
-import { inKilograms, inMetres } from "../../models/quantity.ts";
+import { inKilograms, inMetres, kilograms } from "../../models/quantity.ts";
 import type { Sex } from "../../models/vocabulary.ts";
 import type { BestLift } from "./best-lift.ts";
 import { bySex } from "./by-sex.ts";
@@ -78,21 +78,39 @@ function loadShares(
   const pieces = loading.held === "pair" ? 2 : 1;
   const reference = pieces * bySex({ female: inKilograms(female), male: inKilograms(male) }, sex);
   if (!(reference > 0)) return undefined;
-  const kilograms = { task: load ?? reference, reference };
+  const loads = { task: load ?? reference, reference };
   const usualShare = constants.loadShareReference;
-  const best = loading.lift ? liftOf(athlete, movement) : undefined;
-  if (!best) return { task: (usualShare * kilograms.task) / reference, reference: usualShare, kilograms };
+  const best = loading.lift
+    ? atLeastLifted(liftOf(athlete, movement), athlete, movement, constants)
+    : undefined;
+  if (!best) return { task: (usualShare * loads.task) / reference, reference: usualShare, kilograms: loads };
   const usual = liftOf(typicalOf(athlete), movement)?.kilograms ?? reference / usualShare;
   // A best that was not tested in this movement says only in part how hard a load is.
   const trust = { tested: 1, estimated: 1, related: constants.trustRelated, level: constants.trustLevel }[
     best.basis
   ];
   return {
-    task: kilograms.task / (usual ** (1 - trust) * best.kilograms ** trust),
+    task: loads.task / (usual ** (1 - trust) * best.kilograms ** trust),
     reference: Math.min(0.85, Math.max(0.1, reference / usual)),
-    kilograms,
+    kilograms: loads,
     best,
   };
+}
+
+/** The best lift, no lower than what the athlete's own efforts and sets at a load ask for. */
+function atLeastLifted(
+  best: BestLift | undefined,
+  athlete: Athlete,
+  movement: Movement,
+  constants: CapacityConstants,
+): BestLift | undefined {
+  if (!best) return undefined;
+  const done = [...athlete.efforts, ...athlete.unbroken].flatMap((result) =>
+    result.movement === movement.id && result.load !== undefined ? [inKilograms(result.load)] : [],
+  );
+  const least = Math.max(0, ...done) / constants.repeatedShare;
+  if (best.kilograms >= least) return best;
+  return { ...best, kilograms: kilograms(least), basis: "estimated", from: "repetitions at a load" };
 }
 
 /** Somebody of the same level and sex of whom nothing else is known. */

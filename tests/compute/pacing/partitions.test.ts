@@ -4,7 +4,7 @@ import type { Course } from "../../../src/models/course.ts";
 import { type Line, makeCourse } from "../../support/courses.ts";
 import { airSquat, burpee, pullUp, run } from "../../support/movements.ts";
 
-const free = (move: Line & { move: unknown }): Line => ({ ...move, more: { freeGroup: 1 } }) as Line;
+const free = (line: Extract<Line, { move: unknown }>): Line => ({ ...line, more: { freeGroup: 1 } });
 const chipper = (...amounts: readonly [number, number, number]): Course =>
   makeCourse([
     [{ move: run, amount: 1600 }],
