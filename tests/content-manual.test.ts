@@ -105,7 +105,8 @@ describe("the manual", () => {
   });
 
   it("labels every block of code, so that all of them are run", () => {
-    const fences = manual.match(/^```\S.*$/gm) ?? [];
+    // Words of a text are run by the test of the check that knows them.
+    const fences = manual.match(/^```(?!mdx words)\S.*$/gm) ?? [];
     expect(fences).toHaveLength(examples.length);
   });
 
