@@ -6,7 +6,8 @@ import { COUNTED, HOLD, REST_FOR, REST_UNTIL, type Track } from "./track.ts";
 const PARTS_FROM = 15;
 
 /**
- * Numbers the sections of a track (work between rests worth the name) and returns how many there are. In sections where
+ * Numbers the sections of a track (work between rests worth the name, and windows whose end the work must make) and returns how many
+ * there are. In sections where
  * finishing sooner wins nothing, because what is left of the interval is rest anyway, it notes by when the work should be done and
  * what is left of it after each stretch.
  */
@@ -15,6 +16,10 @@ export function markSections(track: Omit<Track, "tasks" | "sections">, score: Sc
   let begins = 0;
   let opens = 0;
   for (let i = 0; i < track.length; i += 1) {
+    if (i > begins && opensWindow(track, i)) {
+      section += 1;
+      begins = i;
+    }
     track.section[i] = section;
     const isRest = (track.kind[i] as number) >= REST_FOR;
     if (!isRest || (track.kind[i] === REST_FOR && (track.time[i] as number) < PARTS_FROM)) continue;
@@ -30,6 +35,12 @@ export function markSections(track: Omit<Track, "tasks" | "sections">, score: Sc
     begins = i + 1;
   }
   return section + (begins < track.length ? 1 : 0);
+}
+
+/** Whether another deadline that ends the part begins to count here. */
+function opensWindow(track: Omit<Track, "tasks" | "sections">, i: number): boolean {
+  const before = track.ends[i - 1] === 1 ? track.deadline[i - 1] : undefined;
+  return before !== undefined && track.ends[i] === 1 && track.deadline[i] !== before;
 }
 
 /** Whether doing an interval's work faster makes the score better although the rest grows by it. */

@@ -3,8 +3,8 @@ import type { Solved } from "./solve-part.ts";
 
 /** How a plan ends. */
 export function endingOf({ state, bench }: Solved, capped: boolean): Pacing["ending"] {
-  if (capped) return "stopped-by-cap";
   if (state.stopped === "deadline") return "eliminated";
+  if (capped) return "stopped-by-cap";
   if (state.stopped === "wall") return "stopped-by-cap";
   return Number.isFinite(bench.horizon) && state.stopped === "horizon" ? "fills-the-time" : "finishes";
 }
