@@ -40,6 +40,14 @@ const HOLDS = [0, 0.2, 0.4, 0.6] as const;
 const SETTLINGS = 3;
 /** Margins tried, as shares of the reserve. */
 const MARGINS = [0.02, 0.1, 0.19, 0.3, 0.42] as const;
+/** Finishes tried (shares of the hardest) with how much more of the reserve is kept for them. */
+const FINISHES = [
+  { harder: 0, more: -0.08 },
+  { harder: 0, more: 0.08 },
+  { harder: 0.5, more: 0.05 },
+  { harder: 1, more: 0.1 },
+] as const;
+const LARGEST_MARGIN = 0.5;
 /** Steps by which the offset of a task is tried, and the gain (relative) below which nothing is changed. */
 const OFFSET_STEPS = [0.05, 0.02];
 const WORTH_CHANGING = 2e-4;
@@ -66,19 +74,23 @@ export function choosePlan(quest: Quest): Choice {
     findEfforts(bench, of, targetOf(track, margin, hold), bench.coarse, together);
   const expected = (of: Followable, margin: number): number =>
     expectedLoss(bench, goal, of, nominal(of, margin), spread);
-  const margin = lowestOf(MARGINS.map((share) => [share, expected(plan, share)]));
+  let margin = lowestOf(MARGINS.map((share) => [share, expected(plan, share)]));
   let best = expected(plan, margin);
-  const better = (candidate: Followable, worth = WORTH_CHANGING): boolean => {
-    const loss = expected(candidate, margin);
+  const better = (candidate: Followable, kept = margin, worth = WORTH_CHANGING): boolean => {
+    const loss = expected(candidate, kept);
     if (!(loss < best - worth * Math.abs(best))) return false;
     best = loss;
     plan = candidate;
+    margin = kept;
     return true;
   };
   for (const task of busiestTasks(quest))
     tryOffsets(plan, task, (candidate) => (better(candidate) ? plan : undefined));
-  for (const lift of [1 + rules.finishHarder / 2, 1 + rules.finishHarder]) {
-    if (!better({ ...copy(plan), finishLift: lift }, WORTH_A_FINISH)) break;
+  // A harder finish spends what is kept, so the two are tried together.
+  for (const { harder, more } of FINISHES) {
+    const kept = Math.min(LARGEST_MARGIN, Math.max(0, margin + more));
+    const worth = harder > 0 ? WORTH_A_FINISH : WORTH_CHANGING;
+    better({ ...copy(plan), finishLift: 1 + harder * rules.finishHarder }, kept, worth);
   }
   return { plan, margin, hold, together, expected: best };
 }

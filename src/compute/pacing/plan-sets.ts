@@ -85,7 +85,9 @@ function fastestWay(question: SetQuestion, rules: Rules): SetPlan {
 }
 
 /** Rests are lengthened by this factor until whole units fit. */
-const LENGTHENED = 1.1;
+const LENGTHENED = 1.05;
+/** Ways slower than this factor of the best are not lengthened. */
+const NEARLY = 1.2;
 /** Whole units may use so much more of what is possible than parts of units were allowed. */
 const ROUNDING = 0.1;
 
@@ -106,20 +108,29 @@ function inWholeUnits(
     if (!best || even.use < best.use - 1e-9) best = { ...even, rest };
     if (even.use <= rules.spareShare + ROUNDING) return best;
   }
-  return best ?? lengthened(question, rules, ways.at(-1));
+  return best ?? lengthened(question, rules, ways, total);
 }
 
-/** The way with the most sets, with rests lengthened until whole units fit; one at a time where even that is not enough. */
+/** The quickest way once rests are lengthened until whole units fit; one at a time where none does. */
 function lengthened(
   question: SetQuestion,
   rules: Rules,
-  way: Breaking | undefined,
+  ways: readonly Breaking[],
+  total: number,
 ): { readonly sizes: readonly number[]; readonly rest: number } {
-  for (let rest = way?.rest ?? LONGEST_TRIED; way && rest < LONGEST_TRIED; rest *= LENGTHENED) {
-    const even = evenSets(question, rules, way.count, rest);
-    if (even) return { sizes: even.sizes, rest };
+  let best: { sizes: readonly number[]; rest: number; resting: number } | undefined;
+  for (const way of ways) {
+    if (way.total > total * NEARLY) continue;
+    for (let rest = way.rest; rest < LONGEST_TRIED; rest *= LENGTHENED) {
+      const resting = (way.count - 1) * rest;
+      if (best && resting >= best.resting) break;
+      const even = evenSets(question, rules, way.count, rest);
+      if (!even) continue;
+      best = { sizes: even.sizes, rest, resting };
+      break;
+    }
   }
-  return singles(question);
+  return best ?? singles(question);
 }
 
 /** One at a time with the longest rest tried: all that is left where the muscle hardly refills. */
