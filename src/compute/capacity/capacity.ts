@@ -8,6 +8,7 @@ import { fitMovement, type MovementFit, type Subject } from "./fit-movement.ts";
 import type { Capacity, MovementCapacity, NoCapacity, Task } from "./movement-capacity.ts";
 import { hasSets, isHeld } from "./reference-pace.ts";
 import { sharedReserve } from "./shared-reserve.ts";
+import { usualPlans } from "./sustainable-work.ts";
 import { type LiftOf, taskFactor } from "./task-factor.ts";
 
 /** What the capacity of an athlete is computed from. */
@@ -34,7 +35,15 @@ export function capacityOf({ athlete, movements, date, liftOf, overrides = {} }:
   }[athlete.recovery];
   const { level, sex } = athlete;
   const rules = rulesFor({ level, reserve: reserve.seconds, recoverySpeed }, overrides);
-  const subject: Subject = { athlete, sex, date, rules, constants, liftOf: remembered(liftOf, athlete) };
+  const subject: Subject = {
+    athlete,
+    sex,
+    date,
+    rules,
+    constants,
+    liftOf: remembered(liftOf, athlete),
+    usualPlan: usualPlans(rules),
+  };
   const fits = new Map<string, MovementFit | undefined>();
   const fitOf = ({ movement, unit }: Task): MovementFit | undefined => {
     const key = `${movement.id}|${unit}`;

@@ -14,7 +14,7 @@ import { type OwnEffort, ownEfforts } from "./own-efforts.ts";
 import { hasSets, isHeld, type Reference, referencePace, STEADY_SECONDS } from "./reference-pace.ts";
 import { riegelDistance } from "./riegel.ts";
 import { sayEfforts } from "./say-efforts.ts";
-import { sustainableWorkIn } from "./sustainable-work.ts";
+import { sustainableWorkIn, type UsualPlan, usualWorkIn } from "./sustainable-work.ts";
 import { type LiftOf, type TaskFactor, taskFactor } from "./task-factor.ts";
 
 /** What is known of an athlete and the day, for fitting. */
@@ -25,6 +25,7 @@ export type Subject = {
   readonly rules: Rules;
   readonly constants: CapacityConstants;
   readonly liftOf: LiftOf;
+  readonly usualPlan: UsualPlan;
 };
 
 /** What an athlete can do of a movement at its reference load and height, in one unit. */
@@ -108,7 +109,10 @@ export function fitMovement(
   );
   const full = points.map(({ amount, time, factor }, i) => {
     const quickest = Math.max(amount * fastest * factor.cycle, muscleTimes[i] ?? 0) / time;
-    const work = sustainableWorkIn(time, { kappa, reach, quickest: Math.min(0.99, quickest) }, rules, spread);
+    const work =
+      own.length > 0
+        ? sustainableWorkIn(time, { kappa, reach, quickest: Math.min(0.99, quickest) }, rules, spread)
+        : usualWorkIn(time, { kappa, reach }, rules, spread, subject.usualPlan);
     return work / (amount * factor.rate);
   });
   const level = Math.exp(weightedMean(full.map(Math.log), points));

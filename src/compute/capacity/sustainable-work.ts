@@ -1,5 +1,6 @@
-import { type Bench, newBench } from "../pacing/attempt.ts";
-import { choosePlan } from "../pacing/choose-plan.ts";
+import { memoize } from "../../numerics/memoize.ts";
+import { type Bench, type Followable, newBench } from "../pacing/attempt.ts";
+import { type Choice, choosePlan } from "../pacing/choose-plan.ts";
 import { findEfforts } from "../pacing/find-effort.ts";
 import type { Goal } from "../pacing/goal.ts";
 import { freshMuscles } from "../pacing/muscles.ts";
@@ -43,6 +44,47 @@ export function sustainableWorkIn(time: number, endurance: Endurance, rules: Rul
   return inTime * Math.sqrt(time / needed);
 }
 
+/** Plans of one kind of movement for a time, for whoever needs many: what is kept and the finish depend little on the movement. */
+export type UsualPlan = (
+  time: number,
+  spread: number,
+) => { readonly plan: Followable; readonly margin: number };
+
+/** How dear the movement is whose plan stands for all. */
+const USUAL_KAPPA = 2;
+
+/** Makes the memory of usual plans for one athlete. */
+export function usualPlans(rules: Rules): UsualPlan {
+  const known = memoize((time: number = 0, spread: number = 0) => {
+    const { plan, margin } = chosen(
+      singleTrack(USUAL_KAPPA, 1, NO_LIMIT),
+      rules,
+      spread,
+      { kind: "score" },
+      time,
+    );
+    return { plan, margin };
+  });
+  return (time, spread) => known(time, spread);
+}
+
+/**
+ * Sustainable seconds of work in a time with the margin and finish of a usual plan: within half a per cent of asking for its own, and a
+ * small part of the work. For references, which are not known to a tenth.
+ */
+export function usualWorkIn(
+  time: number,
+  { kappa, reach }: Omit<Endurance, "quickest">,
+  rules: Rules,
+  spread: number,
+  usual: UsualPlan,
+): number {
+  const track = singleTrack(kappa, reach, NO_LIMIT);
+  const bench = benchFor(track, rules, time, Number.POSITIVE_INFINITY);
+  const { plan, margin } = usual(time, spread);
+  return findEfforts(bench, { ...plan, efforts: plan.efforts.slice() }, () => margin, 0).worked;
+}
+
 /** Seconds per sustainable second of a fastest cycle that never binds. */
 const NO_LIMIT = 0.01;
 
@@ -55,8 +97,21 @@ function planned(
   horizon: number,
   work = Number.POSITIVE_INFINITY,
 ): RunState {
-  const even = new Float64Array(1).fill(1);
-  const bench: Bench = newBench(track, rules, startState(rules), horizon, work, even);
-  const { plan, margin } = choosePlan({ bench, goal, muscles: freshMuscles(rules), draws: [], spread });
+  const { bench, plan, margin } = chosen(track, rules, spread, goal, horizon, work);
   return findEfforts(bench, plan, () => margin, 0);
 }
+
+function chosen(
+  track: Track,
+  rules: Rules,
+  spread: number,
+  goal: Goal,
+  horizon: number,
+  work = Number.POSITIVE_INFINITY,
+): Choice & { readonly bench: Bench } {
+  const bench = benchFor(track, rules, horizon, work);
+  return { bench, ...choosePlan({ bench, goal, muscles: freshMuscles(rules), draws: [], spread }) };
+}
+
+const benchFor = (track: Track, rules: Rules, horizon: number, work: number): Bench =>
+  newBench(track, rules, startState(rules), horizon, work, new Float64Array(1).fill(1));

@@ -42,9 +42,9 @@ export const pacingConstants = table({
     "split decay of the slowest fifth over eight segments, +48 %, bad pacing included",
   ),
   durabilityRegular: judgement(0.105, "split decay of the middle of the field, +28 %"),
-  durabilityCompetitor: judgement(0.08, "split decay of the best quarter, +21 %"),
+  durabilityCompetitor: judgement(0.088, "split decay of the best quarter, +21 %"),
   durabilityElite: judgement(
-    0.07,
+    0.08,
     "split decay of the best twentieth, +10 to +18 %; runners alone slow less, by Riegel's 0.06",
   ),
 
