@@ -1,5 +1,6 @@
 import { existsSync, readdirSync } from "node:fs";
 import { join } from "node:path";
+import { checkEfforts } from "../compute/capacity/check-efforts.ts";
 import type { Data } from "../models/data.ts";
 import type { Checked, Fault } from "../models/fault.ts";
 import type { SourceFile } from "../models/read.ts";
@@ -45,10 +46,18 @@ function contentOf(folder: string): readonly string[] {
 export function checkSources(sources: Sources): Checked<Data> {
   const data = readData(sources.builtIn, sources.own);
   const faults = [...sources.faults, ...(data.ok ? [] : data.faults)];
-  const words = data.ok ? checkWords(sources.own, data.value) : [];
-  if (!data.ok || faults.length + words.length > 0) return { ok: false, faults: [...faults, ...words] };
-  return data;
+  if (!data.ok) return { ok: false, faults };
+  const words = checkWords(sources.own, data.value);
+  const efforts = effortsOf(data.value);
+  const stopping = [...faults, ...words, ...efforts];
+  return stopping.length > 0 ? { ok: false, faults: stopping } : data;
 }
+
+/** Max efforts that cannot be right, of every athlete and every typical one. */
+const effortsOf = ({ athletes, bands, library }: Data): readonly Fault[] =>
+  [...athletes, ...bands.map((band) => band.profile)].flatMap((athlete) =>
+    checkEfforts(athlete, library.movements),
+  );
 
 /** Reads and checks the data folder. */
 export const loadData = (places: Places): Checked<Data> => checkSources(readSources(places));

@@ -46,6 +46,19 @@ describe("loading a data folder", () => {
     expect(said).toContain("content/workouts/third.mdx, line 7, column 1: Fault");
   });
 
+  it("refuses two max efforts that contradict each other, each line named", () => {
+    writeFileSync(
+      join(dataFolder, "athletes/two.yaml"),
+      "name: Two\nlevel: regular\nsex: female\nunits: kg\nefforts:\n  - 36 burpee in 3:00\n  - 98 burpee in 7:00\n",
+    );
+    const known = load();
+    const said = known.ok ? "" : sayFaults(known.faults);
+    expect(said).toContain("athletes/two.yaml, line 6, column 5: Fault");
+    expect(said).toContain(
+      "this shorter effort at burpee is slower (5.0 s a rep) than the longer one on line 7, 98 reps in 7:00 (4.3 s a rep)",
+    );
+  });
+
   it("does not look at athletes for the gym", () => {
     writeFileSync(join(dataFolder, "athletes/broken.yaml"), "name: [");
     expect(load().ok).toBe(false);

@@ -101,7 +101,6 @@ export const pacingConstants = table({
   walkingSpeed: judgement(1.4, "metres per second between stations under effort"),
   transitionCost: judgement(0.3, "effort of walking and setting up, over critical"),
   ergSpinUp: judgement(3, "first strokes read low (Treff et al. 2022); a short station loses 3 to 5 s"),
-  loadChangeSeconds: judgement(10, "change one pair of plates alone, collars included"),
   transitionNew: judgement(
     1.25,
     "time in transitions by group, shrunk: slowest fifth 1.4 times the middle (race results)",

@@ -2,7 +2,7 @@ import type { Bench, Followable } from "./attempt.ts";
 import type { Drive } from "./drive.ts";
 import { startState, type RunLog, type RunState } from "./run.ts";
 import { simulate } from "./simulate.ts";
-import { REST_FOR, type Track } from "./track.ts";
+import type { Track } from "./track.ts";
 
 /**
  * Takes a run as the plan to follow: seconds per unit at the start and end of each stretch and the reserve expected there. What the
@@ -55,7 +55,7 @@ export function workTime(track: Track, log: RunLog, i: number): number {
 }
 
 /** How an athlete follows the plan kept on a bench, on a day of a given form. */
-export const followOn = (
+const followOn = (
   bench: Bench,
   plan: Followable,
   form: number,
@@ -113,6 +113,3 @@ export function runDay(
   );
   return state;
 }
-
-/** Whether a stretch of a track is work. */
-export const isWork = (track: Track, i: number): boolean => (track.kind[i] as number) < REST_FOR;

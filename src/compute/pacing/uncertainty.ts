@@ -8,7 +8,7 @@ const MOST_SPREAD_PLANNED_FOR = 0.06;
 const NOT_FELT = 0.5;
 
 /** Relative spread of the result from what is not known of each task, errors of different movements being independent. */
-export function modelSpread(track: Track, weights: ArrayLike<number>): number {
+function modelSpread(track: Track, weights: ArrayLike<number>): number {
   const byMovement = new Map<string, number>();
   track.tasks.forEach((task, t) => {
     const id = task.movement.id;
@@ -20,7 +20,7 @@ export function modelSpread(track: Track, weights: ArrayLike<number>): number {
 }
 
 /** Shares of the work by task, as written (before anything is solved). */
-export function workShares(track: Track): Float64Array {
+function workShares(track: Track): Float64Array {
   const shares = new Float64Array(track.tasks.length);
   let all = 0;
   for (let i = 0; i < track.length; i += 1) {
