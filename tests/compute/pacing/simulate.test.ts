@@ -121,7 +121,7 @@ describe("rests", () => {
       two({ rest: { kind: "as-long-as-work", times: 2 } }),
     ].map((rounds) => runAt(trackOf(makeCourse(rounds)), rulesWith(60), pace).state.clock);
     // 40 s of work each: 40 + 30 + 40; 100 + 40; 40 + 80 + 40.
-    expect(clocks).toEqual([110, 140, 160].map((clock) => expect.closeTo(clock, 6)));
+    expect(clocks).toEqual([110, 140, 160].map((clock): unknown => expect.closeTo(clock, 6)));
   });
 
   it("that do not count are told apart from the clock", () => {
@@ -200,7 +200,7 @@ describe("clocks", () => {
     const course = makeCourse([...rounds, [{ move: pullUp, amount: 3 }]]);
     const { state, bench } = runAt(trackOf(course), rulesWith(60), [4, 0, 4, 0, 4, 0, 4, 0, 2]);
     expect([...bench.log.done].filter((_, i) => i % 2 === 0)).toEqual(
-      [5, 5, 2, 0, 3].map((done) => expect.closeTo(done, 6)),
+      [5, 5, 2, 0, 3].map((done): unknown => expect.closeTo(done, 6)),
     );
     expect(state.score).toBeCloseTo(15, 6);
   });
