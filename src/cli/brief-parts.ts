@@ -1,7 +1,7 @@
 import type { PartPlan, Plan } from "../models/plan/plan.ts";
 import { sayAfterMiss } from "../wording/after-miss.ts";
 import { sayRow } from "../wording/amount.ts";
-import { sayEarlySplits, sayWeight } from "../wording/early-splits.ts";
+import { sayEarlyChange } from "../wording/early-splits.ts";
 import { sayEnding, sayRoles } from "../wording/ending.ts";
 import { sayIfThenSentence } from "../wording/if-then.ts";
 import { sayKilograms, sayLoad, sayMass } from "../wording/mass.ts";
@@ -34,7 +34,6 @@ export function workText(part: PartPlan, plan: Plan): readonly string[] {
   const half = pacing.half && `Half of the work is done at ${sayClock(pacing.half.clock + shift)}.`;
   const ceiling =
     pacing.ceiling && `Round ${pacing.ceiling.round} no faster than ${sayDuration(pacing.ceiling.seconds)}.`;
-  const early = pacing.earlySplits;
   return [
     ...columns(
       [[inRounds ? "round" : "", "clock", "done", sayWhichClock(part) ?? ""], ...rows],
@@ -47,7 +46,7 @@ export function workText(part: PartPlan, plan: Plan): readonly string[] {
       half,
       ...pacing.ifThen.map((one) => sayIfThenSentence(one, pacing, context)),
       sayEnding(pacing, context),
-      ...(early ? [sayWeight(early), ...sayEarlySplits(early)] : []),
+      pacing.earlySplits && sayEarlyChange(pacing.earlySplits),
       ...(places ? [sayExpectedPlace(places), sayWorth(places), sayHoldBack(places, units)] : []),
     ].flatMap((line) => (line === undefined || line === "" ? [] : wrap(line, 2, 4))),
   ];

@@ -1,6 +1,7 @@
 import { existsSync, readdirSync } from "node:fs";
 import { join } from "node:path";
 import { checkEfforts } from "../compute/capacity/check-efforts.ts";
+import { checkEarlySplits } from "../compute/early-splits/check-early-splits.ts";
 import type { Data } from "../models/data.ts";
 import type { Checked, Fault } from "../models/fault.ts";
 import type { SourceFile } from "../models/read.ts";
@@ -49,7 +50,8 @@ export function checkSources(sources: Sources): Checked<Data> {
   if (!data.ok) return { ok: false, faults };
   const words = checkWords(sources.own, data.value);
   const efforts = effortsOf(data.value);
-  const stopping = [...faults, ...words, ...efforts];
+  const early = earlySplitsOf(data.value);
+  const stopping = [...faults, ...words, ...efforts, ...early];
   return stopping.length > 0 ? { ok: false, faults: stopping } : data;
 }
 
@@ -58,6 +60,10 @@ const effortsOf = ({ athletes, bands, library }: Data): readonly Fault[] =>
   [...athletes, ...bands.map((band) => band.profile)].flatMap((athlete) =>
     checkEfforts(athlete, library.movements),
   );
+
+/** Early performances whose clocks cannot belong to their workout. */
+const earlySplitsOf = ({ workouts, library }: Data): readonly Fault[] =>
+  workouts.flatMap((workout) => checkEarlySplits(workout, library.movements));
 
 /** Reads and checks the data folder. */
 export const loadData = (places: Places): Checked<Data> => checkSources(readSources(places));

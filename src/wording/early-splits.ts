@@ -1,34 +1,76 @@
 import type { Plan } from "../models/plan/plan.ts";
-import { MINUS, NO_BREAK_SPACE, sayCount, sayNumber } from "./number.ts";
+import { NO_BREAK_SPACE, sayCount, sayNumber } from "./number.ts";
 import { sayShare } from "./share.ts";
 
 type EarlySplits = NonNullable<NonNullable<Plan["parts"][number]["pacing"]>["earlySplits"]>;
+type Cost = NonNullable<EarlySplits["perRep"]>;
+type Change = NonNullable<EarlySplits["driftPerRound"]>;
 
-const seconds = (value: number): string => `${sayNumber(value, 1)}${NO_BREAK_SPACE}s`;
-const signedShare = (share: number): string => `${share < 0 ? MINUS : "+"}${sayShare(Math.abs(share))}`;
+/** What early performances show, in three plain statements: the cost of rounds and reps; slowing and finish; how far they were used. */
+export const sayEarlySplitsPlainly = (early: EarlySplits): readonly string[] => [
+  sayCosts(early),
+  saySlowing(early),
+  sayUse(early),
+];
 
-/** How much of what was seen went into the plan. */
-export const sayWeight = (early: EarlySplits): string =>
-  `Seen so far: ${sayCount(early.performances, "performance", "performances")}; they count for ${sayShare(early.weight)} of the shape of this plan.`;
+function sayCosts({ fixedPerRound, perRep, notIdentifiable }: EarlySplits): string {
+  const round = fixedPerRound && `every round costs ${sayCost(fixedPerRound)} whatever is in it`;
+  const rep = perRep && `a rep costs ${sayCost(perRep)}`;
+  if (round && rep) return asSentence(`${round}, and ${rep}`);
+  if (round ?? rep) return asSentence(round ?? rep ?? "");
+  return notIdentifiable.includes("perRep")
+    ? "These splits do not tell a cost of the round apart from the cost of its reps."
+    : "These splits do not tell what a round costs whatever is in it.";
+}
 
-const NAMES: Readonly<Record<EarlySplits["notIdentifiable"][number], string>> = {
-  fixedPerRound: "the fixed cost of a round",
-  perRep: "the cost of a rep",
-  driftPerRound: "the slowing from round to round",
-  finishSurge: "the surge at the end",
+function saySlowing({ driftPerRound, finishSurge }: EarlySplits): string {
+  if (driftPerRound && finishSurge) {
+    return `Each round was ${sayChange(driftPerRound)} than the one before, the last one ${sayChange(finishSurge)} than that would make it.`;
+  }
+  if (driftPerRound) {
+    return `Each round was ${sayChange(driftPerRound)} than the one before; how the last one differed these splits do not tell.`;
+  }
+  return finishSurge
+    ? `The last round was ${sayChange(finishSurge)} than the others would make it; how rounds slowed these splits do not tell.`
+    : "These splits tell neither how rounds slowed nor how the last one differed.";
+}
+
+/** A weight that would be said as nought per cent is told as what it is. */
+const isUsed = ({ weight }: EarlySplits): boolean => weight >= 0.005;
+
+const sayUse = (early: EarlySplits): string =>
+  isUsed(early)
+    ? `${asSentence(saySeen(early))} ${early.performances === 1 ? "It counts" : "They count"} for ${sayShare(early.weight)} of how the work is paced here, everyone's own numbers for the rest.`
+    : "There is too little in them to go by: the work is paced without them.";
+
+/** What early performances changed in one athlete's plan, in a line. */
+export function sayEarlyChange(early: EarlySplits): string {
+  const changes = isUsed(early) && early.changed ? [early.changed.first, early.changed.last] : [];
+  const seen = asSentence(saySeen(early));
+  const of = (one: string, many: string): string => (early.performances === 1 ? one : many);
+  if (changes.every((change) => Math.round(change) === 0)) {
+    return `${seen} ${of("It leaves", "They leave")} this plan as your own numbers make it.`;
+  }
+  const [first = 0, last = 0] = changes;
+  return `${seen} ${of("With it", "With them")} your first round is planned ${sayLonger(first)} and your last ${sayLonger(last)} than from your own numbers alone.`;
+}
+
+const saySeen = ({ performances }: EarlySplits): string =>
+  `${sayCount(performances, "early performance was", "early performances were")} seen`;
+
+const sayLonger = (change: number): string => {
+  const size = Math.round(Math.abs(change));
+  return size === 0 ? "no slower" : `${size}${NO_BREAK_SPACE}s ${change < 0 ? "faster" : "slower"}`;
 };
 
-/** What the splits show, one line each, with its uncertainty; and what they cannot tell. */
-export function sayEarlySplits(early: EarlySplits): readonly string[] {
-  const { fixedPerRound, perRep, driftPerRound, finishSurge, notIdentifiable } = early;
-  return [
-    fixedPerRound &&
-      `Every round costs ${seconds(fixedPerRound.seconds)} whatever is in it (± ${seconds(fixedPerRound.error)}): transitions count.`,
-    perRep && `A rep costs ${seconds(perRep.seconds)} (± ${seconds(perRep.error)}).`,
-    driftPerRound &&
-      `Each round was ${signedShare(driftPerRound.share)} on the one before (± ${sayShare(driftPerRound.error)}).`,
-    finishSurge && `The last round was ${signedShare(finishSurge.share)} (± ${sayShare(finishSurge.error)}).`,
-    notIdentifiable.length > 0 &&
-      `Too few splits to tell ${notIdentifiable.map((what) => NAMES[what]).join(", ")}.`,
-  ].filter((line): line is string => typeof line === "string");
+const sayCost = ({ seconds, error }: Cost): string => `${sayTenths(seconds)} (± ${sayTenths(error)})`;
+const sayTenths = (seconds: number): string => `${sayNumber(seconds, 1)}${NO_BREAK_SPACE}s`;
+
+/** A change that would be said as nought per cent is none. */
+function sayChange({ share, error }: Change): string {
+  const size = sayShare(Math.abs(share));
+  const change = size === sayShare(0) ? "no slower" : `${size} ${share < 0 ? "faster" : "slower"}`;
+  return `${change} (± ${sayShare(error)})`;
 }
+
+const asSentence = (text: string): string => `${text.slice(0, 1).toUpperCase()}${text.slice(1)}.`;

@@ -59,6 +59,24 @@ describe("loading a data folder", () => {
     );
   });
 
+  it("refuses clocks of an early performance that its workout cannot have", () => {
+    writeFileSync(
+      join(dataFolder, "content/workouts/third.mdx"),
+      "---\ntitle: Third\ndivisions: [men, women]\nfor time:\nwork:\n  - 4/3 rounds:\n      - 10 burpee\n      - 10 pull-up\nearly:\n  - who: first heat\n    after: round\n    splits: [1:10, 2:25, 3:40, 4:50]\n---\n",
+    );
+    const known = load();
+    const said = known.ok ? "" : sayFaults(known.faults);
+    expect(said).toContain("1 fault in 1 file.");
+    expect(said).toContain("content/workouts/third.mdx, line 10, column 5: Fault");
+    expect(said).toContain('part a has 3 rounds, fewer than the splits of "first heat"');
+    expect(said).toContain("Say the division it was done in, as in `division: men`.");
+    writeFileSync(
+      join(dataFolder, "content/workouts/third.mdx"),
+      "---\ntitle: Third\ndivisions: [men, women]\nfor time:\nwork:\n  - 4/3 rounds:\n      - 10 burpee\n      - 10 pull-up\nearly:\n  - who: first heat\n    division: men\n    after: round\n    splits: [1:10, 2:25, 3:40, 4:50]\n---\n",
+    );
+    expect(load().ok).toBe(true);
+  });
+
   it("does not look at athletes for the gym", () => {
     writeFileSync(join(dataFolder, "athletes/broken.yaml"), "name: [");
     expect(load().ok).toBe(false);

@@ -4,6 +4,7 @@ import type { Lifting } from "../../models/plan/lifting.ts";
 import type { PartPlan } from "../../models/plan/plan.ts";
 import { seconds } from "../../models/quantity.ts";
 import type { Part, Workout } from "../../models/workout.ts";
+import { changedRounds } from "../early-splits/changed-rounds.ts";
 import { planLifting } from "../lifting/plan-lifting.ts";
 import { pacePart } from "../pacing/pace-part.ts";
 import type { PacedPart, PaceShape, PartInput } from "../pacing/paced-part.ts";
@@ -62,6 +63,8 @@ export function planPart(
       ? undefined
       : liftPart(workout, part, course, context, start.clock, before);
   const pacing = paced?.kind === "paced" ? paced.pacing : undefined;
+  const changed =
+    pacing && alone?.kind === "paced" ? changedRounds(alone.pacing.rounds, pacing.rounds) : undefined;
   const plan: PartPlan = {
     name: part.name,
     title: part.heading,
@@ -70,7 +73,10 @@ export function planPart(
     start,
     prescription: part.prescription,
     ...(pacing !== undefined && {
-      pacing: { ...pacing, ...(early?.seen !== undefined && { earlySplits: early.seen }) },
+      pacing: {
+        ...pacing,
+        ...(early?.seen && { earlySplits: { ...early.seen, ...(changed && { changed }) } }),
+      },
     }),
     ...(lifted?.lifting !== undefined && { lifting: lifted.lifting }),
     missing: [...(paced?.kind === "not-paced" ? paced.missing : []), ...(lifted?.missing ?? [])],

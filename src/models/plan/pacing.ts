@@ -109,6 +109,12 @@ export const earlySplitsField = z.strictObject({
   /** Which of these the splits cannot tell apart. */
   notIdentifiable: z.array(z.enum(["fixedPerRound", "perRep", "driftPerRound", "finishSurge"])),
   shape: z.array(z.strictObject({ round: z.int(), seconds: z.number(), relative: z.number() })),
+  changed: z
+    .strictObject({ first: z.number(), last: z.number() })
+    .optional()
+    .describe(
+      "seconds by which they made the first and the last round of this plan longer (below nought: shorter)",
+    ),
 });
 
 export const pacingField = z.strictObject({

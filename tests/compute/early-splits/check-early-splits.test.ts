@@ -1,0 +1,42 @@
+import { expect, it } from "vitest";
+import { checkEarlySplits } from "../../../src/compute/early-splits/check-early-splits.ts";
+import { contentMovements } from "../../support/content-movements.ts";
+import { soundWorkout } from "../../support/workout-notation.ts";
+
+const check = (performance: string) =>
+  checkEarlySplits(
+    soundWorkout(`divisions: [men, women]
+for time:
+work:
+  - 4/3 rounds:
+      - 10 burpee
+      - 10 pull-up
+early:
+  - {who: first heat, after: round, ${performance}}`),
+    contentMovements,
+  ).map(({ found, problem, remedy }) => [found, problem, remedy]);
+
+it("clocks that the work can have are no fault", () => {
+  expect(check("division: men, splits: [1:10, 2:25, 3:40, 4:50]")).toEqual([]);
+  expect(check("splits: [1:10, 2:25, 3:40]")).toEqual([]);
+});
+
+it("more clocks than a division has rounds are told, once", () => {
+  expect(check("splits: [1:10, 2:25, 3:40, 4:50, 6:00]")).toEqual([
+    [
+      "5 splits",
+      'part a has 4 rounds, fewer than the splits of "first heat"',
+      "Write one clock for the end of each round, or `after: line` if they were read after every line.",
+    ],
+  ]);
+});
+
+it("clocks that fit one division only ask for it", () => {
+  expect(check("splits: [1:10, 2:25, 3:40, 4:50]")).toEqual([
+    [
+      "4 splits",
+      'part a has 3 rounds, fewer than the splits of "first heat"',
+      "Say the division it was done in, as in `division: men`.",
+    ],
+  ]);
+});
