@@ -18,14 +18,30 @@ export async function writeLinkKey(key: Bytes): Promise<string> {
   return `${toBase32(key)}${await checkOf(key)}`;
 }
 
-/** Reads the part of a link behind the #. Signs that messengers add at the end (a full stop, a bracket) are left out. */
+/** What breaks a long line in two: spaces, hyphens nobody sees, the sign mail programs end a broken line with. */
+const BREAKS = /[\s=\u00AD\u200B-\u200D\u2060\uFEFF]+/g;
+
+/**
+ * Reads the part of a link behind the #. What messengers and mail programs do to links is mended: signs put in front or
+ * behind (brackets, quotes, a full stop, as they are or written with %), and lines broken inside.
+ */
 export async function readLinkKey(fragment: string): Promise<LinkKey> {
-  const signs = fragment.replace(/^#/, "").replace(/[^0-9A-Za-z]+$/, "");
-  if (signs === "") return { ok: false, failure: "no-key" };
-  if (signs.length < KEY_SIGNS + CHECK_SIGNS) return { ok: false, failure: "cut-off-key" };
+  const text = decode(fragment).replace(/^[^0-9A-Za-z]+/, "");
+  const run = /^[0-9A-Za-z]*/.exec(text)?.[0] ?? "";
+  if (run === "") return { ok: false, failure: "no-key" };
+  const signs = text.replace(BREAKS, "").slice(0, KEY_SIGNS + CHECK_SIGNS);
   const key = fromBase32(signs.slice(0, KEY_SIGNS))?.slice(0, KEY_BYTES);
-  if (!key || plainSigns(signs) !== (await writeLinkKey(key))) return { ok: false, failure: "mistyped-key" };
-  return { ok: true, key };
+  if (key && plainSigns(signs) === (await writeLinkKey(key))) return { ok: true, key };
+  return { ok: false, failure: run.length < KEY_SIGNS + CHECK_SIGNS ? "cut-off-key" : "mistyped-key" };
+}
+
+/** A text whose signs may be written with %; one cut off within such a sign ends before it. */
+function decode(text: string): string {
+  try {
+    return decodeURIComponent(text);
+  } catch {
+    return text.replace(/%.*$/s, "");
+  }
 }
 
 const checkOf = async (key: Bytes): Promise<string> =>

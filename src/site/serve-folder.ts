@@ -27,8 +27,8 @@ export type Serving = { readonly address: string; readonly server: Server };
 export async function serveFolder(folder: string, base: string, port: number): Promise<Serving> {
   if (!existsSync(folder)) throw new Error(`There is no folder ${folder} yet. Build first: npm run build`);
   const server = createServer((request, response) => {
-    const path = decodeURIComponent(new URL(request.url ?? "/", "http://localhost").pathname);
-    const file = path.startsWith(base) ? fileAt(folder, path.slice(base.length)) : undefined;
+    const path = pathOf(request.url ?? "/");
+    const file = path?.startsWith(base) ? fileAt(folder, path.slice(base.length)) : undefined;
     const shown = file ?? join(folder, "404.html");
     const body = existsSync(shown) ? readFileSync(shown) : "Nothing here.";
     response.writeHead(file === undefined ? 404 : 200, {
@@ -44,6 +44,15 @@ export async function serveFolder(folder: string, base: string, port: number): P
     server.listen(port, "127.0.0.1", resolve);
   });
   return { address: `http://localhost:${(server.address() as AddressInfo).port}`, server };
+}
+
+/** The path of a request, or nothing where it is written in a way nobody can read. */
+function pathOf(url: string): string | undefined {
+  try {
+    return decodeURIComponent(new URL(url, "http://localhost").pathname);
+  } catch {
+    return undefined;
+  }
 }
 
 /** The file a path stands for, never outside the folder. */

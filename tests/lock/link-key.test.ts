@@ -14,13 +14,33 @@ describe("the key behind the # of a link", () => {
   });
 
   it("is read with the #, in small letters, and with signs a messenger added", async () => {
-    for (const fragment of [`#${written}`, written.toLowerCase(), `#${written}.`, `#${written})>`]) {
+    for (const fragment of [
+      `#${written}`,
+      written.toLowerCase(),
+      `#${written}.`,
+      `#${written})>`,
+      `#${written}%22`,
+      `#${written}%3E%0A`,
+      `#%3C${written}%E2%80%9D`,
+      `#"${written}”`,
+      `#${written}&utm_source=chat`,
+      `#${written}, see you tomorrow`,
+      `#${written}%`,
+      `#${written}https://example.org/`,
+    ]) {
       expect(await readLinkKey(fragment)).toEqual({ ok: true, key });
     }
   });
 
+  it("is read though its line was broken, as mail programs do", async () => {
+    const [one, other] = [written.slice(0, 30), written.slice(30)];
+    for (const between of [" ", "%20", "=%0D%0A", "\u00AD", "\u200B", "%E2%80%8B"]) {
+      expect(await readLinkKey(`#${one}${between}${other}`)).toEqual({ ok: true, key });
+    }
+  });
+
   it("is missing where nothing follows the #", async () => {
-    for (const fragment of ["", "#", "#."])
+    for (const fragment of ["", "#", "#.", "#%22"])
       expect(await readLinkKey(fragment)).toEqual({ ok: false, failure: "no-key" });
   });
 
@@ -30,7 +50,12 @@ describe("the key behind the # of a link", () => {
     }
   });
 
-  it("is mistyped when a sign was changed or added", async () => {
+  it("is cut off where words follow instead of the rest", async () => {
+    const fragment = `#${written.slice(0, 40)} does this link open for you?`;
+    expect(await readLinkKey(fragment)).toEqual({ ok: false, failure: "cut-off-key" });
+  });
+
+  it("is mistyped when a sign was changed or put in", async () => {
     const signs = "0123456789ABCDEFGHJKMNPQRSTVWXYZ";
     // A change in the key slips through once in 32768; these seeded ones do not.
     await fc.assert(
@@ -41,7 +66,8 @@ describe("the key behind the # of a link", () => {
       }),
       { seed: 1, numRuns: 50 },
     );
-    expect(await readLinkKey(`${written}0`)).toEqual({ ok: false, failure: "mistyped-key" });
+    const putIn = `${written.slice(0, 20)}0${written.slice(20)}`;
+    expect(await readLinkKey(putIn)).toEqual({ ok: false, failure: "mistyped-key" });
     expect(await readLinkKey(`${written.slice(0, 20)}U${written.slice(21)}`)).toEqual({
       ok: false,
       failure: "mistyped-key",

@@ -1,0 +1,4 @@
+import { mendAddress } from "./mend-address.ts";
+
+const mended = mendAddress(location.href);
+if (mended !== undefined) location.replace(mended);
