@@ -1,33 +1,59 @@
-import { mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { linkSync, mkdirSync, readFileSync, renameSync, rmSync } from "node:fs";
 import { dirname } from "node:path";
+import { hasCode } from "./has-code.ts";
+import { writeOnce } from "./write-once.ts";
 
-/** Someone who is building: a process of this computer. */
-type Holder = { readonly pid: number };
+/** Someone who is building: a process of this computer, and when it began, because numbers come again. */
+type Holder = { readonly pid: number; readonly began: number };
+
+const self: Holder = { pid: process.pid, began: Math.round(performance.timeOrigin) };
 
 /**
  * Takes the lock of a build, so that two of them cannot mix. Gives what releases it, or nothing while another build
  * holds it. A lock whose process is gone is taken over: that build was killed.
  */
 export function takeBuildLock(file: string): (() => void) | undefined {
-  mkdirSync(dirname(file), { recursive: true });
+  mkdirSync(dirname(file), { recursive: true, mode: 0o700 });
   for (let attempt = 0; attempt < 2; attempt++) {
-    try {
-      writeFileSync(file, JSON.stringify({ pid: process.pid } satisfies Holder), { flag: "wx" });
+    if (writeOnce(file, JSON.stringify(self), 0o600)) {
       return () => {
         rmSync(file, { force: true });
       };
-    } catch (error) {
-      if (!hasCode(error, "EEXIST")) throw error;
-      if (isRunning(readHolder(file))) return undefined;
-      rmSync(file, { force: true });
     }
+    if (isHeld(file) || !moveAway(file)) return undefined;
   }
   return undefined;
 }
 
-function readHolder(file: string): number | undefined {
+/**
+ * Takes a dead lock away. Of several who find it, all move something; who finds that it moved a lock taken meanwhile puts
+ * it back and is not the one.
+ */
+function moveAway(file: string): boolean {
+  const aside = `${file}.${process.pid}.old`;
   try {
-    return (JSON.parse(readFileSync(file, "utf8")) as Holder).pid;
+    renameSync(file, aside);
+  } catch (error) {
+    // Somebody else was quicker; whoever that was is tried for once more.
+    if (hasCode(error, "ENOENT")) return true;
+    throw error;
+  }
+  const held = isHeld(aside);
+  if (held) linkSync(aside, file);
+  rmSync(aside, { force: true });
+  return !held;
+}
+
+/** Whether the process that left a lock still builds. In a container every build has the same number, this one's too. */
+function isHeld(file: string): boolean {
+  const holder = readHolder(file);
+  if (holder?.pid === self.pid) return holder.began === self.began;
+  return isRunning(holder?.pid);
+}
+
+function readHolder(file: string): Holder | undefined {
+  try {
+    return JSON.parse(readFileSync(file, "utf8")) as Holder;
   } catch {
     return undefined;
   }
@@ -42,10 +68,4 @@ export function isRunning(pid: number | undefined): boolean {
   } catch (error) {
     return hasCode(error, "EPERM");
   }
-}
-
-/** Whether an error of the system has a code such as `ENOSPC`, itself or in what caused it. */
-export function hasCode(error: unknown, code: string): boolean {
-  if (!(error instanceof Error)) return false;
-  return ("code" in error && error.code === code) || hasCode(error.cause, code);
 }

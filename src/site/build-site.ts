@@ -5,10 +5,12 @@ import type { Data } from "../models/data.ts";
 import { BuildFailure, explainFailure } from "./build-failure.ts";
 import { isRunning, takeBuildLock } from "./build-lock.ts";
 import { countSite, type SiteCount } from "./count-site.ts";
+import { evenOut } from "./even-out.ts";
 import { hostingFiles } from "./hosting-files.ts";
+import { settleTarget } from "./settle-target.ts";
 import { SHOWN_OPENLY } from "./shown-openly.ts";
 import type { Surroundings } from "./surroundings.ts";
-import { recoverSwap, swapFolder } from "./swap-folder.ts";
+import { swapFolder } from "./swap-folder.ts";
 
 export type BuildRequest = {
   readonly surroundings: Surroundings;
@@ -26,10 +28,12 @@ export type BuildRequest = {
  */
 export async function buildSite(request: BuildRequest): Promise<SiteCount> {
   const { root } = request.surroundings;
-  const release = takeBuildLock(join(root, ".rigsheet", "build.lock"));
+  const lockFile = join(root, ".rigsheet", "build.lock");
+  const release = takeBuildLock(lockFile);
   if (!release) {
     throw new BuildFailure(
-      "Another build is under way in this folder. Wait until it has ended, then start again.",
+      "Another build is under way in this folder. Wait until it has ended, then start again. " +
+        `If there is none, delete ${lockFile}.`,
     );
   }
   const fresh = join(root, ".rigsheet", `build-${process.pid}`);
@@ -41,8 +45,8 @@ export async function buildSite(request: BuildRequest): Promise<SiteCount> {
   process.once("SIGINT", stop).once("SIGTERM", stop);
   try {
     clearDeadBuilds(join(root, ".rigsheet"));
-    recoverSwap(request.target);
-    return await buildInto(fresh, request);
+    const target = settleTarget(request.target, request.surroundings);
+    return await buildInto(fresh, { ...request, target });
   } catch (error) {
     throw explainFailure(error, request.target);
   } finally {
@@ -61,6 +65,7 @@ async function buildInto(fresh: string, { surroundings, data, target }: BuildReq
   for (const { name, text } of hostingFiles(surroundings.base)) writeFileSync(join(fresh, name), text);
   const count = countSite(fresh);
   expectCount(count, surroundings, data);
+  evenOut(fresh, new Date());
   swapFolder(fresh, target);
   return count;
 }
@@ -77,10 +82,10 @@ function setEnvironment(
     RIGSHEET_SITE: origin ?? "",
     RIGSHEET_AUDIENCE: audience,
     RIGSHEET_DATE: date,
-    RIGSHEET_SECRET: secret ?? "",
     [SHOWN_OPENLY]: "",
     NODE_ENV: "production",
     ASTRO_TELEMETRY_DISABLED: "1",
+    ...(secret === undefined ? {} : { RIGSHEET_SECRET: secret }),
   });
 }
 
@@ -93,7 +98,7 @@ function expectCount(count: SiteCount, { audience }: Surroundings, data: Data): 
   };
   for (const [what, number] of Object.entries(expected)) {
     const made = count[what as keyof typeof expected];
-    if (made !== number) throw new BuildFailure(`Of ${number} ${what} pages only ${made} were made.`);
+    if (made !== number) throw new Error(`Of ${number} ${what} pages only ${made} were made.`);
   }
 }
 
@@ -102,7 +107,8 @@ function clearDeadBuilds(folder: string): void {
   if (!existsSync(folder)) return;
   for (const name of readdirSync(folder)) {
     const pid = /^build-(\d+)$/.exec(name)?.[1];
-    if (pid !== undefined && !isRunning(Number(pid))) clearAway(join(folder, name));
+    const isDead = Number(pid) === process.pid || !isRunning(Number(pid));
+    if (pid !== undefined && isDead) clearAway(join(folder, name));
   }
 }
 

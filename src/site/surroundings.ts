@@ -39,7 +39,8 @@ export function readSurroundings(root: string, environment: Environment, today: 
     ...(origin === undefined ? {} : { origin }),
     audience: readAudience(environment["RIGSHEET_AUDIENCE"]),
     date: readDay(environment["RIGSHEET_DATE"], today),
-    ...(secret ? { secret } : {}),
+    // An empty one is given too: a host that lost it must not have a new one made in its place.
+    ...(secret === undefined ? {} : { secret }),
   };
 }
 

@@ -1,35 +1,49 @@
 import { cpSync, existsSync, renameSync, rmSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
-import { hasCode } from "./build-lock.ts";
+import { hasCode } from "./has-code.ts";
 
 /** Names beside a folder while it is replaced. They begin so that git passes over them. */
-const beside = (target: string): { readonly fresh: string; readonly old: string } => ({
-  fresh: join(dirname(target), `.rigsheet-${basename(target)}-new`),
-  old: join(dirname(target), `.rigsheet-${basename(target)}-old`),
-});
+const beside = (target: string) => {
+  const named = (what: string): string => join(dirname(target), `.rigsheet-${basename(target)}-${what}`);
+  return { copy: named("copy"), fresh: named("new"), old: named("old") };
+};
+
+const clearAway = (folder: string): void => {
+  rmSync(folder, { recursive: true, force: true, maxRetries: 3 });
+};
 
 /**
- * Puts a finished folder in the place of another. The old one is moved aside, never changed: whoever looks sees all of
- * the old or all of the new.
+ * Puts a finished folder in the place of another, by two changes of name with nothing between them. Whoever looks sees all
+ * of the old or all of the new; a build killed just between the two is put right by {@link recoverSwap}.
  */
 export function swapFolder(finished: string, target: string): void {
-  const { fresh, old } = beside(target);
-  rmSync(fresh, { recursive: true, force: true });
-  rmSync(old, { recursive: true, force: true });
-  moveFolder(finished, fresh);
-  if (existsSync(target)) renameSync(target, old);
-  renameSync(fresh, target);
-  rmSync(old, { recursive: true, force: true });
+  const { copy, fresh, old } = beside(target);
+  for (const folder of [copy, fresh, old]) clearAway(folder);
+  moveFolder(finished, fresh, copy);
+  try {
+    if (existsSync(target)) renameSync(target, old);
+    renameSync(fresh, target);
+  } catch (error) {
+    recoverSwap(target);
+    throw error;
+  }
+  clearAway(old);
 }
 
-/** Moves a folder; across file systems by copying. */
-function moveFolder(from: string, to: string): void {
+/** Moves a folder; to another disk by a copy, which gets the name only when it is whole. */
+function moveFolder(from: string, to: string, copy: string): void {
   try {
     renameSync(from, to);
   } catch (error) {
     if (!hasCode(error, "EXDEV")) throw error;
-    cpSync(from, to, { recursive: true });
-    rmSync(from, { recursive: true, force: true });
+    try {
+      cpSync(from, copy, { recursive: true, preserveTimestamps: true });
+      renameSync(copy, to);
+    } catch (full) {
+      clearAway(copy);
+      throw full;
+    }
+    clearAway(from);
   }
 }
 
@@ -38,12 +52,12 @@ function moveFolder(from: string, to: string): void {
  * new folder beside it was finished before the old one was moved, so it takes its place.
  */
 export function recoverSwap(target: string): boolean {
-  const { fresh, old } = beside(target);
-  const left = [fresh, old].some((folder) => existsSync(folder));
+  const { copy, fresh, old } = beside(target);
+  const left = [copy, fresh, old].some((folder) => existsSync(folder));
   if (!existsSync(target)) {
     if (existsSync(fresh)) renameSync(fresh, target);
     else if (existsSync(old)) renameSync(old, target);
   }
-  for (const folder of [fresh, old]) rmSync(folder, { recursive: true, force: true });
+  for (const folder of [copy, fresh, old]) clearAway(folder);
   return left;
 }

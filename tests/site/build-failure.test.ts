@@ -1,6 +1,6 @@
 import { tmpdir } from "node:os";
 import { describe, expect, it } from "vitest";
-import { explainFailure } from "../../src/site/build-failure.ts";
+import { BuildFailure, explainFailure } from "../../src/site/build-failure.ts";
 
 const withCode = (code: string, message: string): Error => Object.assign(new Error(message), { code });
 const there = tmpdir();
@@ -21,6 +21,17 @@ describe("a build that failed", () => {
     expect(explainFailure(withCode("EACCES", "permission denied, mkdir '/dist'"), nowhere).message).toBe(
       "A file or folder may not be written: permission denied, mkdir '/dist'.",
     );
+  });
+
+  it("says that a folder cannot be replaced where another disk is mounted", () => {
+    expect(explainFailure(withCode("EBUSY", "resource busy, rename"), nowhere).message).toBe(
+      "/nowhere/dist cannot be replaced as a whole: another disk is mounted there, or a program has it open. Close that program, or put the site into a folder inside it with --out.",
+    );
+  });
+
+  it("is told as it is where its message was written for people", () => {
+    const failure = new BuildFailure("The site cannot be put there.");
+    expect(explainFailure(failure, there)).toBe(failure);
   });
 
   it("says anything else as it was said", () => {

@@ -1,9 +1,10 @@
-import { spawnSync } from "node:child_process";
-import { existsSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { spawn, spawnSync } from "node:child_process";
+import { existsSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
-import { hasCode, isRunning, takeBuildLock } from "../../src/site/build-lock.ts";
+import { isRunning, takeBuildLock } from "../../src/site/build-lock.ts";
+import { ROOT } from "../support/run-command.ts";
 
 let file = "";
 beforeEach(() => {
@@ -35,6 +36,42 @@ describe("the lock of a build", () => {
       release?.();
     }
   });
+
+  it("is taken over in a container, where the killed build had the number this one has", () => {
+    takeBuildLock(file)?.();
+    writeFileSync(file, JSON.stringify({ pid: process.pid, began: 1 }));
+    expect(takeBuildLock(file)).toBeTypeOf("function");
+  });
+
+  it("is held by one of many that begin at once and find it dead", async () => {
+    takeBuildLock(file)?.();
+    const taker = `
+      import { takeBuildLock } from ${JSON.stringify(join(ROOT, "src/site/build-lock.ts"))};
+      process.stdin.once("data", () => {
+        console.log(takeBuildLock(${JSON.stringify(file)}) ? "taken" : "held");
+        process.stdin.once("data", () => process.exit());
+      });
+      console.log("ready");`;
+    for (let round = 0; round < 5; round++) {
+      writeFileSync(file, JSON.stringify({ pid: deadPid(), began: 1 }));
+      const takers = Array.from({ length: 4 }, () =>
+        spawn(process.execPath, ["--input-type=module", "-e", taker]),
+      );
+      const saidBy = (taker: (typeof takers)[number]) =>
+        new Promise<string>((resolve) =>
+          taker.stdout.once("data", (said: Buffer) => {
+            resolve(String(said).trim());
+          }),
+        );
+      await Promise.all(takers.map(saidBy));
+      const answers = Promise.all(takers.map(saidBy));
+      for (const taker of takers) taker.stdin.write("take");
+      expect((await answers).sort()).toEqual(["held", "held", "held", "taken"]);
+      for (const taker of takers) taker.kill();
+      await Promise.all(takers.map((taker) => new Promise((resolve) => taker.once("close", resolve))));
+    }
+    expect(readdirSync(dirname(file))).toEqual(["build.lock"]);
+  });
 });
 
 describe("whether a process runs", () => {
@@ -44,14 +81,5 @@ describe("whether a process runs", () => {
       false,
       false,
     ]);
-  });
-});
-
-describe("the code of an error", () => {
-  it("is found in what caused it", () => {
-    const full = Object.assign(new Error("no space"), { code: "ENOSPC" });
-    expect(hasCode(new Error("a", { cause: new Error("b", { cause: full }) }), "ENOSPC")).toBe(true);
-    expect(hasCode(new Error("a"), "ENOSPC")).toBe(false);
-    expect(hasCode("ENOSPC", "ENOSPC")).toBe(false);
   });
 });

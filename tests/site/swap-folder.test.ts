@@ -1,3 +1,4 @@
+import { spawnSync } from "node:child_process";
 import {
   existsSync,
   mkdirSync,
@@ -12,6 +13,9 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { recoverSwap, swapFolder } from "../../src/site/swap-folder.ts";
+import { ROOT } from "../support/run-command.ts";
+
+const KILLED_SWAP = join(ROOT, "tests/support/killed-swap.ts");
 
 let folder = "";
 beforeEach(() => {
@@ -83,6 +87,31 @@ describe("what a killed replacement left", () => {
     recoverSwap(target());
     expect(shown()).toBe("old");
   });
+
+  it("is cleared where a copy to another disk was not whole, and never becomes the site", () => {
+    make(".rigsheet-dist-copy", "half");
+    expect(recoverSwap(target())).toBe(true);
+    expect(readdirSync(folder)).toEqual([]);
+  });
+
+  it.each(["", "--across"])(
+    "is the old or the new site, whole, whichever change on the disk it was killed before %s",
+    (across) => {
+      const seen: string[] = [];
+      for (let at = 0; seen.at(-1) !== "ended"; at++) {
+        for (const name of readdirSync(folder)) rmSync(join(folder, name), { recursive: true });
+        make("dist", "old");
+        make("build", "new");
+        const { signal } = spawnSync(process.execPath, [KILLED_SWAP, folder, String(at), across]);
+        recoverSwap(target());
+        seen.push(signal === null ? "ended" : shown());
+        expect(readdirSync(target())).toEqual(["index.html"]);
+        expect(readdirSync(folder).filter((name) => name !== "build")).toEqual(["dist"]);
+      }
+      expect(new Set(seen)).toEqual(new Set(["old", "new", "ended"]));
+      expect(seen.indexOf("new")).toBeGreaterThan(seen.lastIndexOf("old"));
+    },
+  );
 
   it("is nothing where nothing was ever built", () => {
     expect(recoverSwap(target())).toBe(false);
