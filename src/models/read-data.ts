@@ -1,7 +1,7 @@
 import type { AthleteContext, KnownCompetition, KnownWorkout } from "./athlete-file/context.ts";
 import type { Competition } from "./competition.ts";
 import { checkAthletes, type AthleteOfFile } from "./data-folder/check-athletes.ts";
-import { checkField, checkNames } from "./data-folder/check-workout.ts";
+import { checkFields, checkNames } from "./data-folder/check-workout.ts";
 import { makeCollector, type Collector } from "./data-folder/collect.ts";
 import { readLibrary } from "./data-folder/read-library.ts";
 import { sortFiles, type SortedFiles } from "./data-folder/sort-files.ts";
@@ -114,7 +114,7 @@ function readWorkouts(
     const workout = collector.take(readWorkout(file, movements));
     collector.faults.push(...checkNames(file, names));
     if (!workout) return [];
-    collector.faults.push(...checkField(workout, file, fields));
+    collector.faults.push(...checkFields(workout, file, fields, movements));
     return [workout];
   });
 }

@@ -4,6 +4,7 @@ import type { Movement } from "./movement.ts";
 import { divisionWords } from "./notation/division-words.ts";
 import { placedFault, tellText, type Faults } from "./notation/notation-fault.ts";
 import { PART_KINDS } from "./notation/part-phrases.ts";
+import { readFieldEntry } from "./notation/field-phrase.ts";
 import { readObjective } from "./notation/objective-phrase.ts";
 import { readPart, type ReadPart } from "./notation/read-part.ts";
 import type { WrittenPart } from "./notation/written-part.ts";
@@ -15,7 +16,7 @@ import { seconds } from "./quantity.ts";
 import { checkOpened, type SourceFile } from "./read.ts";
 import { checkEarly, earlyPerformances } from "./notation/early.ts";
 import { workoutSchema, type ShapedPart, type ShapedWorkout } from "./schemas/workout-schema.ts";
-import type { EarlyPerformance, Part, PartStart, Workout } from "./workout.ts";
+import type { EarlyPerformance, NamedField, Part, PartStart, Workout } from "./workout.ts";
 import { splitFrontMatter } from "./yaml/front-matter.ts";
 import { openYaml, type OpenedYaml, type Path } from "./yaml/open-yaml.ts";
 
@@ -47,6 +48,7 @@ export function readWorkout(file: SourceFile, movements: ReadonlyMap<string, Mov
     faults,
   );
   const objective = readObjective(textAt(entries, "objective"), faults);
+  const fields = readFieldEntry(entries["field"], divisions, names, faults);
   if (shaped.ok) checkEarly(shaped.value.early, divisions, names, faults);
   const placed = distinct(faults.map((fault) => placedFault(fault, opened)));
   const all = [...(shaped.ok ? shaped.notices : shaped.faults.map(inTradeWords)), ...placed];
@@ -59,7 +61,7 @@ export function readWorkout(file: SourceFile, movements: ReadonlyMap<string, Mov
     return [mergedPart(part.read, shape, opened.placeAt(part.written.path))];
   });
   const early = earlyPerformances(shaped.value.early, divisions, names, opened);
-  const value = workoutOf(file, shaped.value, { parts: read, total, early, objective, place });
+  const value = workoutOf(file, shaped.value, { parts: read, total, fields, early, objective, place });
   return { ok: true, value, notices: all };
 }
 
@@ -214,6 +216,7 @@ function mergedPart(read: ReadPart, shape: Omit<ShapedPart, "name">, place: Plac
 type Settled = {
   readonly parts: readonly Part[];
   readonly total: readonly string[] | undefined;
+  readonly fields: readonly NamedField[];
   readonly early: readonly EarlyPerformance[];
   readonly objective: Pick<Workout, "objective" | "objectiveLoad">;
   readonly place: Place;
@@ -221,7 +224,7 @@ type Settled = {
 
 function workoutOf(file: SourceFile, shape: ShapedWorkout, settled: Settled): Workout {
   const between = shape["between stations"];
-  const { parts, total, early, objective, place } = settled;
+  const { parts, total, fields, early, objective, place } = settled;
   return {
     id: file.path.replace(/^.*[/\\]/, "").replace(/\.\w+$/, ""),
     title: shape.title,
@@ -234,7 +237,7 @@ function workoutOf(file: SourceFile, shape: ShapedWorkout, settled: Settled): Wo
     standards: shape.standards,
     equipment: shape.equipment,
     ...(between === undefined ? {} : { floor: { between } }),
-    ...(shape.field === undefined ? {} : { field: shape.field }),
+    fields,
     early,
     ...objective,
   };

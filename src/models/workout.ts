@@ -222,6 +222,12 @@ export type EarlyPerformance = {
   readonly place: Place;
 };
 
+/**
+ * A sample of scores as a workout names it: for one part, or for every part whose score it counts. The file's name by
+ * division; a division without one is not compared.
+ */
+export type NamedField = { readonly part?: string; readonly files: Readonly<Record<string, string>> };
+
 export type Workout = {
   readonly id: string;
   readonly title: string;
@@ -237,7 +243,8 @@ export type Workout = {
   readonly equipment: readonly string[];
   /** Metres between stations on the floor plan, if the event prescribes one. */
   readonly floor?: { readonly between: Length };
-  readonly field?: string;
+  /** Samples of scores to be compared with; none where places are not spoken of. */
+  readonly fields: readonly NamedField[];
   readonly early: readonly EarlyPerformance[];
   /** What the coach asks of the lifting part. */
   readonly objective: "expected-lift" | "expected-place" | "chance-of-load";

@@ -227,6 +227,46 @@ describe("names in other files", () => {
     ]);
   });
 
+  it("of fields may be one for each part, or one for each division", () => {
+    const parts = (field: string): SourceFile =>
+      file(
+        "content/workouts/low-water.mdx",
+        "---",
+        "title: Low Water",
+        "parts:",
+        "  - {name: a, amrap: 5:00, work: [10 burpee]}",
+        "  - {name: b, starts: after a, for time: cap 9:00, work: [20 burpee]}",
+        `field: ${field}`,
+        "---",
+      );
+    const reps = file("content/fields/reps.csv", "reps", "100");
+    const times = file("content/fields/times.csv", "seconds", "100");
+    const problems = (field: string): readonly string[] =>
+      told([reps, times, parts(field)]).map((text) => /wrong {4}.*/.exec(text)?.[0] ?? text);
+    expect(problems("{a: reps, b: times}")).toEqual([]);
+    expect(problems("{a: reps/nothing}")).toEqual([]);
+    expect(problems("{b: reps}")).toEqual(["wrong    the field holds reps, and part b is not scored so"]);
+    expect(problems("{a: rep}")).toEqual(["wrong    there is no field of this name"]);
+    expect(problems("reps/rep")).toEqual(["wrong    there is no field of this name"]);
+    expect(problems("{c: reps}")).toEqual(['wrong    no part is called "c"']);
+    expect(problems("reps/reps/reps")).toEqual(["wrong    3 fields for 2 divisions"]);
+  });
+
+  it("of fields are told where the file is parted into divisions of which none is the workout's", () => {
+    const wave = file("content/fields/wave.csv", "division,reps", "junior,100", "masters,90");
+    expect(told([wave, workout("low-water", "field: wave")])).toEqual([
+      lines(
+        "content/workouts/low-water.mdx, line 6, column 8: Fault",
+        "found    wave",
+        "wrong    this field is of junior, masters, and the workout is of men, women",
+        "allowed  results of men, women; without a column `division` or `lift` they are taken for everybody's",
+        "to do    Name the divisions of the field and of the workout alike, or name another field.",
+      ),
+    ]);
+    const women = file("content/fields/wave.csv", "sex,reps", "F,90", "M,100");
+    expect(told([women, workout("low-water", "field: wave")])).toEqual([]);
+  });
+
   it("of movements are checked inside the library", () => {
     expect(told([], [movement("burpee", "easier: [air squatt]"), movement("air-squat")])).toEqual([
       lines(

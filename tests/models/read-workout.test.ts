@@ -15,6 +15,7 @@ describe("a workout", () => {
       divisions: ["men", "women"],
       standards: [],
       equipment: [],
+      fields: [],
       early: [],
       objective: "expected-lift",
     });
@@ -54,7 +55,7 @@ describe("a workout", () => {
     expect(workout).toMatchObject({
       summary: "Short and wet.",
       competition: "water-week",
-      field: "weir-field",
+      fields: [{ files: { men: "weir-field", women: "weir-field" } }],
       standards: ["Knee to the floor"],
       equipment: ["rower", "barbell"],
       floor: { between: { value: 5, unit: "m" } },

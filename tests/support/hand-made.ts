@@ -96,6 +96,7 @@ export const workout = (parts: readonly PartSketch[], given: Partial<Workout> = 
   parts: parts.map(part),
   standards: [],
   equipment: [],
+  fields: [],
   early: [],
   objective: "expected-lift",
   ...given,

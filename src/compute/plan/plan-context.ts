@@ -24,7 +24,8 @@ export type PlanContext = {
   readonly gymAssumed: boolean;
   readonly bar: Bar;
   readonly competition?: Competition;
-  readonly fields: readonly Field[];
+  /** Samples of scores the athlete is compared with, by part; that named for the part itself first. */
+  readonly fields: ReadonlyMap<string, readonly Field[]>;
   readonly start?: StartInstant;
   readonly withholding: Withholding;
   readonly capacity: Capacity;

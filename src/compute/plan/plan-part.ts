@@ -144,7 +144,7 @@ function liftPart(
 ): { readonly lifting?: Lifting; readonly missing: readonly string[] } {
   const { athlete, library, gym, date, competition, overrides } = context;
   const work = before?.part.paced?.work;
-  const field = context.fields.find(({ kind }) => kind === "load");
+  const field = context.fields.get(part.name)?.find(({ kind }) => kind === "load");
   const planned = planLifting({
     part,
     course,

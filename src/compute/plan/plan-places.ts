@@ -10,7 +10,7 @@ import { resultOf } from "./plan-total.ts";
 
 /** Places of a part whose score the field at hand counts; nothing is said where there is no such field. */
 export function placesOfPart({ plan }: PlannedPart, context: PlanContext): PartPlan["places"] {
-  const field = context.fields.find((each) => countsScoreOf(each, plan));
+  const field = context.fields.get(plan.name)?.find((each) => countsScoreOf(each, plan));
   const range = resultOf(plan);
   if (field === undefined || range === undefined) return undefined;
   const results = resultsIn(field, plan, range);

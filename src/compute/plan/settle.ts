@@ -1,7 +1,9 @@
 import type { Athlete, IsoDate } from "../../models/athlete.ts";
+import { chooseField, fieldsOfFile, namesLifted } from "../../models/choose-field.ts";
 import type { Data } from "../../models/data.ts";
+import type { Field } from "../../models/field.ts";
 import { inMetres } from "../../models/quantity.ts";
-import type { Workout } from "../../models/workout.ts";
+import type { Part, Workout } from "../../models/workout.ts";
 import { type BestLift, bestLift } from "../capacity/best-lift.ts";
 import { capacityOf } from "../capacity/capacity.ts";
 import { withhold } from "../cautions/withhold.ts";
@@ -27,7 +29,6 @@ export function settle(
   const { gym, assumed: gymAssumed } = planPlace(athlete, data);
   const competition =
     workout.competition === undefined ? undefined : data.competitions.get(workout.competition);
-  const field = workout.field === undefined ? undefined : data.fields.get(workout.field);
   const bests = new Map<string, BestLift | undefined>();
   const best = (id: string): BestLift | undefined => {
     const movement = library.movements.get(id);
@@ -50,7 +51,9 @@ export function settle(
       gymAssumed,
       bar,
       ...(competition !== undefined && { competition }),
-      fields: field === undefined ? [] : [field],
+      fields: new Map(
+        workout.parts.map((part) => [part.name, fieldsOfPart(workout, part, division.division, data)]),
+      ),
       ...(start !== undefined && { start }),
       withholding: withhold(athlete, workout, library, date, overrides),
       capacity: capacityOf({
@@ -80,4 +83,22 @@ export function settle(
       overrides,
     },
   };
+}
+
+/** The samples a division is compared with in a part, that named for the part before those named for all. */
+function fieldsOfPart(
+  { fields }: Workout,
+  part: Part,
+  division: string,
+  { fields: known, library }: Data,
+): readonly Field[] {
+  const lifts = namesLifted(part, division, library.movements);
+  const named = [
+    ...fields.filter((one) => one.part === part.name),
+    ...fields.filter((one) => one.part === undefined),
+  ];
+  return named.flatMap(({ files }) => {
+    const file = files[division];
+    return file === undefined ? [] : (chooseField(fieldsOfFile(known, file), { division, lifts }) ?? []);
+  });
 }

@@ -1,96 +1,85 @@
-import type { MassUnit } from "../quantity.ts";
-
-/** What the numbers of a column are. */
-export type Measure =
-  | { readonly kind: "time" | "reps" | "calories" | "metres" }
-  | { readonly kind: "load"; readonly unit?: MassUnit }
-  /** Scores as published, each with its own unit. */
-  | { readonly kind: "text" }
-  /** `value`: what it is stands in the column of kinds or in a remark. */
-  | { readonly kind: "stated-elsewhere" };
+import { isKindName, measureOf, type Measure, plainHeading } from "./measure-of.ts";
 
 export type Columns = {
   readonly score: { readonly index: number; readonly measure: Measure };
+  /** Reps of those whom the cap stopped, where times and reps have a column each. */
+  readonly reps?: number;
   readonly count?: number;
-  readonly group?: number;
+  /** What parts the athletes into divisions or lifts; several columns together make one name. */
+  readonly groups: readonly number[];
   readonly version?: number;
   /** What kind of result each row is: finish, capped, reps... */
   readonly kind?: number;
+  /** The unit of each row. */
+  readonly unit?: number;
 };
+
+/** Columns whose names do not say what they are; `percentiles` where they are those of a table of percentiles. */
+export type UnknownColumns = { readonly unknown: readonly string[]; readonly percentiles: boolean };
 
 /** What a header may be called, for messages. */
 export const HEADERS =
   "`seconds` or `time`, `reps`, `calories`, `metres`, `load kg`, `load lb`, or `score` for scores as published; with them `count`, `division`, `result` (finish or capped, beside `value`)";
 
-const COUNT = /^(?:count|counts|n|number|how many|athletes|frequency)$/;
-const GROUP = /^(?:division|lift|category|class|group|sex|gender)$/;
+const COUNT =
+  /^(?:counts?|n|number|how many|(?:(?:number|no|nr|count) (?:of )?)?(?:athletes|people|results|entries)|(?:athlete|result)s? count|freq(?:uency)?|occurrences)$/;
+const GROUP = /^(?:division|lift|movement|category|class|group|age group|sex|gender)$/;
 const VERSION = /^(?:version|scaling|rx or scaled)$/;
+const UNIT = /^units?$/;
+/** Columns that say nothing more than the score does. */
+const IGNORED = /^(?:rank|ranking|place|position|pos|#)$/;
+const PERCENTILE = /^(?:p ?\d+|q\d+|\d+ ?%|median|mean|average|sd|percentiles?|quantiles?|pct|percent)$/;
 
 /** Finds what each column of a header is; the unknown ones are named. */
-export function findColumns(header: readonly string[]): Columns | { readonly unknown: readonly string[] } {
-  const [only, another] = header;
-  const names = header.map((name) =>
-    name
-      .toLowerCase()
-      .replace(/[_\s]+/g, " ")
-      .replace(/[()[\]]/g, " ")
-      .replace(/\s+/g, " ")
-      .trim(),
-  );
-  const at = (pattern: RegExp): number | undefined => {
-    const index = names.findIndex((name) => pattern.test(name));
-    return index === -1 ? undefined : index;
-  };
-  const [count, group, version] = [at(COUNT), at(GROUP), at(VERSION)];
-  const taken = new Set([count, group, version].filter((index) => index !== undefined));
+export function findColumns(header: readonly string[]): Columns | UnknownColumns {
+  const names = header.map(plainHeading);
+  const found = (pattern: RegExp): readonly number[] =>
+    names.flatMap((name, index) => (pattern.test(name) ? [index] : []));
+  const [[count], groups, [version], [unit]] = [found(COUNT), found(GROUP), found(VERSION), found(UNIT)];
+  const single = [count, version, unit].filter((index) => index !== undefined);
+  const taken = new Set([...single, ...groups, ...found(IGNORED)]);
   const values = names.flatMap((name, index) => {
     const measure = taken.has(index) ? undefined : measureOf(name);
     return measure ? [{ index, measure }] : [];
   });
-  const kind =
-    values.length > 1
-      ? values.find(({ index }) => /^(?:result|kind)$/.test(names[index] ?? ""))?.index
-      : undefined;
+  const kind = values.length > 1 ? values.find(({ index }) => isKindName(names[index]))?.index : undefined;
   const scores = values.filter(({ index }) => index !== kind);
-  const [score] = scores;
+  const reps = repsBesideTimes(scores);
+  const [score] = scores.filter(({ index }) => index !== reps);
   const unknown = header.filter(
-    (_name, index) => !taken.has(index) && !values.some((value) => value.index === index),
+    (_, index) => !taken.has(index) && !values.some((one) => one.index === index),
   );
   // A table of one column is one of scores, whatever the event is called.
-  if (only !== undefined && another === undefined && !score && taken.size === 0) {
-    return { score: { index: 0, measure: { kind: "text" } } };
+  if (header.length === 1 && !score && taken.size === 0 && !PERCENTILE.test(names[0] ?? "")) {
+    return { score: { index: 0, measure: { kind: "text" } }, groups: [] };
   }
-  if (!score || scores.length > 1 || unknown.length > 0) {
+  if (!score || scores.length > (reps === undefined ? 1 : 2) || unknown.length > 0) {
+    const told = scores.length > 1 ? scores.map(({ index }) => header[index] ?? "") : header;
     return {
-      unknown:
-        unknown.length > 0
-          ? unknown
-          : scores.length > 1
-            ? scores.map(({ index }) => header[index] ?? "")
-            : header,
+      unknown: unknown.length > 0 ? unknown : told,
+      percentiles: names.some(
+        (name, index) => PERCENTILE.test(name) && unknown.includes(header[index] ?? ""),
+      ),
     };
   }
   return {
     score,
-    ...(count === undefined ? {} : { count }),
-    ...(group === undefined ? {} : { group }),
-    ...(version === undefined ? {} : { version }),
-    ...(kind === undefined ? {} : { kind }),
+    groups,
+    ...(reps !== undefined && { reps }),
+    ...(count !== undefined && { count }),
+    ...(version !== undefined && { version }),
+    ...(kind !== undefined && { kind }),
+    ...(unit !== undefined && { unit }),
   };
 }
 
-/** The measure a heading, or a remark `# unit: ...`, speaks of. */
-export function measureOf(name: string): Measure | undefined {
-  const load = /^(?:(?:load|weight|lift|total|score|value|max) ?)?(kgs?|lbs?|kilos?|pounds?)$/.exec(name);
-  if (load) return { kind: "load", unit: (load[1] ?? "").startsWith("k") ? "kg" : "lb" };
-  if (/^(?:load|weight|1rm|max)$/.test(name)) return { kind: "load" };
-  if (/^(?:seconds|secs?|s|time|times|finish|finish time|time s|time seconds|time in seconds)$/.test(name))
-    return { kind: "time" };
-  if (/^(?:reps?|repetitions|total reps|score reps)$/.test(name)) return { kind: "reps" };
-  if (/^(?:calories|cals?|score calories)$/.test(name)) return { kind: "calories" };
-  if (/^(?:metres|meters|m|distance m|distance metres)$/.test(name)) return { kind: "metres" };
-  if (/^value$/.test(name)) return { kind: "stated-elsewhere" };
-  if (/^(?:scores?|score as published|results?|as published|published|kind)$/.test(name))
-    return { kind: "text" };
-  return undefined;
+type Value = { readonly index: number; readonly measure: Measure };
+
+/** Where times and reps have a column each, that of the reps: those whom the cap stopped. */
+function repsBesideTimes(scores: readonly Value[]): number | undefined {
+  const [one, other, third] = scores;
+  if (!one || !other || third) return undefined;
+  const kinds = [one.measure.kind, other.measure.kind];
+  if (!kinds.includes("time") || !kinds.includes("reps")) return undefined;
+  return one.measure.kind === "reps" ? one.index : other.index;
 }

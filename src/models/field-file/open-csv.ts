@@ -18,8 +18,8 @@ const SEPARATORS = [";", "\t", ","] as const;
 
 /**
  * Opens a table: an invisible byte order mark is removed, the separator (semicolon, tab or comma) is found from the
- * header, remarks above it are parted off. A row with more or fewer cells than the header is a fault, and so is a quote
- * left open.
+ * header, remarks above it are parted off. Lines without any text are passed over. A row with more or fewer cells than the
+ * header is a fault, and so is a quote left open.
  */
 export function openCsv(file: SourceFile): OpenedCsv | { readonly faults: readonly Fault[] } {
   const lines = file.text.replace(/^\uFEFF/, "").split(/\r\n|\n|\r/);
@@ -80,8 +80,8 @@ function parseTable(
     return { faults: [faultAt(file, line, "", "the quotes in this line do not fit together", remedy)] };
   }
   const rows = parsed.map(({ record, info }): CsvRow => ({ cells: record, line: above + info.lines }));
-  const [header, ...body] = rows;
-  if (!header)
+  const [top, ...written] = rows;
+  if (!top)
     return {
       faults: [
         faultAt(
@@ -93,7 +93,12 @@ function parseTable(
         ),
       ],
     };
-  const uneven = body.find((row) => row.cells.length !== header.cells.length);
+  const width = top.cells.findLastIndex((cell) => cell !== "") + 1;
+  const header = { ...top, cells: withoutEmptyEnd(top.cells, width) };
+  const body = written
+    .filter(({ cells }) => cells.some((cell) => cell !== ""))
+    .map(({ cells, line }) => ({ cells: withoutEmptyEnd(cells, width), line }));
+  const uneven = body.find((row) => row.cells.length !== width);
   if (uneven) {
     const problem = `this line has ${uneven.cells.length} cells, and the header has ${header.cells.length}`;
     const remedy = `Check the separators (here: ${sayDelimiter(delimiter)}); a decimal comma needs semicolons between the cells.`;
@@ -101,6 +106,10 @@ function parseTable(
   }
   return { remarks, header, rows: body };
 }
+
+/** The cells of a row without the empty ones a spreadsheet adds behind the last column. */
+const withoutEmptyEnd = (cells: readonly string[], width: number): readonly string[] =>
+  cells.slice(width).every((cell) => cell === "") ? cells.slice(0, width) : cells;
 
 const sayDelimiter = (delimiter: string): string =>
   delimiter === ";" ? "semicolons" : delimiter === "\t" ? "tabs" : "commas";

@@ -2,7 +2,7 @@ import type { Checked, Fault } from "../fault.ts";
 import { nearestName } from "../nearest.ts";
 import { readTime } from "../quantities/time.ts";
 import type { SourceFile } from "../read.ts";
-import { measureOf, type Measure } from "./columns.ts";
+import { measureOf, type Measure } from "./measure-of.ts";
 import { faultAt, type CsvRemark } from "./open-csv.ts";
 
 /** What lines `# name: value` above the header say of the whole table. */
@@ -12,10 +12,11 @@ export type Remarks = {
   /** What the number behind `CAP+` is. */
   readonly capPlus?: "left" | "done";
   readonly totalReps?: number;
+  readonly repsPerRound?: number;
   readonly division?: string;
 };
 
-const NAMES = ["unit", "cap", "cap+", "total reps", "division"] as const;
+const NAMES = ["unit", "cap", "cap+", "total reps", "reps per round", "division"] as const;
 
 /** Reads the remarks that mean something; a remark without a colon is only for people. */
 export function readRemarks(file: SourceFile, written: ReadonlyMap<string, CsvRemark>): Checked<Remarks> {
@@ -37,7 +38,7 @@ export function readRemarks(file: SourceFile, written: ReadonlyMap<string, CsvRe
 }
 
 const ALLOWED =
-  "`# unit: kg`, `# cap: 20:00`, `# CAP+: reps left`, `# CAP+: reps done`, `# total reps: 225`, `# division: women`";
+  "`# unit: kg`, `# cap: 20:00`, `# CAP+: reps left`, `# CAP+: reps done`, `# total reps: 225`, `# reps per round: 30`, `# division: women`";
 
 function readRemark(name: string, value: string): Remarks | undefined {
   switch (name.replace(/\s*\+$/, "+")) {
@@ -57,6 +58,8 @@ function readRemark(name: string, value: string): Remarks | undefined {
           : undefined;
     case "total reps":
       return /^\d+$/.test(value) ? { totalReps: Number(value) } : undefined;
+    case "reps per round":
+      return /^[1-9]\d*$/.test(value) ? { repsPerRound: Number(value) } : undefined;
     case "division":
       return { division: value };
     default:

@@ -15,25 +15,40 @@ export type ScoreText = {
     | { readonly kind: "cap-plus"; readonly number: number }
     /** `decimal` where the sign in the number may begin decimals instead of grouping thousands. */
     | { readonly kind: "bare"; readonly number: number; readonly decimal?: number }
+    /** Rounds done and reps of the next one. */
+    | { readonly kind: "rounds"; readonly rounds: number; readonly reps: number }
+    /** Stopped by the cap; how much was done is not said. */
+    | { readonly kind: "cap-alone" }
     | { readonly kind: "no-result" }
     | { readonly kind: "unreadable" };
 };
 
-const SCALED = /(?:\s*[-–(,]\s*|\s+)(?:s|sc|scaled|foundations?)\)?\.?$/i;
-const PRESCRIBED = /(?:\s*[-–(,]\s*|\s+)(?:rx'?d?|prescribed)\)?$/i;
-const NO_RESULT = /^(?:|0|-+|--|n\/?a|dnf|dns|dq|wd|withdrawn|no (?:score|result)|none|\?|cap)$/i;
+/** An `s` behind a bare number are seconds; behind a hyphen, a bracket, a unit or a time it says scaled. */
+const SCALED =
+  /(?:(?:\s*[-(,]\s*|\s+)(?:sc|scaled|foundations?)|\s*[-(,]\s*s|(?<=reps?|cals?|kgs?|lbs?|:\d\d(?:\.\d+)?)\s+s)\)?\.?$/i;
+const PRESCRIBED = /(?:\s*[-(,]\s*|\s+)(?:rx'?d?|prescribed)\)?$/i;
+/** The time of a tie-break told beside the score. */
+const TIE_BREAK = /(?:\s*[-,/]?\s*\(?(?:tb|tie-?break)\W*|\s*\()\d{1,2}:\d\d(?:[.,]\d+)?\)?$/i;
+const NO_RESULT =
+  /^(?:|0|-+|n\/?a|dn[fsc]|ds?q|wd|w\/d|withdrawn|cut|absent|no (?:score|result|rep)|none|\?)$/i;
+const CAP_ALONE = /^(?:cap|capped|tc|time ?cap(?:ped)?)$/i;
 const CAP_PLUS = /^(?:cap|tc|c|time ?cap|\d{1,2}:\d\d(?::\d\d)?)\s*\+\s*(\d+)(?:\s*reps?)?$/i;
+const ROUNDS =
+  /^(\d{1,3})(?:\s*(?:rounds?|rds?|r)\s*(?:[+,&]|and)?\s*(?:(\d{1,4})\s*(?:reps?)?)?|\s*\+\s*(\d{1,4})\s*(?:reps?)?)$/i;
 
-/** Reads `19:29`, `214 reps`, `203 reps - s`, `CAP+28`, `12:00+28`, `185 lb`, `0`. */
+/** Reads `19:29`, `214 reps`, `203 reps - s`, `CAP+28`, `12:00+28`, `5+12`, `185 lb`, `0`. */
 export function readScoreText(text: string): ScoreText {
   const plain = plainText(text);
   const scaled = SCALED.test(plain);
-  const core = plain.replace(SCALED, "").replace(PRESCRIBED, "").trim();
+  const core = plain.replace(SCALED, "").replace(PRESCRIBED, "").replace(TIE_BREAK, "").trim();
   return { scaled, score: scoreOf(core) };
 }
 
 function scoreOf(core: string): ScoreText["score"] {
   if (NO_RESULT.test(core)) return { kind: "no-result" };
+  if (CAP_ALONE.test(core)) return { kind: "cap-alone" };
+  const rounds = ROUNDS.exec(core);
+  if (rounds) return { kind: "rounds", rounds: Number(rounds[1]), reps: Number(rounds[2] ?? rounds[3] ?? 0) };
   const capPlus = CAP_PLUS.exec(core);
   if (capPlus) return { kind: "cap-plus", number: Number(capPlus[1]) };
   const amount = /^([\d.,' ]+?)\s*(reps?|cals?|calories|m|metres|meters)$/i.exec(core);

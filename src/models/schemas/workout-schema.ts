@@ -68,7 +68,12 @@ export const workoutSchema = z.strictObject({
   competition: textField
     .optional()
     .describe("the competition it belongs to: a file of content/competitions, without its ending"),
-  field: textField.optional().describe("a sample of scores: a file of content/fields, without its ending"),
+  field: z
+    .union([phraseField, z.record(z.string(), phraseField)])
+    .optional()
+    .describe(
+      "a sample of scores: a file of content/fields, without its ending, or one for each part: `{a: wave-a, b: wave-b}`",
+    ),
   divisions: listField(nameField, { split: true })
     .default(["men", "women"])
     .describe(

@@ -1,0 +1,17 @@
+import { expect, it } from "vitest";
+import { findColumns } from "../../../src/models/field-file/columns.ts";
+
+it("columns are found in any order and under their usual names", () => {
+  expect(findColumns(["Number of athletes", "Gender", "Rank", "Load (kg)", "age group"])).toEqual({
+    score: { index: 3, measure: { kind: "load", unit: "kg" } },
+    groups: [1, 4],
+    count: 0,
+  });
+  expect(findColumns(["result", "value", "count"])).toMatchObject({ kind: 0, score: { index: 1 }, count: 2 });
+  expect(findColumns(["event 4"])).toMatchObject({ score: { index: 0, measure: { kind: "text" } } });
+});
+
+it("what is not known is named, and percentiles are told apart", () => {
+  expect(findColumns(["reps", "name"])).toEqual({ unknown: ["name"], percentiles: false });
+  expect(findColumns(["sex", "p5", "p50"])).toEqual({ unknown: ["p5", "p50"], percentiles: true });
+});
