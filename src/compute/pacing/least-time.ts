@@ -59,12 +59,13 @@ function shortestRest(
   count: number,
   longest: number,
 ): number | undefined {
-  const { amount } = question;
+  // Singles reach a whole number over a long stretch of rests: just under the amount is asked for, so that the shortest of them is found.
+  const enough = question.amount * (1 - REACHED);
   const over = (logarithm: number): number =>
-    setsReach(question, rules, count, Math.exp(logarithm), rules.spareShare) - amount;
+    setsReach(question, rules, count, Math.exp(logarithm), rules.spareShare) - enough;
   const root = findRoot(over, Math.log(rules.breakShortest), Math.log(longest), {
     width: REST_TO,
-    near: amount * REACHED,
+    near: (question.amount * REACHED) / 2,
     most: 30,
   });
   if (root.kind === "no-bracket") return root.atLow > 0 ? rules.breakShortest : undefined;

@@ -79,15 +79,14 @@ function fastestWay(question: SetQuestion, rules: Rules): SetPlan {
   if (way.kind === "one-set") return oneSet(question, way.cycle, 0);
   // What fewer sets may cost goes into the rests, so that the sets need not fall off so steeply.
   const { sizes, rest } = inWholeUnits(question, rules, way.ways, way.total);
-  const cycle = Math.max(fastest, (way.total - (sizes.length - 1) * rest) / amount);
+  const allowed = way.ways.length > 0 ? way.total : 0;
+  const cycle = Math.max(fastest, (allowed - (sizes.length - 1) * rest) / amount);
   const spent = amount * cycle + (sizes.length - 1) * rest;
   return { sizes, rest, cycle, restFirst: 0, total: spent, leastTotal: spent };
 }
 
 /** Rests are lengthened by this factor until whole units fit. */
 const LENGTHENED = 1.05;
-/** Ways slower than this factor of the best are not lengthened. */
-const NEARLY = 1.2;
 /** Whole units may use so much more of what is possible than parts of units were allowed. */
 const ROUNDING = 0.1;
 
@@ -108,19 +107,24 @@ function inWholeUnits(
     if (!best || even.use < best.use - 1e-9) best = { ...even, rest };
     if (even.use <= rules.spareShare + ROUNDING) return best;
   }
-  return best ?? lengthened(question, rules, ways, total);
+  return best ?? lengthened(question, rules, ways);
 }
 
-/** The quickest way once rests are lengthened until whole units fit; one at a time where none does. */
+/**
+ * The quickest way once rests are lengthened until whole units fit, one at a time among the ways tried. Sets never grow, so a number of
+ * sets that the first one cannot carry is hopeless, however long the rests.
+ */
 function lengthened(
   question: SetQuestion,
   rules: Rules,
   ways: readonly Breaking[],
-  total: number,
 ): { readonly sizes: readonly number[]; readonly rest: number } {
+  const { amount, fast, slow, fastest } = question;
+  const first = Math.floor(largestSet(fast + slow, question, rules, fastest, 1) + 1e-9);
+  const oneByOne = { count: Math.ceil(amount), rest: rules.breakShortest };
   let best: { sizes: readonly number[]; rest: number; resting: number } | undefined;
-  for (const way of ways) {
-    if (way.total > total * NEARLY) continue;
+  for (const way of [...ways, oneByOne]) {
+    if (first * way.count < amount) continue;
     for (let rest = way.rest; rest < LONGEST_TRIED; rest *= LENGTHENED) {
       const resting = (way.count - 1) * rest;
       if (best && resting >= best.resting) break;

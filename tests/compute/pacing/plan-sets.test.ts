@@ -150,6 +150,31 @@ describe("breaking an amount into sets", () => {
     expect(planSets(here, rules).leastTotal).toBeLessThan(best * 1.03);
   });
 
+  it("needs no longer from a tired start than one at a time with the shortest rest that is enough", () => {
+    const tired = fc.record({
+      ...anything,
+      amount: fc.integer({ min: 2, max: 30 }),
+      fast: fc.double({ min: 0, max: 1 / 3, noNaN: true }),
+      slow: fc.double({ min: 0.02, max: 2 / 3, noNaN: true }),
+    });
+    fc.assert(
+      fc.property(tired, (more) => {
+        const here = question(more);
+        const plan = planSets(here, rules);
+        const singles = Array.from({ length: more.amount }, () => 1);
+        // The shortest rest from 4 s in half seconds, tried one after the other.
+        let rest = 4;
+        const enough = (): boolean =>
+          possibleBefore(here, { sizes: singles, rest, restFirst: plan.restFirst }).every((now) => now >= 1);
+        while (!enough() && rest < 600) rest += 0.5;
+        const total = plan.restFirst + more.amount * more.fastest + (more.amount - 1) * rest;
+        // Five in a hundred is the step in which rests are lengthened, what fewer sets may cost comes on top.
+        expect(plan.leastTotal).toBeLessThan(total * 1.15);
+      }),
+      { numRuns: 300 },
+    );
+  });
+
   it("uses more time for the cycle, and breathes before a small set instead of breaking it", () => {
     expect(planSets(question({ amount: 10, time: 16 }), rules)).toMatchObject({ sizes: [10], cycle: 1.6 });
     const small = planSets(question({ amount: 5, time: 20 }), rules);
