@@ -73,6 +73,25 @@ export function setsReach(
   return reached;
 }
 
+/** Least that is left of the muscle after such a rest between any of so many singles, in units. */
+export function leftForSingles(question: SetQuestion, rules: Rules, count: number, rest: number): number {
+  const free = restIn(rest, rules) * rules.recoverySpeed * question.muscleRecovery;
+  const keepFast = Math.exp(-free / rules.refillFastSeconds);
+  const keepSlow = Math.exp(-free / rules.refillSlowSeconds);
+  const fastFull = question.full * rules.refillFastShare;
+  const slowFull = question.full - fastFull;
+  let { fast, slow } = question;
+  let least = Number.POSITIVE_INFINITY;
+  for (let set = 0; set < count; set += 1) {
+    const left = fast + slow;
+    if (set > 0) least = Math.min(least, left * question.unbroken);
+    const kept = Math.max(0, 1 - 1 / question.unbroken / left);
+    fast = fastFull - (fastFull - fast * kept) * keepFast;
+    slow = slowFull - (slowFull - slow * kept) * keepSlow;
+  }
+  return least;
+}
+
 /**
  * Sizes of at most so many sets with such a rest, in whole units, none larger than the one before and none larger than what is possible
  * then: each takes the same share of that, the smallest share that is enough; `use` is that share. Undefined where even all of it is

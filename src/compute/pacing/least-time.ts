@@ -1,5 +1,11 @@
 import { findRoot } from "../../numerics/find-root.ts";
-import { largestSet, refillPerIdleSecond, type SetQuestion, setsReach } from "./largest-sets.ts";
+import {
+  largestSet,
+  leftForSingles,
+  refillPerIdleSecond,
+  type SetQuestion,
+  setsReach,
+} from "./largest-sets.ts";
 import type { Rules } from "./rules.ts";
 
 /** Rests are found to this share, and sets are enough when they reach all but this share of the amount. */
@@ -72,6 +78,25 @@ function shortestRest(
   return Math.exp(root.at);
 }
 
+/** A first set shorter than this makes whole units too coarse to be planned in parts. */
+const COARSE = 2;
+
+/** One at a time with the shortest rest; undefined where sets are longer, or parts of a unit are asked for. */
+function oneByOne(question: SetQuestion, rules: Rules, first: number): Breaking | undefined {
+  const { amount: count, fastest } = question;
+  if (first >= COARSE || count < 2 || !Number.isInteger(count)) return undefined;
+  const spare = (logarithm: number): number =>
+    leftForSingles(question, rules, count, Math.exp(logarithm)) - 1;
+  const root = findRoot(spare, Math.log(rules.breakShortest), Math.log(LONGEST_TRIED), {
+    width: REST_TO,
+    near: REACHED,
+    most: 30,
+  });
+  if (root.kind === "no-bracket" && root.atLow < 0) return undefined;
+  const rest = root.kind === "no-bracket" ? rules.breakShortest : Math.exp(root.at);
+  return { count, rest, total: count * fastest + (count - 1) * rest };
+}
+
 /** Seconds per unit of one set slowed down until the pauses inside the cycle rest the muscle enough. */
 function drawnOutCycle(question: SetQuestion, rules: Rules): number | undefined {
   const { amount, fastest, unbroken, muscleRecovery } = question;
@@ -98,7 +123,9 @@ export function leastTimeOf(question: SetQuestion, rules: Rules): LeastTime {
   }
   const drawn = question.held ? undefined : drawnOutCycle(question, rules);
   const toBeat = drawn === undefined ? Number.POSITIVE_INFINITY : amount * drawn;
-  const ways = waysToBreak(question, rules, Math.ceil(amount / first));
+  const broken = waysToBreak(question, rules, Math.ceil(amount / first));
+  const singles = oneByOne(question, rules, first);
+  const ways = singles ? [...broken.filter(({ count }) => count !== singles.count), singles] : broken;
   const best = Math.min(toBeat, ...ways.map((way) => way.total));
   const total = best * (1 + rules.fewerSetsWorth);
   if (drawn !== undefined && toBeat <= total) return { kind: "one-set", cycle: drawn, total: toBeat };

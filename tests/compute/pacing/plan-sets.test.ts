@@ -168,8 +168,8 @@ describe("breaking an amount into sets", () => {
           possibleBefore(here, { sizes: singles, rest, restFirst: plan.restFirst }).every((now) => now >= 1);
         while (!enough() && rest < 600) rest += 0.5;
         const total = plan.restFirst + more.amount * more.fastest + (more.amount - 1) * rest;
-        // Rests are lengthened in steps, fewer sets may cost a little, and parts of units are planned before whole ones.
-        expect(plan.leastTotal).toBeLessThan(total * 1.3);
+        // Fewer sets may cost three in a hundred; rests are lengthened by five.
+        expect(plan.leastTotal).toBeLessThan(total * 1.1);
       }),
       { numRuns: 300 },
     );
