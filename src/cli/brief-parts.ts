@@ -1,18 +1,19 @@
 import type { PartPlan, Plan } from "../models/plan/plan.ts";
 import { sayAfterMiss } from "../wording/after-miss.ts";
 import { sayRow } from "../wording/amount.ts";
+import { sayCeiling } from "../wording/ceiling.ts";
 import { sayEarlyChange } from "../wording/early-splits.ts";
 import { sayEnding, sayRoles } from "../wording/ending.ts";
 import { sayIfThenSentence } from "../wording/if-then.ts";
 import { sayKilograms, sayLoad, sayMass } from "../wording/mass.ts";
 import { sayCount } from "../wording/number.ts";
 import { clockShift, sayWhichClock } from "../wording/part-clock.ts";
-import { sayExpectedPlace, sayHoldBack, sayWorth } from "../wording/places.ts";
+import { sayPlaces } from "../wording/places.ts";
 import { sayPerSide } from "../wording/plates.ts";
 import { sayRange } from "../wording/score.ts";
 import { saySetsAndRests } from "../wording/sets.ts";
 import { sayChance, sayShare } from "../wording/share.ts";
-import { sayClock, sayDuration } from "../wording/time.ts";
+import { sayClock } from "../wording/time.ts";
 import { columns, wrap } from "./text-block.ts";
 
 /** The work of a part: every row with its clock, then what to know about it. */
@@ -32,8 +33,6 @@ export function workText(part: PartPlan, plan: Plan): readonly string[] {
       : `${sayRow(row)}${row.load ? ` ${sayLoad(row.load, units)}` : ""}: ${saySetsAndRests(row.sets)}${row.tieBreak ? " (tie-break time)" : ""}`,
   ]);
   const half = pacing.half && `Half of the work is done at ${sayClock(pacing.half.clock + shift)}.`;
-  const ceiling =
-    pacing.ceiling && `Round ${pacing.ceiling.round} no faster than ${sayDuration(pacing.ceiling.seconds)}.`;
   return [
     ...columns(
       [[inRounds ? "round" : "", "clock", "done", sayWhichClock(part) ?? ""], ...rows],
@@ -42,19 +41,19 @@ export function workText(part: PartPlan, plan: Plan): readonly string[] {
     "",
     ...[
       sayRoles(pacing),
-      ceiling,
+      sayCeiling(pacing),
       half,
       ...pacing.ifThen.map((one) => sayIfThenSentence(one, pacing, context)),
       sayEnding(pacing, context),
       pacing.earlySplits && sayEarlyChange(pacing.earlySplits),
-      ...(places ? [sayExpectedPlace(places), sayWorth(places), sayHoldBack(places, units)] : []),
+      ...(places ? sayPlaces(places, units) : []),
     ].flatMap((line) => (line === undefined || line === "" ? [] : wrap(line, 2, 4))),
   ];
 }
 
 /** The lifts of a part: the made line with plates and what to do after a miss, then the finish table. */
 export function liftText(part: PartPlan, plan: Plan): readonly string[] {
-  const { lifting } = part;
+  const { lifting, places } = part;
   if (!lifting) return [];
   const { units } = plan.athlete;
   const shift = clockShift(part);
@@ -85,5 +84,10 @@ export function liftText(part: PartPlan, plan: Plan): readonly string[] {
       : `first lift ${sayClock(row.firstLift)}, ${sayCount(row.lifts, "lift", "lifts")}: ${row.loads.map(sayMass).join(" → ")}`,
   ]);
   const title = part.start.after ? `If part ${part.start.after} ends at` : "If it starts at";
-  return [...lifts, ...(table.length > 0 ? ["", `  ${title}`, ...columns(table, ["right"])] : [])];
+  return [
+    ...lifts,
+    ...(table.length > 0 ? ["", `  ${title}`, ...columns(table, ["right"])] : []),
+    // Work that is paced has told its places with its pace.
+    ...(places && !part.pacing ? ["", ...sayPlaces(places, units).flatMap((line) => wrap(line, 2, 4))] : []),
+  ];
 }

@@ -7,7 +7,7 @@ import { planAround } from "./plan/plan-around.ts";
 import { planBasis } from "./plan/plan-basis.ts";
 import type { PlanContext } from "./plan/plan-context.ts";
 import { planParts } from "./plan/plan-parts.ts";
-import { placesOfPart } from "./plan/plan-places.ts";
+import { placesOfParts } from "./plan/plan-places.ts";
 import { planTotal } from "./plan/plan-total.ts";
 import { prescribedLoads } from "./plan/prescribed-loads.ts";
 import { settle } from "./plan/settle.ts";
@@ -31,9 +31,11 @@ export type MakePlanInput = {
 export function makePlan({ athlete, workout, data, date, anonymous = false }: MakePlanInput): Plan {
   const { context, division } = settle(athlete, workout, data, date);
   const planned = planParts(workout, context);
-  const parts = planned.map((part) => {
-    const places = placesOfPart(part, context);
-    return places === undefined ? part.plan : { ...part.plan, places };
+  const plans = planned.map(({ plan }) => plan);
+  const compared = placesOfParts(plans, workout.parts, context);
+  const parts = plans.map((plan, index) => {
+    const places = compared[index];
+    return places === undefined ? plan : { ...plan, places };
   });
   const total = planTotal(workout.total, parts);
   const sharpen = planned

@@ -9,6 +9,7 @@ import { readObjective } from "./notation/objective-phrase.ts";
 import { readPart, type ReadPart } from "./notation/read-part.ts";
 import type { WrittenPart } from "./notation/written-part.ts";
 import type { WorkReading } from "./notation/read-steps.ts";
+import { readTieBreakPart } from "./notation/tie-break-phrase.ts";
 import { readTotal } from "./notation/total-phrase.ts";
 import { tradeWordRemedy } from "./notation/trade-words.ts";
 import type { TextSource } from "./notation/token.ts";
@@ -49,6 +50,7 @@ export function readWorkout(file: SourceFile, movements: ReadonlyMap<string, Mov
   );
   const objective = readObjective(textAt(entries, "objective"), faults);
   const fields = readFieldEntry(entries["field"], divisions, names, faults);
+  const tieBreakParts = parts.map(({ written }) => readTieBreakPart(written, faults));
   if (shaped.ok) checkEarly(shaped.value.early, divisions, names, faults);
   const placed = distinct(faults.map((fault) => placedFault(fault, opened)));
   const all = [...(shaped.ok ? shaped.notices : shaped.faults.map(inTradeWords)), ...placed];
@@ -58,7 +60,8 @@ export function readWorkout(file: SourceFile, movements: ReadonlyMap<string, Mov
   const read = parts.flatMap((part, index) => {
     if (part.read === undefined) return [];
     const shape: Omit<ShapedPart, "name"> = shaped.value.parts?.[index] ?? shaped.value;
-    return [mergedPart(part.read, shape, opened.placeAt(part.written.path))];
+    const tieBreakPart = tieBreakParts[index];
+    return [mergedPart(part.read, shape, tieBreakPart, opened.placeAt(part.written.path))];
   });
   const early = earlyPerformances(shaped.value.early, divisions, names, opened);
   const value = workoutOf(file, shaped.value, { parts: read, total, fields, early, objective, place });
@@ -201,12 +204,18 @@ function distinct(faults: readonly Fault[]): readonly Fault[] {
   });
 }
 
-function mergedPart(read: ReadPart, shape: Omit<ShapedPart, "name">, place: Place): Part {
+function mergedPart(
+  read: ReadPart,
+  shape: Omit<ShapedPart, "name">,
+  tieBreakPart: string | undefined,
+  place: Place,
+): Part {
   const note = shape["tie-break"];
   return {
     ...read,
     place,
     ...(note === undefined ? {} : { tieBreakNote: note }),
+    ...(tieBreakPart === undefined ? {} : { tieBreakPart }),
     ...(shape.loading === undefined ? {} : { loading: shape.loading }),
     openingBar: shape["opening bar"] ?? "loaded",
     lateLift: shape["late lift"] ?? "does-not-count",

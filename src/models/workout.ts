@@ -199,6 +199,8 @@ export type Part = {
   readonly score: Score;
   /** Free words on how a tie is broken; the moments themselves are marked on the steps. */
   readonly tieBreakNote?: string;
+  /** The earlier part whose result breaks ties of this one, where the note says so. */
+  readonly tieBreakPart?: string;
   readonly minimumWork?: MinimumWork;
   /** Worn for the whole part, by division. */
   readonly wearing?: { readonly what: string; readonly load: Readonly<Record<string, Load>> };

@@ -4,6 +4,7 @@ import { cautionBlock, withheldBlock } from "./blocks-care.ts";
 import { choiceBlock, standardsBlock, setUpBlock, warmUpBlock } from "./blocks-before.ts";
 import {
   basisBlock,
+  countBlock,
   finishBlock,
   loadsBlock,
   missingBlock,
@@ -11,6 +12,7 @@ import {
   sharpenBlock,
   workBlock,
 } from "./blocks-work.ts";
+import { placesBlock } from "./blocks-places.ts";
 import type { Block, Detail } from "./block.ts";
 
 /** The blocks of the lower half, in the order in which they are read. */
@@ -20,9 +22,11 @@ export const BLOCK_IDS = [
   "warm-up",
   "set-up",
   "standards",
+  "count",
   "choices",
   "loads",
   "finish",
+  "places",
   "rules",
   "missing",
   "cautions",
@@ -44,9 +48,11 @@ const MAKERS: Readonly<Record<BlockId, MakeBlock>> = {
   "warm-up": warmUpBlock,
   "set-up": setUpBlock,
   standards: standardsBlock,
+  count: countBlock,
   choices: choiceBlock,
   loads: loadsBlock,
   finish: finishBlock,
+  places: placesBlock,
   rules: rulesBlock,
   missing: missingBlock,
   cautions: cautionBlock,
@@ -61,6 +67,7 @@ const MAKERS: Readonly<Record<BlockId, MakeBlock>> = {
  * What is withheld and the cautions are never given up.
  */
 export const LOWER_CONCESSIONS: readonly Brevity[] = [
+  { places: "dropped" },
   { basis: "short" },
   { sharpen: "dropped" },
   { basis: "dropped" },
@@ -78,6 +85,7 @@ export const LOWER_CONCESSIONS: readonly Brevity[] = [
   { choices: "dropped" },
   { missing: "dropped" },
   { "set-up": "dropped" },
+  { count: "dropped" },
   { finish: "short" },
   { work: "dropped" },
   { standards: "dropped" },

@@ -65,7 +65,7 @@ describe("a block", () => {
 
   it("of choices names the option and the number that decided; short the option alone", () => {
     expect(lines("choices", "full")[0]).toBe(
-      "Pull-ups: kipping. Kip every rep and drop on purpose at the planned number. Your best unbroken set is 14, under 20. Switch in round 5 if the last set of round 4 was easy.",
+      "Pull-ups: kipping. Kip every rep and drop on purpose at the planned number. Your best unbroken set is 14 (under 20). Switch in round 5 if the last set of round 4 was easy.",
     );
     expect(lines("choices", "short")[0]).toBe("Pull-ups: kipping.");
   });
@@ -118,6 +118,7 @@ describe("a block", () => {
       "choices",
       "loads",
       "finish",
+      "places",
       "rules",
       "self-check",
       "after",

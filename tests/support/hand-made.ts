@@ -225,7 +225,7 @@ function liftedPart(
             name: sampleMovements.get(movement)?.name ?? movement,
             reps: 1,
             best: { kilograms: kilogram, spread: 3, basis: "tested" as const, from: "hand-made" },
-            today: { kilograms: kilogram, spread: 3, lossShare: 0 },
+            today: { kilograms: kilogram, spread: 3, lossShare: 0, lossAtLast: 0 },
             attempts: [],
             expected: range,
             chanceOfNone: 0,

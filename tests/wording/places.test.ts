@@ -1,6 +1,7 @@
-import { expect, it } from "vitest";
-import { sayExpectedPlace, sayHoldBack, sayWorth } from "../../src/wording/places.ts";
+import { describe, expect, it } from "vitest";
+import { sayCrowds, sayExpectedPlace, sayHoldBack, sayPlaces, sayWorth } from "../../src/wording/places.ts";
 import { samplePlans } from "../support/sample-plan.ts";
+import { without } from "../support/without.ts";
 
 const nb = (text: string): string => text.replaceAll("_", "\u00a0");
 const places = samplePlans.forTimeThenLift.parts[0]?.places;
@@ -9,22 +10,65 @@ if (!places || !holdBack) throw new Error("the sample has places");
 
 it("the expected place stands among the size of the field", () => {
   expect(sayExpectedPlace(places)).toBe("About place 96 of 412; 23% of the field is ahead.");
+  expect(sayExpectedPlace({ ...places, expected: 412.7 })).toBe("Behind nearly all of a field of 412.");
 });
 
 it("a second or a step of plates is told in places", () => {
   expect(sayWorth(places)).toBe(nb("5_seconds better is worth about 6 places."));
-  expect(sayWorth({ ...places, perUnit: { unit: "plate", amount: 1, places: 1 } })).toBe(
+  const plate = { unit: "plate", amount: 1 } as const;
+  expect(sayWorth({ ...places, perUnit: { ...plate, places: 1 } })).toBe(
     nb("1_step of plates better is worth about 1 place."),
   );
-  const { part, fieldSize, expected, shareAhead, crowds } = places;
-  expect(sayWorth({ part, fieldSize, expected, shareAhead, crowds })).toBeUndefined();
+  expect(sayWorth({ ...places, perUnit: { ...plate, places: 0.3 } })).toBe(
+    nb("1_step of plates better is worth less than a place."),
+  );
+  expect(sayWorth(without(places, "perUnit"))).toBeUndefined();
 });
 
-it("holding back is answered with its numbers, either way", () => {
-  expect(sayHoldBack(places, "kg")).toBe(
-    nb("Do not hold back: 20 s slower would lift about 1_kg more, 14 places worse."),
-  );
-  expect(sayHoldBack({ ...places, holdBack: { ...holdBack, pays: true, placesDifference: 1 } }, "kg")).toBe(
-    nb("Holding back pays: 20 s slower lifts about 1_kg more, 1 place better."),
-  );
+it("crowds are told with what passes them, loads in the unit of the field and of the reader", () => {
+  expect(sayCrowds(places, "kg")).toBe("11 share 8:00, 7:59 passes them.");
+  const loads = { ...places, scored: "lb" as const, crowds: [{ score: 225, count: 63, passWith: 226.8 }] };
+  expect(sayCrowds(loads, "lb")).toBe(nb("63 share 225_lb, 227_lb passes them."));
+  // 225 lb are 102.06 kg, 226.8 lb are 102.87 kg
+  expect(sayCrowds(loads, "kg")).toBe(nb("63 share 225_lb (102_kg), 103_kg passes them."));
+  const reps = { ...places, scored: "reps" as const, crowds: [{ score: 78, count: 340, passWith: 79 }] };
+  expect(sayCrowds(reps, "kg")).toBe(nb("340 share 78_reps, 79_reps passes them."));
+  expect(sayCrowds({ ...places, crowds: [] }, "kg")).toBeUndefined();
+});
+
+describe("holding back", () => {
+  const say = (more: Partial<typeof holdBack>) =>
+    sayHoldBack({ ...places, holdBack: { ...holdBack, ...more } }, "kg");
+
+  it("is answered with its numbers", () => {
+    expect(say({})).toBe(
+      nb(
+        "Do not hold back here for the lift in part B: going 2.5% easier costs about 20_s and 18 places of 412, and adds about 0.8_kg and 4 places of 398 there.",
+      ),
+    );
+    expect(say({ answer: "yes", liftFieldSize: 412, placesLost: 0.2, unit: "rep", lost: 3.4 })).toBe(
+      nb(
+        "Holding back here for the lift in part B should pay: going 2.5% easier costs about 3_reps and less than a place, and adds about 0.8_kg and 4 places there.",
+      ),
+    );
+  });
+
+  it("says where it is open, where it takes more than it gives, and that ties were counted", () => {
+    expect(say({ answer: "unsure", tiesCounted: true })).toBe(
+      nb(
+        "Whether to hold back here for the lift in part B is open: going 2.5% easier costs about 20_s and 18 places of 412, and adds about 0.8_kg and 4 places of 398 there. It pays only if strength comes back as reckoned, which nobody has measured; in doubt, do not. Ties in part B go by this part; that is counted.",
+      ),
+    );
+    expect(say({ kilogramsGained: -0.6 })).toBe(
+      nb(
+        "Do not hold back here for the lift in part B: going 2.5% easier costs about 20_s and 18 places of 412, and the time it takes from the lift costs more than the strength it saves, about 0.6_kg.",
+      ),
+    );
+  });
+
+  it("is not spoken of without the numbers", () => {
+    const alone = without(places, "holdBack");
+    expect(sayHoldBack(alone, "kg")).toBeUndefined();
+    expect(sayPlaces(alone, "kg")).toHaveLength(3);
+  });
 });

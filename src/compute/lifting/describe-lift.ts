@@ -62,6 +62,7 @@ export function describeLift(
       kilograms: belief.mean * atOpening,
       spread: belief.spread * atOpening,
       lossShare: loss.at(0),
+      lossAtLast: loss.at(attempts.at(-1)?.clock ?? 0),
     },
     attempts,
     expected: { target: middle, cautious: quantile(0.1), middle, hopeful: quantile(0.9) },

@@ -1,6 +1,6 @@
 import type { Places } from "../../models/plan/lifting.ts";
 import { expectedPlace } from "./expected-place.ts";
-import type { PossibleResult } from "./possible-results.ts";
+import { type Cap, type PossibleResult, stoppedByCap } from "./possible-results.ts";
 import type { RankedField } from "./rank-field.ts";
 
 export type HoldBack = NonNullable<Places["holdBack"]>;
@@ -10,16 +10,24 @@ export type HoldBackInput = {
   readonly first: {
     readonly field: RankedField;
     readonly results: readonly PossibleResult[];
-    readonly seconds: number;
+    /** Planned result: seconds, or what is counted. */
+    readonly target: number;
+    readonly unit: HoldBack["unit"];
+    /** Seconds by which the part ends later with a share of its effort held back; 0 where its clock ends it. */
+    readonly later: (share: number) => number;
+    readonly cap?: Cap;
   };
   readonly lift: {
+    readonly part: string;
     readonly field: RankedField;
     /** Results of the lift in the unit of its field. */
     readonly results: readonly PossibleResult[];
-    /** Units of the lift's field in a kilogram. */
-    readonly perKilogram: number;
-    /** Strength lost to the first part when the window opens, in kilograms. */
+    /** One plate more, in the unit of its field and in kilograms. */
+    readonly plate: { readonly inField: number; readonly kilograms: number };
+    /** Strength lost to the first part when it counts, in kilograms. */
     readonly kilogramsLost: number;
+    /** Kilograms of the expected lift that so many seconds less of the window cost. */
+    readonly costOfLater: (seconds: number) => number;
   };
   /** Whether ties of the lift are broken by the first part. */
   readonly tiesByFirst: boolean;
@@ -29,42 +37,59 @@ export type HoldBackInput = {
 const SHARES = [0.025, 0.05, 0.1] as const;
 /**
  * How fast the loss falls with effort held back, relative to it: twice, as work above what can be sustained tires most.
- * Judgement; no measurement found.
+ * Judgement; no measurement found. A trade that pays only with all of that is called unsure.
  */
 const LOSS_PER_EFFORT = 2;
+const DOUBTED = 0.5;
 
 /**
  * Whether going easier in the first part to lift more could pay: for 2.5, 5 and 10 % of its effort, the places lost there
- * against those won at the lift, ties included. Tells the best of the three, which is usually one that does not
- * pay. Negative places are places won in all.
+ * against those won at the lift, ties and the shorter window included. Tells the best of the three, which is usually one that
+ * does not pay. Fields may differ in size, so places are weighed as shares of their field. What is gained in kilograms counts as
+ * so much of one plate more, since loads come in steps.
  */
-export function holdBack({ first, lift, tiesByFirst }: HoldBackInput): HoldBack {
-  const at = (share: number): HoldBack => {
-    const kilogramsGained = share === 0 ? 0 : Math.min(1, LOSS_PER_EFFORT * share) * lift.kilogramsLost;
-    const slower = first.results.map((result) => ({ ...result, score: easier(first.field, result, share) }));
-    const firstPlace = expectedPlace(first.field, slower);
-    const tied = tiesByFirst ? firstPlace / (first.field.size + 1) : 0.5;
-    const liftPlace = expectedPlace(lift.field, lift.results, {
-      better: kilogramsGained * lift.perKilogram,
-      tied,
-    });
-    return {
-      pays: false,
-      secondsLost: share * first.seconds,
-      kilogramsGained,
-      placesDifference: firstPlace + liftPlace,
-    };
+export function holdBack(input: HoldBackInput): HoldBack {
+  const { first, lift, tiesByFirst } = input;
+  const places = (share: number): { readonly there: number; readonly here: (gained: number) => number } => {
+    const there = expectedPlace(
+      first.field,
+      first.results.map((result) => easier(result, share, input)),
+    );
+    const tied = tiesByFirst ? there / (first.field.size + 1) : 0.5;
+    const now = expectedPlace(lift.field, lift.results, { tied });
+    const withPlate = expectedPlace(lift.field, lift.results, { better: lift.plate.inField, tied });
+    return { there, here: (gained) => now + (gained / lift.plate.kilograms) * (withPlate - now) };
   };
-  const asPlanned = at(0).placesDifference;
-  const trades = SHARES.map(at).map((trade) => ({
-    ...trade,
-    placesDifference: trade.placesDifference - asPlanned,
-  }));
-  const best = trades.reduce((a, b) => (b.placesDifference < a.placesDifference ? b : a));
-  return { ...best, pays: best.placesDifference < 0 };
+  const asPlanned = places(0);
+  const trade = (share: number, perEffort: number) => {
+    const { there, here } = places(share);
+    const kilogramsGained =
+      Math.min(1, perEffort * share) * lift.kilogramsLost - lift.costOfLater(first.later(share));
+    const placesLost = there - asPlanned.there;
+    const placesWon = asPlanned.here(0) - here(kilogramsGained);
+    const net = placesWon / lift.field.size - placesLost / first.field.size;
+    return { share, kilogramsGained, placesLost, placesWon, net };
+  };
+  const best = SHARES.map((share) => trade(share, LOSS_PER_EFFORT)).reduce((a, b) => (b.net > a.net ? b : a));
+  const { net, ...told } = best;
+  const surely = trade(best.share, DOUBTED * LOSS_PER_EFFORT).net > 0;
+  return {
+    lift: lift.part,
+    answer: net <= 0 ? "no" : surely ? "yes" : "unsure",
+    ...told,
+    lost: best.share * first.target,
+    unit: first.unit,
+    liftFieldSize: lift.field.size,
+    tiesCounted: tiesByFirst,
+  };
 }
 
-/** A result with a share of the effort held back: that much slower, or that much less work done. */
-function easier(field: RankedField, { side, score }: PossibleResult, share: number): number {
-  return side === "finished" && field.lowerIsBetter ? score * (1 + share) : score * (1 - share);
+/** A result with a share of the effort held back: that much slower, the cap in mind, or that much less work done. */
+function easier(
+  { side, score, chance }: PossibleResult,
+  share: number,
+  { first: { field, cap } }: HoldBackInput,
+): PossibleResult {
+  if (side !== "finished" || !field.lowerIsBetter) return { side, score: score * (1 - share), chance };
+  return stoppedByCap({ side, score: score * (1 + share), chance }, cap);
 }

@@ -4,7 +4,7 @@ import type { Places } from "../../models/plan/lifting.ts";
 import { crowdsNear } from "./crowds.ts";
 import { expectedPlace } from "./expected-place.ts";
 import { holdBack, type HoldBackInput } from "./hold-back.ts";
-import { type PossibleResult, resultsOfRange } from "./possible-results.ts";
+import { type Cap, type PossibleResult, resultsOfRange, stoppedByCap } from "./possible-results.ts";
 import { placeOf, rankField, type Side } from "./rank-field.ts";
 
 /** A result as planned, on one side of the cap, in the unit of the field. */
@@ -15,10 +15,14 @@ export type PlacesInput = {
   readonly field: Field;
   /** The plan's result; two entries where the cap may or may not be met. Chances add up to 1. */
   readonly results: readonly PlannedResult[];
+  /** Of a part for time: finishes later than it are stopped by it. */
+  readonly cap?: Cap;
   /** One plate more: the smallest jump the gym's plates allow, in the unit of the field. Only for loads. */
   readonly plate?: number;
   /** The lightest load above another that can be made, in the unit of the field. Only for loads. */
   readonly loadAbove?: (load: number) => number | undefined;
+  /** Share of those tied that come before the athlete; half, where nothing is known of the tie-break. */
+  readonly tied?: number;
   readonly trade?: HoldBackInput;
 };
 
@@ -36,9 +40,10 @@ export function placesOf(input: PlacesInput): Places | undefined {
   );
   if (field.size === 0 || !likeliest) return undefined;
   const results: readonly PossibleResult[] = input.results.flatMap(({ range, side, chance }) =>
-    resultsOfRange(range, side, chance),
+    resultsOfRange(range, side, chance).map((result) => stoppedByCap(result, input.cap)),
   );
-  const expected = expectedPlace(field, results);
+  const tied = input.tied === undefined ? {} : { tied: input.tied };
+  const expected = expectedPlace(field, results, tied);
   const unit = unitOf(input.field, likeliest.side);
   const better = unit === "plate" ? input.plate : 1;
   const onSide = results.filter(({ side }) => side === likeliest.side);
@@ -51,9 +56,10 @@ export function placesOf(input: PlacesInput): Places | undefined {
       perUnit: {
         unit,
         amount: 1,
-        places: expectedPlace(field, onSide) - expectedPlace(field, onSide, { better }),
+        places: expectedPlace(field, onSide, tied) - expectedPlace(field, onSide, { better, ...tied }),
       },
     }),
+    scored: scoredIn(input.field, likeliest.side),
     crowds: [...crowdsNear(field, likeliest.side, likeliest.range, nextBetter(input, unit))],
     ...(input.trade && { holdBack: holdBack(input.trade) }),
   };
@@ -62,6 +68,12 @@ export function placesOf(input: PlacesInput): Places | undefined {
 function unitOf(field: Field, side: Side): "second" | "rep" | "plate" {
   if (field.kind === "load") return "plate";
   return field.kind === "time" && side === "finished" ? "second" : "rep";
+}
+
+function scoredIn({ kind, unit }: Field, side: Side): Places["scored"] {
+  if (kind === "load") return unit ?? "kg";
+  if (kind === "time") return side === "finished" ? "seconds" : "reps";
+  return kind;
 }
 
 const nextBetter =

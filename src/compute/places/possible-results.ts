@@ -13,3 +13,13 @@ export const resultsOfRange = (range: Range, side: Side, chance = 1): readonly P
   { side, score: range.middle, chance: 0.4 * chance },
   { side, score: range.hopeful, chance: 0.3 * chance },
 ];
+
+/** A cap in seconds, and all that is counted for the score. */
+export type Cap = { readonly seconds: number; readonly work: number };
+
+/** A finish later than the cap is a result of those stopped by it: as much done as fits into the cap at that pace. */
+export function stoppedByCap(result: PossibleResult, cap: Cap | undefined): PossibleResult {
+  const { side, score, chance } = result;
+  if (cap === undefined || side !== "finished" || score <= cap.seconds) return result;
+  return { side: "capped", score: Math.floor((cap.work * cap.seconds) / score), chance };
+}

@@ -1,30 +1,67 @@
 import type { Field } from "../../models/field.ts";
 import type { Range } from "../../models/plan/basics.ts";
+import type { Places } from "../../models/plan/lifting.ts";
 import type { PartPlan } from "../../models/plan/plan.ts";
 import { KILOGRAMS_PER_POUND } from "../../models/quantity.ts";
-import { type PlannedResult, placesOf } from "../places/places-of.ts";
+import type { Part } from "../../models/workout.ts";
 import { nearestLoad } from "../lifting/plates.ts";
+import { expectedPlace } from "../places/expected-place.ts";
+import { type Cap, resultsOfRange, stoppedByCap } from "../places/possible-results.ts";
+import { type PlacesInput, placesOf } from "../places/places-of.ts";
+import { rankField } from "../places/rank-field.ts";
 import type { PlanContext } from "./plan-context.ts";
-import type { PlannedPart } from "./plan-part.ts";
+import { type ComparedPart, planTrade } from "./plan-trade.ts";
 import { resultOf } from "./plan-total.ts";
 
-/** Places of a part whose score the field at hand counts; nothing is said where there is no such field. */
-export function placesOfPart({ plan }: PlannedPart, context: PlanContext): PartPlan["places"] {
+/**
+ * The places of each part whose score a field at hand counts; nothing is said where there is none. Where a part is followed by
+ * one lifted for load and both are compared, the first says whether holding back in it could pay.
+ */
+export function placesOfParts(
+  plans: readonly PartPlan[],
+  parts: readonly Part[],
+  context: PlanContext,
+): readonly (Places | undefined)[] {
+  const compared = plans.map((plan) => comparedPart(plan, context));
+  const tieBreakOf = (index: number): ComparedPart | undefined => {
+    const name = parts[index]?.tieBreakPart;
+    return name === undefined ? undefined : compared.find((part) => part?.part === name);
+  };
+  return compared.map((part, index) => {
+    if (part === undefined) return undefined;
+    const byTie = tieBreakOf(index);
+    const lift = compared[index + 1];
+    const trade = lift && planTrade(part, lift, tieBreakOf(index + 1) === part);
+    return placesOf({
+      ...part,
+      ...(byTie && { tied: shareAhead(byTie) }),
+      ...(trade && { trade }),
+    });
+  });
+}
+
+function comparedPart(plan: PartPlan, context: PlanContext): ComparedPart | undefined {
   const field = context.fields.get(plan.name)?.find((each) => countsScoreOf(each, plan));
   const range = resultOf(plan);
   if (field === undefined || range === undefined) return undefined;
-  const results = resultsIn(field, plan, range);
-  if (field.kind !== "load") return placesOf({ part: plan.name, field, results });
+  const cap = field.kind === "time" ? capOf(plan) : undefined;
+  const compared = { plan, part: plan.name, field, ...(cap && { cap }), ...resultIn(field, plan, range) };
+  if (field.kind !== "load") return compared;
   const loadAbove = (load: number): number | undefined => nextLoad(load, field, context);
-  const target = results[0]?.range.target ?? 0;
+  const target = compared.results[0]?.range.target ?? 0;
   const above = loadAbove(target);
-  return placesOf({
-    part: plan.name,
-    field,
-    results,
-    loadAbove,
-    ...(above !== undefined && { plate: above - target }),
-  });
+  return { ...compared, loadAbove, ...(above !== undefined && { plate: above - target }) };
+}
+
+/** Of those tied with a lift, the share that did the part before it better. */
+function shareAhead({ field, results, cap }: ComparedPart): number {
+  const ranked = rankField(field);
+  const all = results.flatMap(({ range, side, chance }) => resultsOfRange(range, side, chance));
+  const place = expectedPlace(
+    ranked,
+    all.map((result) => stoppedByCap(result, cap)),
+  );
+  return place / (ranked.size + 1);
 }
 
 function countsScoreOf({ kind }: Field, plan: PartPlan): boolean {
@@ -33,8 +70,8 @@ function countsScoreOf({ kind }: Field, plan: PartPlan): boolean {
   return kind === plan.score;
 }
 
-/** The planned result in the unit of the field; where a cap may or may not be met, its likelier side alone. */
-function resultsIn(field: Field, plan: PartPlan, range: Range): readonly PlannedResult[] {
+/** The planned result in the unit of the field, on the side of the cap the plan ends on. */
+function resultIn(field: Field, plan: PartPlan, range: Range): Pick<PlacesInput, "results"> {
   const perUnit = field.kind === "load" && field.unit === "lb" ? KILOGRAMS_PER_POUND : 1;
   const scaled: Range = {
     target: range.target / perUnit,
@@ -42,13 +79,14 @@ function resultsIn(field: Field, plan: PartPlan, range: Range): readonly Planned
     middle: range.middle / perUnit,
     hopeful: range.hopeful / perUnit,
   };
-  const stopped = plan.pacing?.ending === "stopped-by-cap" || plan.pacing?.ending === "eliminated";
-  const score = plan.pacing?.whenStopped?.scoreDone;
-  if (field.kind === "time" && stopped && score !== undefined) {
-    const done = { target: score, cautious: score, middle: score, hopeful: score };
-    return [{ side: "capped", range: done, chance: 1 }];
-  }
-  return [{ side: "finished", range: scaled, chance: 1 }];
+  // Work that a cap stops is scored in what was done, whatever its part is scored in.
+  const stopped = field.kind === "time" && plan.pacing !== undefined && plan.pacing.score !== "time";
+  return { results: [{ side: stopped ? "capped" : "finished", range: scaled, chance: 1 }] };
+}
+
+function capOf({ pacing }: PartPlan): Cap | undefined {
+  const work = pacing?.rows.at(-1)?.scoreDone;
+  return pacing?.cap === undefined || work === undefined ? undefined : { seconds: pacing.cap, work };
 }
 
 /** The lightest load above another that the gym's plates make, in the unit of the field. */

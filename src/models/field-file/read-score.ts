@@ -5,7 +5,7 @@ import { groupOf } from "./group-of.ts";
 import type { Measure } from "./measure-of.ts";
 import { faultAt, type CsvRow } from "./open-csv.ts";
 import { atTheCap, inRounds, readValue } from "./read-value.ts";
-import type { Base, ReadScore, RowKind, ScoreReading } from "./score-reading.ts";
+import type { ReadScore, RowKind, ScoreReading } from "./score-reading.ts";
 import { readScoreText } from "./score-text.ts";
 
 /** Reads one row: a score on one side of the cap, a row left out with its reason, or a fault. */

@@ -57,6 +57,7 @@ export const liftField = z.strictObject({
     kilograms: z.number().describe("load made half the time when the window opens"),
     spread: z.number(),
     lossShare: shareField.describe("lost to the work just done"),
+    lossAtLast: shareField.describe("of that still lost at the last lift of the line"),
   }),
   attempts: z.array(attemptField),
   expected: rangeField.describe("best made load, kilograms"),
@@ -87,15 +88,29 @@ export const placesField = z.strictObject({
   perUnit: z
     .strictObject({ unit: z.enum(["second", "rep", "plate"]), amount: z.number(), places: z.number() })
     .optional(),
-  crowds: z.array(z.strictObject({ score: z.number(), count: z.int(), passWith: z.number() })),
+  scored: z
+    .enum(["seconds", "reps", "calories", "metres", "kg", "lb"])
+    .describe("what scores of crowds are in"),
+  crowds: z
+    .array(z.strictObject({ score: z.number(), count: z.int(), passWith: z.number() }))
+    .describe("scores that many share within reach, and the least that passes them"),
   holdBack: z
     .strictObject({
-      pays: z.boolean(),
-      secondsLost: z.number(),
-      kilogramsGained: z.number(),
-      placesDifference: z.number(),
+      lift: z.string().describe("the part lifted after this one"),
+      answer: z
+        .enum(["no", "yes", "unsure"])
+        .describe("unsure: it pays only if all of the strength counted on comes back"),
+      share: shareField.describe("of the effort of this part held back"),
+      lost: z.number().describe("what that costs here, in `unit`"),
+      unit: z.enum(["second", "rep"]),
+      placesLost: z.number().describe("places lost in this part"),
+      kilogramsGained: z.number().describe("added to the lift"),
+      placesWon: z.number().describe("places won at the lift"),
+      liftFieldSize: z.int(),
+      tiesCounted: z.boolean().describe("ties of the lift are broken by this part, and counted"),
     })
-    .optional(),
+    .optional()
+    .describe("whether going easier here to lift more in the part after it could pay"),
 });
 export type Lifting = z.infer<typeof liftingField>;
 export type Lift = z.infer<typeof liftField>;

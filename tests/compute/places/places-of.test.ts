@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { placeOfLoad, placesOf } from "../../../src/compute/places/places-of.ts";
+import { rankField } from "../../../src/compute/places/rank-field.ts";
 import { near } from "../../support/near.ts";
 import { sampleField, scores } from "../../support/sample-field.ts";
 
@@ -26,6 +27,7 @@ describe("what a result is worth", () => {
       expected: near(10), // two better, half of fourteen
       shareAhead: near(0.45),
       perUnit: { unit: "plate", amount: 1, places: near(7) },
+      scored: "kg",
       crowds: [{ score: 100, count: 14, passWith: 102.5 }],
     });
   });
@@ -65,11 +67,43 @@ describe("what a result is worth", () => {
     expect(placesOf({ part: "a", field: sampleField({ 1: 1 }), results: [] })).toBeUndefined();
   });
 
-  it("tells the trade between a part and the lift where one is given", () => {
+  it("counts of those equal as many ahead as the tie-break says", () => {
+    const field = sampleField({ 100: 10 });
+    const results = [{ side: "finished", range: range(100, 100, 100), chance: 1 }] as const;
+    expect(placesOf({ part: "b", field, results, tied: 0.2 })?.expected).toBeCloseTo(3, 9);
+  });
+
+  it("takes days on which the cap stops the athlete as that, not as a late finish", () => {
+    const field = sampleField({ 500: 4 }, { kind: "time", capped: scores({ 90: 1, 100: 1 }) });
+    const results = [{ side: "finished", range: range(660, 590, 580), chance: 1 }] as const;
+    // Better and middle days finish fifth; on the worst 600/660 of 105 reps are 95, one of the capped ahead: sixth.
+    const places = placesOf({ part: "a", field, results, cap: { seconds: 600, work: 105 } });
+    expect(places?.expected).toBeCloseTo(0.7 * 5 + 0.3 * 6, 9);
+  });
+
+  it("tells the trade between a part and the lift only where one is given", () => {
     const field = sampleField({ 100: 1 });
-    expect(
-      placesOf({ part: "b", field, results: [{ side: "finished", range: range(90, 90, 90), chance: 1 }] }),
-    ).not.toHaveProperty("holdBack");
+    const part = {
+      part: "b",
+      field,
+      results: [{ side: "finished", range: range(90, 90, 90), chance: 1 }] as const,
+    };
+    expect(placesOf(part)).not.toHaveProperty("holdBack");
+    const ranked = rankField(field);
+    const possible = [{ side: "finished", score: 90, chance: 1 }] as const;
+    const trade = {
+      first: { field: ranked, results: possible, target: 90, unit: "rep" as const, later: () => 0 },
+      lift: {
+        part: "c",
+        field: ranked,
+        results: possible,
+        plate: { inField: 1, kilograms: 1 },
+        kilogramsLost: 1,
+        costOfLater: () => 0,
+      },
+      tiesByFirst: false,
+    };
+    expect(placesOf({ ...part, trade })?.holdBack).toMatchObject({ lift: "c", answer: "no" });
   });
 });
 

@@ -156,8 +156,20 @@ export const forTimeThenLift: Plan = {
         expected: 96,
         shareAhead: 0.23,
         perUnit: { unit: "second", amount: 5, places: 6 },
+        scored: "seconds",
         crowds: [{ score: 480, count: 11, passWith: 479 }],
-        holdBack: { pays: false, secondsLost: 20, kilogramsGained: 0.8, placesDifference: -14 },
+        holdBack: {
+          lift: "B",
+          answer: "no",
+          share: 0.025,
+          lost: 20,
+          unit: "second",
+          placesLost: 18.2,
+          kilogramsGained: 0.8,
+          placesWon: 4.4,
+          liftFieldSize: 398,
+          tiesCounted: false,
+        },
       },
     },
     {
@@ -179,7 +191,7 @@ export const forTimeThenLift: Plan = {
             name: "clean and jerk",
             reps: 1,
             best: { kilograms: 71, spread: 2.1, basis: "tested", from: "72 kg of 2026-09-12" },
-            today: { kilograms: 66.5, spread: 2.6, lossShare: 0.063 },
+            today: { kilograms: 66.5, spread: 2.6, lossShare: 0.063, lossAtLast: 0.03 },
             attempts: [
               {
                 number: 1,
