@@ -51,7 +51,7 @@ export function readData(builtIn: readonly SourceFile[], own: readonly SourceFil
     workouts: knownWorkouts(files.of.workouts, workouts, competitions),
     ...(settings.dates === undefined ? {} : { dates: settings.dates }),
   };
-  const athletes = readAthletes(files.of.athletes, workouts, context, collector);
+  const athletes = readAthletes(files.of.athletes, workouts, library.movements, context, collector);
   const readBand = bandReader(context);
   const bands = files.of.bands.flatMap((file) => collector.take(readBand(file)) ?? []);
   const faults = inReadingOrder(withoutConsequences(collector.faults, broken));
@@ -122,6 +122,7 @@ function readWorkouts(
 function readAthletes(
   files: readonly SourceFile[],
   workouts: readonly Workout[],
+  movements: ReadonlyMap<string, Movement>,
   context: AthleteContext,
   collector: Collector,
 ) {
@@ -130,7 +131,7 @@ function readAthletes(
     const athlete = collector.take(read(file));
     return athlete ? [{ athlete, file }] : [];
   });
-  for (const fault of checkAthletes(athletes, workouts)) {
+  for (const fault of checkAthletes(athletes, workouts, movements)) {
     (fault.severity === "notice" ? collector.notices : collector.faults).push(fault);
   }
   return athletes.map(({ athlete }) => athlete);

@@ -227,6 +227,17 @@ describe("names in other files", () => {
     ]);
   });
 
+  it("of lifts with a load added to what the library has no loaded form of are told", () => {
+    expect(told([athlete("ada", "Ada", "lifts: {air squat: BW+40 kg}")])).toEqual([
+      lines(
+        "athletes/ada.yaml, line 3, column 8: Notice",
+        "found    air squat: BW+40 kg",
+        "because  no plan rests on a load added to the air squat, as the library has no movement done with one",
+        "to know  Nothing; or describe the movement with its load in content/movements.",
+      ),
+    ]);
+  });
+
   it("of fields may be one for each part, or one for each division", () => {
     const parts = (field: string): SourceFile =>
       file(

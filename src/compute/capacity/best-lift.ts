@@ -1,4 +1,5 @@
 import type { Athlete, IsoDate, LiftResult } from "../../models/athlete.ts";
+import { isResultOf } from "../../models/loaded-form.ts";
 import type { Movement } from "../../models/movement.ts";
 import { inKilograms, type Kilograms, kilograms } from "../../models/quantity.ts";
 import type { Confidence } from "../../models/vocabulary.ts";
@@ -27,6 +28,9 @@ type Movements = ReadonlyMap<string, Movement>;
  * bounds, older results discounted and less sure; of several, the one with the highest value less its spread. Without
  * any, from the lift it is most surely related to by a ratio (one or two steps away). Without those, from level and
  * body mass. Undefined only where a single best of the movement means nothing.
+ *
+ * Where the load is worn, as in a weighted pull-up, the body is lifted with it: reps, age and doubt concern body mass and
+ * load together, and the best is what of that is load. Results of the movement itself with a load added count too.
  */
 export function bestLift(
   athlete: Athlete,
@@ -50,10 +54,23 @@ function fromResults(
   date: IsoDate,
   constants: Constants,
 ): BestLift | undefined {
-  const results = athlete.lifts.filter((result) => result.movement === movement.id);
+  const results = athlete.lifts.filter((result) => isResultOf(result, movement));
+  const carried = movement.loading?.held === "worn" ? bodyMassOf(athlete, constants) : undefined;
   const known = results.filter((result) => ageOf(result, date, constants) <= constants.countedDays).length;
   const daySpread = spreadOfDay(hasOverheadCatch(movement), Math.max(1, known), constants);
-  return surest(results.map((result) => fromResult(result, daySpread, date, constants)));
+  return surest(results.map((result) => fromResult(result, daySpread, date, constants, carried)));
+}
+
+type BodyMass = { readonly kilograms: number; readonly error: number };
+
+/** Body mass as stated, else as usual, and its spread as a share. */
+function bodyMassOf(
+  { bodyMass, sex }: Athlete,
+  { bodyMassFemale, bodyMassMale, bodyMassError }: Constants,
+): BodyMass {
+  if (bodyMass !== undefined) return { kilograms: bodyMass, error: 0 };
+  const usual = { female: bodyMassFemale, male: bodyMassMale, unknown: (bodyMassFemale + bodyMassMale) / 2 };
+  return { kilograms: usual[sex ?? "unknown"], error: bodyMassError };
 }
 
 const surest = (candidates: readonly (BestLift | undefined)[]): BestLift | undefined =>
@@ -76,13 +93,15 @@ function fromResult(
   daySpread: number,
   date: IsoDate,
   constants: Constants,
+  carried: BodyMass = { kilograms: 0, error: 0 },
 ): BestLift | undefined {
   const reps = result.reps + result.inReserve;
   const single = singleOverLoad(reps);
   if (!single) return undefined;
   const years = Math.max(0, ageOf(result, date, constants) - constants.freshDays) / 365;
   const discount = 1 - Math.min(constants.mostLoss, constants.lossPerYear * years);
-  const best = inKilograms(result.load) * single.mean * discount;
+  const factor = single.mean * discount;
+  const best = (carried.kilograms + inKilograms(result.load)) * factor;
   const perRep = (singleOverLoad(reps + 1)?.mean ?? single.mean) / single.mean - 1;
   const error = Math.hypot(
     daySpread,
@@ -93,8 +112,8 @@ function fromResult(
     result.approximate ? constants.approximateError : 0,
   );
   return {
-    kilograms: kilograms(best),
-    spread: kilograms(best * error),
+    kilograms: kilograms(Math.max(0, best - carried.kilograms)),
+    spread: kilograms(Math.hypot(best * error, carried.kilograms * carried.error * Math.abs(factor - 1))),
     basis: reps === 1 ? "tested" : "estimated",
     from: sayResult(result),
   };
@@ -103,8 +122,9 @@ function fromResult(
 const ageOf = (result: LiftResult, date: IsoDate, constants: Constants): number =>
   result.date === undefined ? constants.undatedDays : daysBetween(result.date, date);
 
-function sayResult({ load, reps, inReserve, date, approximate }: LiftResult): string {
-  const amount = `${reps} ${reps === 1 ? "rep" : "reps"} at ${approximate ? "about " : ""}${load.value} ${load.unit}`;
+function sayResult({ load, added, reps, inReserve, date, approximate }: LiftResult): string {
+  const mass = `${approximate ? "about " : ""}${added ? "body mass + " : ""}${load.value} ${load.unit}`;
+  const amount = `${reps} ${reps === 1 ? "rep" : "reps"} at ${mass}`;
   const left = inReserve > 0 ? ` with ${inReserve} left` : "";
   return `${amount}${left}${date === undefined ? ", without a date" : ` of ${date}`}`;
 }

@@ -45,8 +45,13 @@ const FROM = -2;
 const TO = 3;
 const APART = 0.7;
 
-/** How many steps before and after the expected finish the rows lie; multiples of one distance, the expected one among them. */
-export function finishOffsets(spread: number, step: number): readonly number[] {
+/**
+ * How many steps before and after the expected finish the rows lie; multiples of one distance, the expected one among them.
+ * None lies later than `latest` seconds after it, where a cap ends the part before: the last row is then that of the cap.
+ */
+export function finishOffsets(spread: number, step: number, latest = Infinity): readonly number[] {
   const apart = Math.max(1, Math.ceil((APART * spread) / step));
-  return Array.from({ length: TO - FROM + 1 }, (_, at) => (FROM + at) * apart);
+  const last = Math.max(0, Math.ceil(latest / step - 1e-9));
+  const offsets = Array.from({ length: TO - FROM + 1 }, (_, at) => Math.min(last, (FROM + at) * apart));
+  return [...new Set(offsets)];
 }

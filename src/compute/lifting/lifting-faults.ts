@@ -12,6 +12,17 @@ export const noLiftFault = (place: Place, part: string, movements: readonly stri
   severity: "fault",
 });
 
+/** Lifted for load, but not on a bar: nothing says which loads there are. */
+export const noBarFault = (place: Place, part: string, lift: string): Fault => ({
+  place,
+  found: lift,
+  problem: `part ${part} is lifted for load in the ${lift}, which is done without a bar, and no file says which loads there are`,
+  allowed: "lifts with a bar",
+  remedy:
+    "Choose the attempts yourself: open with what you make nine times in ten, and go up by the smallest step.",
+  severity: "fault",
+});
+
 /** The window closes before one lift could be made. Seconds. */
 export const shortWindowFault = (place: Place, part: string, length: number, needed: number): Fault => ({
   place,

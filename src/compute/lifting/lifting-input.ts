@@ -29,8 +29,11 @@ export type LiftingInput = {
   readonly movements: ReadonlyMap<string, Movement>;
   readonly gym: Gym;
   readonly date: IsoDate;
-  /** Clock of the workout at which the part begins: as expected, and its standard deviation where the part before decides. */
-  readonly opens: { readonly mean: number; readonly spread: number };
+  /**
+   * Clock of the workout at which the part begins: as expected, its standard deviation where the part before decides, and the
+   * latest, where a cap ends that part.
+   */
+  readonly opens: { readonly mean: number; readonly spread: number; readonly latest?: number };
   readonly before?: WorkBefore;
   readonly competition?: Competition;
   readonly field?: Field;

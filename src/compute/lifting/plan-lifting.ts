@@ -7,7 +7,7 @@ import { barLoadOfCandidate, nearestTo } from "./candidate-loads.ts";
 import { chooseAttempts } from "./choose-attempts.ts";
 import { describeLift } from "./describe-lift.ts";
 import { finishTable } from "./finish-table.ts";
-import { noLiftFault } from "./lifting-faults.ts";
+import { noBarFault, noLiftFault } from "./lifting-faults.ts";
 import { type LiftingInput, type LoadedInput, withIron } from "./lifting-input.ts";
 import { lastStartClock, type LiftingWindow, windowOf } from "./lifting-window.ts";
 import { allRepsOf, type LiftLine, liftsOf, roundLiftsOf } from "./lift-line.ts";
@@ -21,13 +21,17 @@ import { type PlannedTask, shareWindow } from "./share-window.ts";
  * with limited attempts, as complexes, for several reps, or once in every round.
  *
  * Everything that keeps it from being planned is told at once: nothing in it is a lift, the window is too short for one
- * attempt, the empty bar is heavier than the opener.
+ * attempt, the empty bar is heavier than the opener, it is lifted without a bar.
  */
 export function planLifting(given: LiftingInput): Checked<Lifting> {
   const input = withIron(given);
   const constants = withOverrides(ATTEMPT_CONSTANTS, input.overrides);
   const lines = liftsOf(input.course);
   const rounds = lines.length === 0 ? roundLiftsOf(input.course) : undefined;
+  const withoutBar = (rounds ? [rounds.line] : lines)
+    .flatMap(({ pieces }) => pieces)
+    .find(({ movement: { loading } }) => loading !== undefined && loading.held !== "bar");
+  if (withoutBar) return refused([noBarFault(input.part.place, input.part.name, withoutBar.movement.name)]);
   if (rounds) {
     const planned = planRounds(input, rounds, constants);
     return "severity" in planned ? refused([planned]) : { ok: true, value: planned, notices: [] };
@@ -123,7 +127,7 @@ function described(
  * one. The rest that the rules put between comes before the window.
  */
 function tableOf(
-  { part: { start } }: LiftingInput,
+  { part: { start }, opens: { latest = Infinity } }: LiftingInput,
   { opens, closes = Infinity }: LiftingWindow,
   { task, chosen, offsets: all, lead }: PlannedLift,
 ): Lifting["finishTable"] {
@@ -133,7 +137,7 @@ function tableOf(
   const { iron, today } = task;
   const rest = start.kind === "after" ? start.rest : 0;
   const finishes = offsets.map((offset) => ({
-    finish: opens - rest + offset * step,
+    finish: Math.min(latest, opens + offset * step) - rest,
     step: offset + lead,
     strength: (since: number, rest: number, attempts: number) =>
       today.strength(Math.max(0, since - (offset + lead) * step), rest, attempts),

@@ -54,7 +54,8 @@ export function readyLift(
     const needed = earliest + constants.lateMargin + liftSeconds(reps, constants);
     return shortWindowFault(part.place, part.name, length ?? 0, needed);
   }
-  const rows = window.varies ? finishOffsets(input.opens.spread, clock.step) : [0];
+  const latest = (input.opens.latest ?? Infinity) - window.opens;
+  const rows = window.varies ? finishOffsets(input.opens.spread, clock.step, latest) : [0];
   const offsets = rows.filter((offset) => offset >= 0 || window.opens + offset * clock.step > 0);
   const lead = Math.max(0, ...offsets.map((offset) => -offset));
   const begins = offsets.map((offset) => offset + lead).filter((at) => at <= clock.lastStart + lead);

@@ -5,6 +5,7 @@ import type { PartPlan } from "../../models/plan/plan.ts";
 import { seconds } from "../../models/quantity.ts";
 import type { Part, Workout } from "../../models/workout.ts";
 import { changedRounds } from "../early-splits/changed-rounds.ts";
+import type { LiftingInput } from "../lifting/lifting-input.ts";
 import { planLifting } from "../lifting/plan-lifting.ts";
 import { pacePart } from "../pacing/pace-part.ts";
 import type { PacedPart, PaceShape, PartInput } from "../pacing/paced-part.ts";
@@ -152,7 +153,10 @@ function liftPart(
     movements: library.movements,
     gym,
     date,
-    opens: { mean: start, spread: part.start.kind === "after" ? (before?.part.ends.spread ?? 0) : 0 },
+    opens:
+      part.start.kind === "after" && before !== undefined
+        ? opensAfter(start, before)
+        : { mean: start, spread: 0 },
     ...(work !== undefined && before !== undefined && { before: { work, secondsSince: before.rest } }),
     ...(competition !== undefined && { competition }),
     ...(field !== undefined && { field }),
@@ -163,6 +167,16 @@ function liftPart(
   return planned.ok
     ? { lifting: planned.value, missing: [] }
     : { missing: planned.faults.map((fault: Fault) => `${fault.problem}. ${fault.remedy}`) };
+}
+
+/** A part that follows another begins when that ends, at the latest by its cap, after the rest between. */
+function opensAfter(start: number, { part: { plan, ends }, rest }: Before): LiftingInput["opens"] {
+  const cap = plan.pacing?.cap;
+  return {
+    mean: start,
+    spread: ends.spread,
+    ...(cap !== undefined && { latest: plan.start.clock + cap + rest }),
+  };
 }
 
 /** Where nothing was planned the part is taken to last its whole time; without one, no time at all. */

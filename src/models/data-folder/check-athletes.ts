@@ -1,5 +1,7 @@
 import type { Athlete } from "../athlete.ts";
 import type { Fault } from "../fault.ts";
+import { isResultOf } from "../loaded-form.ts";
+import type { Movement } from "../movement.ts";
 import { nearestName } from "../nearest.ts";
 import type { SourceFile } from "../read.ts";
 import type { Workout } from "../workout.ts";
@@ -12,8 +14,35 @@ export type AthleteOfFile = { readonly athlete: Athlete; readonly file: SourceFi
 export function checkAthletes(
   athletes: readonly AthleteOfFile[],
   workouts: readonly Workout[],
+  movements: ReadonlyMap<string, Movement>,
 ): readonly Fault[] {
-  return [...sameNames(athletes), ...divisionsMisspelled(athletes, workouts)];
+  return [
+    ...sameNames(athletes),
+    ...divisionsMisspelled(athletes, workouts),
+    ...unusedLifts(athletes, movements),
+  ];
+}
+
+/** A load added to a movement of which the library has no loaded form changes no plan, and that is said. */
+function unusedLifts(
+  athletes: readonly AthleteOfFile[],
+  movements: ReadonlyMap<string, Movement>,
+): readonly Fault[] {
+  const all = [...movements.values()];
+  return athletes.flatMap((each) =>
+    each.athlete.lifts
+      .filter((lift) => lift.added === true && !all.some((one) => one.loading && isResultOf(lift, one)))
+      .map((lift): Fault => {
+        const name = movements.get(lift.movement)?.name ?? lift.movement;
+        return {
+          place: placeIn(each, "lifts"),
+          found: `${name}: BW+${lift.load.value} ${lift.load.unit}`,
+          problem: `no plan rests on a load added to the ${name}, as the library has no movement done with one`,
+          remedy: "Nothing; or describe the movement with its load in content/movements.",
+          severity: "notice",
+        };
+      }),
+  );
 }
 
 /** Names that differ in case, spaces and points only are one name; those that differ in accents are told, not asked. */

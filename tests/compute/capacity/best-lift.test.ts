@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { type BestLift, bestLift } from "../../../src/compute/capacity/best-lift.ts";
 import type { Athlete, LiftResult } from "../../../src/models/athlete.ts";
 import type { Movement } from "../../../src/models/movement.ts";
+import { kilograms } from "../../../src/models/quantity.ts";
 import { liftResult, movementMap, sampleAthlete, sampleLift } from "../../support/sample-lifter.ts";
 
 const snatch = sampleLift({ id: "snatch" });
@@ -22,6 +23,11 @@ const hangPowerSnatch = sampleLift({
 });
 const all = movementMap(snatch, clean, powerSnatch, hangSnatch, hangPowerSnatch);
 const today = "2026-11-25";
+
+function loadingOf({ loading }: Movement): NonNullable<Movement["loading"]> {
+  if (!loading) throw new Error("a lift has a load");
+  return loading;
+}
 
 const undatedResult: LiftResult = {
   movement: "clean",
@@ -133,6 +139,31 @@ describe("the best lift today", () => {
   it("does not exist for a movement of which a single means nothing", () => {
     const carry = sampleLift({ id: "carry", lift: false });
     expect(bestLift(sampleAthlete([]), carry, movementMap(carry), today)).toBeUndefined();
+  });
+
+  it("of a load that is worn lifts the body with it", () => {
+    const pullUp = sampleLift({ id: "weighted-pull-up", styleOf: "pull-up" });
+    const worn: Movement = {
+      ...pullUp,
+      loading: { ...loadingOf(pullUp), held: "worn" },
+      easier: ["strict-pull-up"],
+    };
+    const lifter = {
+      ...sampleAthlete([liftResult("weighted-pull-up", 20, { reps: 5 })]),
+      bodyMass: kilograms(80),
+    };
+    // Five reps at 100 kg in all are 116.45 kg for one, 36.45 of them added; a fifth more of 20 kg alone would be 23.3.
+    const best = bestLift(lifter, worn, all, today);
+    expect(best?.kilograms).toBeCloseTo(36.45, 1);
+    // The doubt is that of all that is lifted: one result of a lift without overhead catch 7.9 % of it, and more for reps.
+    expect(best?.spread).toBeGreaterThan(0.079 * 116);
+    const single = { ...lifter, lifts: [liftResult("strict-pull-up", 25, { added: true })] };
+    expect(bestLift(single, worn, all, today)).toMatchObject({
+      kilograms: 25,
+      from: "1 rep at body mass + 25 kg of 2026-11-01",
+    });
+    const other = { ...lifter, lifts: [liftResult("bar-dip", 25, { added: true })] };
+    expect(bestLift(other, worn, all, today)?.basis).toBe("level");
   });
 
   it("follows the coach's own constants", () => {

@@ -48,6 +48,12 @@ describe("the finishes looked at", () => {
     expect(finishOffsets(40, 20)).toEqual([-4, -2, 0, 2, 4, 6]);
   });
 
+  it("end with the cap of the part before", () => {
+    expect(finishOffsets(40, 20, 70)).toEqual([-4, -2, 0, 2, 4]);
+    expect(finishOffsets(40, 20, 20)).toEqual([-4, -2, 0, 1]);
+    expect(finishOffsets(40, 20, -5)).toEqual([-4, -2, 0]);
+  });
+
   it("are a step apart at least", () => {
     expect(finishOffsets(1, 20)).toEqual([-2, -1, 0, 1, 2, 3]);
   });

@@ -1,5 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { heavyBarFault, noLiftFault, shortWindowFault } from "../../../src/compute/lifting/lifting-faults.ts";
+import {
+  heavyBarFault,
+  noBarFault,
+  noLiftFault,
+  shortWindowFault,
+} from "../../../src/compute/lifting/lifting-faults.ts";
 import { sayFault } from "../../../src/models/say-fault.ts";
 
 const workout = { file: "content/workouts/grindstone.mdx", line: 7, column: 5 };
@@ -18,6 +23,18 @@ describe("why attempts cannot be planned", () => {
     );
     expect(noLiftFault(workout, "b", []).problem).toBe(
       "part b is lifted for load, but no best lift can be derived of anything in it",
+    );
+  });
+
+  it("says that a lift is done without a bar", () => {
+    expect(sayFault(noBarFault(workout, "b", "weighted pull-up"))).toBe(
+      [
+        "content/workouts/grindstone.mdx, line 7, column 5: Fault",
+        "  found    weighted pull-up",
+        "  wrong    part b is lifted for load in the weighted pull-up, which is done without a bar, and no file says which loads there are",
+        "  allowed  lifts with a bar",
+        "  to do    Choose the attempts yourself: open with what you make nine times in ten, and go up by the smallest step.",
+      ].join("\n"),
     );
   });
 

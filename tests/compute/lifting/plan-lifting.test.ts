@@ -71,6 +71,13 @@ describe("the attempts of a part", () => {
     }
   });
 
+  it("have no row beyond the cap of the part before, and one for it", () => {
+    const opens = { mean: 560, spread: 80, latest: 600 };
+    const { finishTable } = lifting({ part: until(960), opens, ...afterWork });
+    expect(finishTable.at(-1)?.finish).toBe(600);
+    expect(finishTable.length).toBeGreaterThanOrEqual(4);
+  });
+
   it("agree with the row of the table for the expected finish", () => {
     const plan = lifting({ part: until(960), opens: { mean: 560, spread: 40 }, ...afterWork });
     const row = plan.finishTable.find(({ finish }) => finish === 560);
@@ -216,6 +223,18 @@ describe("what cannot be planned", () => {
     expect(plan.ok || plan.faults.map(({ problem }) => problem)).toEqual([
       "part b is lifted for load, but no best lift can be derived of anything in it",
     ]);
+  });
+
+  it("is a lift without a bar: no file says which loads there are", () => {
+    const bell = sampleLift({ id: "dumbbell-snatch" });
+    const held = { ...bell, loading: { ...bell.loading, held: "single" } } as typeof bell;
+    const plan = planLifting(
+      liftingInput({
+        course: liftCourse({ pieces: [{ movement: held, reps: 1 }] }),
+        movements: movementMap(held),
+      }),
+    );
+    expect(plan.ok || plan.faults.map(({ found }) => found)).toEqual([held.name]);
   });
 
   it("is a window that has closed before the part before it ends", () => {
