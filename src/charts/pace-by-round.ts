@@ -1,4 +1,5 @@
 import type { Plan } from "../models/plan/plan.ts";
+import { sayCeiling } from "../wording/ceiling.ts";
 import { sayList } from "../wording/number.ts";
 import { sayClock } from "../wording/time.ts";
 import { isUnfinished } from "../wording/unfinished.ts";
@@ -39,7 +40,7 @@ export function drawPaceByRound(whole: Pacing, size: DrawingSize, height: number
       ...timeLabels(pacing.rounds, frame),
       ...roundLabels(pacing.rounds, frame),
     ],
-    textAlternative: [inWords(pacing.rounds), ceilingInWords(pacing), hard].filter(Boolean).join(" "),
+    textAlternative: [inWords(pacing.rounds), sayCeiling(pacing), hard].filter(Boolean).join(" "),
   };
 }
 
@@ -53,7 +54,10 @@ function frameOf({ rounds, ceiling }: Pacing, size: DrawingSize, height: number)
     height,
     bottom,
     x: scaleLinear([0, rounds.length - 1], [textSize * 1.5, width - textSize * 1.5]),
-    y: scaleLinear([Math.min(...known), Math.max(...known)], [bottom - textSize * 0.9, textSize * 1.6]),
+    y: scaleLinear(
+      [Math.min(...known), Math.max(...known)],
+      [bottom - textSize * 0.9, textSize * (ceiling ? 3.2 : 1.6)],
+    ),
   };
 }
 
@@ -77,14 +81,18 @@ function points({ rounds, hard }: Pacing, { x, y, textSize }: Frame): readonly S
   ];
 }
 
-function ceilingLine({ ceiling }: Pacing, { y, width, textSize, measure }: Frame): readonly Shape[] {
+/** The dashes across the chart, named on a line of its own above it: beside them the words would stand on the rounds. */
+function ceilingLine(pacing: Pacing, { y, width, textSize }: Frame): readonly Shape[] {
+  const { ceiling } = pacing;
   if (!ceiling) return [];
-  const text = `no faster than ${sayClock(ceiling.seconds)}`;
   const at = y(ceiling.seconds);
-  const to = width - measure(text, textSize, false) - textSize * 0.5;
+  const [line, middle] = [textSize * 1.6, textSize * 0.65];
   return [
-    lineBetween([0, at], [to, at], "accent", textSize * 0.1, true),
-    textAt(width, at + textSize * 0.34, text, textSize, { anchor: "end", tone: "accent" }),
+    lineBetween([0, at], [width, at], "accent", textSize * 0.1, true),
+    lineBetween([0, middle], [line, middle], "accent", textSize * 0.1, true),
+    textAt(line + textSize * 0.4, textSize, sayCeiling(pacing)?.replace(/\.$/, "") ?? "", textSize, {
+      tone: "accent",
+    }),
   ];
 }
 
@@ -133,6 +141,3 @@ const inWords = (rounds: readonly Round[]): string =>
       return `${label}: ${sayClock(seconds)}${range}`;
     }),
   )}.`;
-
-const ceilingInWords = ({ ceiling }: Pacing): string | undefined =>
-  ceiling && `Round ${ceiling.round} no faster than ${sayClock(ceiling.seconds)}.`;

@@ -6,50 +6,71 @@ import { textAt } from "./shapes.ts";
 import type { TapeFrame } from "./tape-frame.ts";
 import type { Timeline } from "./timeline.ts";
 
-type Label = { readonly x: number; readonly text: string; readonly rank: number; readonly strong: boolean };
+type Label = {
+  readonly x: number;
+  readonly y: number;
+  readonly text: string;
+  readonly rank: number;
+  readonly strong: boolean;
+};
 
 /** The words on a tape: above it half the work and the loads of attempts, below it the clock at each cut and attempt. */
 export function tapeLabels(timeline: Timeline, frame: TapeFrame, measure: MeasureText): readonly Shape[] {
-  const { x, stripTop, stripBottom, textSize } = frame;
-  const halves = timeline.parts.flatMap((part): readonly Label[] =>
-    part.half === undefined
-      ? []
-      : [{ x: x(part.half), text: `half the work ${sayClock(part.half)}`, rank: 2, strong: false }],
-  );
+  return [...above(timeline, frame, measure), ...placed(clocks(timeline, frame), frame, measure)];
+}
+
+/** Loads and halves share one line, so that they keep apart; halves are said shortly where their words do not find room. */
+function above(timeline: Timeline, frame: TapeFrame, measure: MeasureText): readonly Text[] {
+  const { x, stripTop, textSize } = frame;
   const loads = timeline.parts.flatMap((part) =>
     part.attempts.map(({ at, load }): Label => ({
       x: x(at),
+      y: stripTop - textSize,
       text: sayMassFigure(load),
       rank: 1,
       strong: true,
     })),
   );
-  const lineUp = (labels: readonly Label[], y: number): readonly Text[] => placed(labels, frame, measure, y);
-  return [
-    ...lineUp(halves, stripTop - textSize * 0.55),
-    ...lineUp(loads, stripTop - textSize * 1),
-    ...lineUp(clocks(timeline, frame), stripBottom + textSize * 1.1),
-  ];
+  const halves = timeline.parts.flatMap(({ half }) => (half === undefined ? [] : [half]));
+  const withWords = (words: string): readonly Text[] =>
+    placed(
+      [
+        ...halves.map((half) => ({
+          x: x(half),
+          y: stripTop - textSize * 0.55,
+          text: `${words} ${sayClock(half)}`,
+          rank: 2,
+          strong: false,
+        })),
+        ...loads,
+      ],
+      frame,
+      measure,
+    );
+  const wordy = withWords("half the work");
+  return wordy.length === loads.length + halves.length ? wordy : withWords("half");
 }
 
 /** The end first, then attempts and ends of parts, then every cut while there is room. */
 function clocks(timeline: Timeline, frame: TapeFrame): readonly Label[] {
+  const y = frame.stripBottom + frame.textSize * 1.1;
   return timeline.parts.flatMap((part) => [
     ...part.pieces.map(({ to }): Label => {
       const isEnd = to === part.to;
       const rank = to === timeline.end ? 0 : isEnd ? 1 : 3;
-      return { x: frame.x(to), text: sayClock(to), rank, strong: isEnd };
+      return { x: frame.x(to), y, text: sayClock(to), rank, strong: isEnd };
     }),
-    ...part.attempts.map(({ at }): Label => ({ x: frame.x(at), text: sayClock(at), rank: 2, strong: false })),
+    ...part.attempts.map(({ at }): Label => ({
+      x: frame.x(at),
+      y,
+      text: sayClock(at),
+      rank: 2,
+      strong: false,
+    })),
   ]);
 }
 
-function placed(
-  labels: readonly Label[],
-  frame: TapeFrame,
-  measure: MeasureText,
-  y: number,
-): readonly Text[] {
+function placed(labels: readonly Label[], frame: TapeFrame, measure: MeasureText): readonly Text[] {
   const { textSize } = frame;
   const wanted = labels.map((label): WantedLabel => ({
     x: label.x,
@@ -60,7 +81,7 @@ function placed(
   return labels.flatMap((label, index) => {
     const centre = centres.get(index);
     if (centre === undefined) return [];
-    const { text, strong } = label;
+    const { text, strong, y } = label;
     return [textAt(centre, y, text, textSize, { anchor: "middle", strong })];
   });
 }

@@ -7,7 +7,8 @@ export type BandChoice = {
   readonly options: readonly {
     readonly name: string;
     readonly say: string;
-    readonly bands: readonly string[];
+    /** For which bands, in words; nothing where it is for none. */
+    readonly who?: string;
   }[];
 };
 
@@ -33,5 +34,15 @@ export function choicesOfBands(bands: readonly BandPlan[]): readonly BandChoice[
       }
     }
   }
-  return [...questions].map(([question, options]) => ({ question, options: [...options.values()] }));
+  return [...questions].map(([question, options]) => ({
+    question,
+    options: [...options.values()].map(({ bands: own, ...option }) => ({
+      ...option,
+      ...(own.length > 0 && { who: sayWho(own, bands.length) }),
+    })),
+  }));
 }
+
+/** Titles of bands hold commas, so they are parted by semicolons; all of them need no list. */
+const sayWho = (titles: readonly string[], all: number): string =>
+  titles.length === all && all > 1 ? "For everyone here." : `For ${titles.join("; ")}.`;

@@ -25,5 +25,7 @@ export function sharedCare(rows: readonly BoardRow[]): readonly string[] {
 export const lookAt = (row: BoardRow, shared: readonly string[]): readonly string[] => [
   ...row.plan.withheld.map(({ title }) => `Withheld: ${title}`),
   ...row.plan.parts.flatMap(({ missing }) => missing.map((why) => `Not planned: ${why}`)),
-  ...careOf(row).filter((title) => !shared.includes(title)),
+  ...careOf(row)
+    .filter((title) => !shared.includes(title))
+    .map((title) => `Caution: ${title}`),
 ];

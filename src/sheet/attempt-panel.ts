@@ -1,6 +1,6 @@
 import type { PartPlan } from "../models/plan/plan.ts";
 import { sayAfterMiss } from "../wording/after-miss.ts";
-import { sayMassFigure } from "../wording/mass.ts";
+import { sayMassFigure, sayOtherUnit } from "../wording/mass.ts";
 import { sayNumber } from "../wording/number.ts";
 import { clockShift, sayWhichClock } from "../wording/part-clock.ts";
 import { sayPart } from "../wording/part-name.ts";
@@ -36,7 +36,7 @@ export function attemptPanel(
   const { attempts } = lift;
   const [first] = attempts;
   if (!first) return undefined;
-  const { capitals, columnWidth } = setting;
+  const { capitals } = setting;
   const gap = capitals * PIECE_GAP;
   const shift = clockShift(part);
   const box = boxWidth(
@@ -61,7 +61,7 @@ export function attemptPanel(
       capitals,
       setter,
     );
-    return withWords(figures, wordsOf(attempt, shift, columnWidth, setter), capitals);
+    return withWords(figures, wordsOf(attempt, shift, setting, setter), capitals);
   });
   return {
     width: box + gap + loadWidth + gap + clockWidth,
@@ -77,9 +77,14 @@ function headingOf(part: PartPlan, lift: Lift, clockLeft: number, setter: Setter
   return fits ? [name, { text: sayWhichClock(part) ?? "start at", left: clockLeft }] : [name];
 }
 
-/** Words under the figures: plates, and what to do after a miss; on one line where both fit. */
-function wordsOf(attempt: Attempt, shift: number, width: number, setter: Setter): Measured {
-  const plates = sayPerSide(attempt.load);
+/** Words under the figures: the load in the other unit where the reader needs it, plates, and what to do after a miss; on one line where both fit. */
+function wordsOf(
+  attempt: Attempt,
+  shift: number,
+  { columnWidth: width, units }: KeySetting,
+  setter: Setter,
+): Measured {
+  const plates = [sayOtherUnit(attempt.load, units), sayPerSide(attempt.load)].filter(Boolean).join(": ");
   const miss = setParagraph(
     [{ text: `missed: ${sayAfterMiss(attempt.afterMiss, shift)}` }],
     TEXT_CAPITALS,

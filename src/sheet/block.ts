@@ -2,6 +2,7 @@ import { lineBetween, boxOutline, textAt } from "../charts/shapes.ts";
 import { pathThrough, type Shape } from "../charts/drawing.ts";
 import { TEXT_CAPITALS } from "./figure-size.ts";
 import { setParagraph, type Run } from "./paragraph.ts";
+import { tickRow } from "./tick-row.ts";
 import { together, type Measured, type SheetNode } from "./sheet-node.ts";
 import type { Setter } from "./type-setting.ts";
 
@@ -11,6 +12,8 @@ export type BlockLine = {
   readonly label?: string;
   readonly tick?: boolean;
   readonly indent?: number;
+  /** Boxes to tick with these labels inside, below the words. */
+  readonly boxes?: readonly string[];
 };
 
 /** A titled list of lines in the lower half. */
@@ -34,7 +37,10 @@ export function measureBlock(block: Block, width: number, setter: Setter): Measu
     labelled.length === 0
       ? 0
       : Math.max(...labelled.map((label) => setter.measure(label, labelSize, true))) + LABEL_GAP;
-  const lines = block.lines.map((line) => measureLine(line, width, labelColumn, setter));
+  const lines = block.lines.flatMap((line) => [
+    ...(line.runs.length > 0 ? [measureLine(line, width, labelColumn, setter)] : []),
+    ...(line.boxes ? [tickRow(line.boxes, width, setter)] : []),
+  ]);
   return {
     height: TITLE_HEIGHT + lines.reduce((sum, line) => sum + line.height + LINE_GAP, 0),
     place: (x, y) => {

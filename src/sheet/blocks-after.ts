@@ -17,7 +17,7 @@ export function selfCheckBlock({ after, athlete }: Plan, detail: Detail): Block 
   if (!after || after.selfCheck.length === 0) return undefined;
   const questions = after.selfCheck.map((check): BlockLine => ({
     tick: true,
-    runs: [{ text: check.question }, { text: `Good: ${check.good}.`, strong: true }],
+    runs: [{ text: check.question }, { text: `good: ${check.good}`, strong: true }],
   }));
   const options =
     detail !== "full"

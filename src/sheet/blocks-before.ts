@@ -45,7 +45,7 @@ type WarmUpMoment = { readonly time: string; readonly title: string; readonly st
 export const setUpBlock = ({ setUp }: Plan): Block | undefined =>
   setUp.length === 0
     ? undefined
-    : { title: "Set out", lines: setUp.map((text) => ({ tick: true, runs: [{ text }] })) };
+    : { title: "Set up", lines: setUp.map((text) => ({ tick: true, runs: [{ text }] })) };
 
 /** Standards, those that cost this athlete reps first and marked. Short: only those. */
 export function standardsBlock({ standards }: Plan, detail: Detail): Block | undefined {

@@ -1,5 +1,5 @@
 import type { Plan } from "../models/plan/plan.ts";
-import { sayPart } from "../wording/part-name.ts";
+import { sayInstead, sayLeftOut } from "../wording/left-out.ts";
 import type { Block, BlockLine, Detail } from "./block.ts";
 
 const WEIGHTS = ["stop", "care", "rule"] as const;
@@ -26,9 +26,9 @@ export function cautionBlock({ cautions }: Plan, detail: Detail): Block | undefi
 export function withheldBlock({ withheld }: Plan): Block | undefined {
   const lines = withheld.map((entry): BlockLine => ({
     runs: [
-      { text: `${entry.part ? `${sayPart(entry.part)}: ` : ""}${entry.title} is left out.`, strong: true },
+      { text: sayLeftOut(entry), strong: true },
       { text: entry.ask },
-      ...(entry.instead ? [{ text: `Instead: ${entry.instead}` }] : []),
+      ...(entry.instead ? [{ text: sayInstead(entry) ?? "" }] : []),
     ],
   }));
   return lines.length === 0 ? undefined : { title: "Left out on purpose", lines };

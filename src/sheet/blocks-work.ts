@@ -30,6 +30,16 @@ export function workBlock({ parts }: Plan, detail: Detail): Block | undefined {
   return lines.length === 0 ? undefined : { title: "The work", lines };
 }
 
+/** A box to tick for each round, for the judge; nothing for work in one round. */
+export function countBlock({ parts }: Plan): Block | undefined {
+  const counted = parts.filter(({ pacing }) => (pacing?.rounds.length ?? 0) > 1);
+  const lines = counted.map(({ name, pacing }): BlockLine => ({
+    runs: counted.length > 1 ? [{ text: sayPart(name), strong: true }] : [],
+    boxes: (pacing?.rounds ?? []).map(({ label }) => label),
+  }));
+  return lines.length === 0 ? undefined : { title: "Rounds done, for your judge", lines };
+}
+
 /** Prescribed loads with their plates; of those that cannot be made, what can. */
 export function loadsBlock({ loads, athlete }: Plan): Block | undefined {
   const lines = loads.map(({ name, load }): BlockLine => {

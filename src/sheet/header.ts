@@ -29,10 +29,14 @@ function fitted(
   );
 }
 
+/** The goal is larger than the key figures, unless it would take more than half of the width. */
+const goalGrowth = (figure: string, width: number, capitals: number, setter: Setter): number =>
+  setter.measure(figure, setter.sizeFor(capitals * 1.45, true), true) > width / 2 ? 1 : 1.45;
+
 /** The head of the sheet: title and name on the left, the goal large on the right. `capitals` is the size of key figures. */
 export function sheetHeader(plan: Plan, width: number, capitals: number, setter: Setter): Measured {
   const goal = sayGoal(plan);
-  const figureCapitals = capitals * 1.45;
+  const figureCapitals = capitals * (goal ? goalGrowth(goal.figure, width, capitals, setter) : 1);
   const figureSize = setter.sizeFor(figureCapitals, true);
   const unitSize = setter.sizeFor(Math.max(TEXT_CAPITALS, 3), false);
   const smallSize = setter.sizeFor(TEXT_CAPITALS, false);

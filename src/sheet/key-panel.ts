@@ -1,3 +1,4 @@
+import type { MassUnit } from "../models/quantity.ts";
 import type { Measured } from "./sheet-node.ts";
 
 /**
@@ -10,8 +11,12 @@ export type KeyPanel = {
   readonly rows: readonly Measured[];
 };
 
-/** How the key figures are set: the height of their capitals and the width of a column, millimetres. */
-export type KeySetting = { readonly capitals: number; readonly columnWidth: number };
+/** How the key figures are set: the height of their capitals and the width of a column, millimetres; the reader's unit of loads. */
+export type KeySetting = {
+  readonly capitals: number;
+  readonly columnWidth: number;
+  readonly units: MassUnit;
+};
 
 /** Distance of rows of key figures as a multiple of their capitals. */
 export const ROW_PITCH = 1.26;

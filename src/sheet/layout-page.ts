@@ -6,7 +6,7 @@ import { layoutLower, leastLowerHeight } from "./lower-half.ts";
 import { MARGIN, PAPER_SIZES, type Frame, type Paper } from "./paper.ts";
 import { together, type Placed, type SheetPage } from "./sheet-node.ts";
 import type { Setter } from "./type-setting.ts";
-import { layoutUpper } from "./upper-half.ts";
+import { CONCESSIONS, FAR_CONCESSIONS, layoutUpper } from "./upper-half.ts";
 
 /** A page with what the layout decided, so that tests and callers can see it. */
 export type LaidOutPage = SheetPage & {
@@ -21,7 +21,8 @@ const FOOTER = TEXT_CAPITALS * 1.9;
 
 /**
  * Lays a plan out on one page. The upper half holds what is needed mid-workout, with key figures of at least `least`
- * millimetres; where it cannot, the page is not folded and the key figures take the room they need from below. Gives
+ * millimetres; where it cannot, the page is not folded and the key figures take the room they need from below; where that
+ * is not enough either, only what can be read from far away is shown. Gives
  * nothing when even that does not fit: then the sheet is meant to be read from too far away.
  */
 export function layoutPage(
@@ -37,28 +38,48 @@ export function layoutPage(
   const fold = height / 2;
   const bottom = height - MARGIN.bottom - FOOTER;
   const folded: Frame = { ...inside, y: MARGIN.top, height: fold - MARGIN.top - HALF_GAP * 0.7 };
-  const half = layoutUpper(plan, folded, capitals, setter);
-  const material = { width: inside.width, link, setter };
+  const material = { width: inside.width, link, setter, everyRound: true };
   const whole = bottom - MARGIN.top - HALF_GAP - leastLowerHeight(plan, material);
-  const upper = half ?? layoutUpper(plan, { ...folded, height: whole }, capitals, setter);
-  if (!upper) return undefined;
-  const top = half ? fold + HALF_GAP : upper.bottom + HALF_GAP;
-  const lower = layoutLower(plan, { ...inside, y: top, height: bottom - top }, material);
+  const tries = [CONCESSIONS, FAR_CONCESSIONS].flatMap((concessions) => [
+    { folds: true, height: folded.height, concessions },
+    { folds: false, height: whole, concessions },
+  ]);
+  const found = firstOf(tries, ({ height: room, concessions, folds }) => {
+    const laidOut = layoutUpper(plan, { ...folded, height: room }, capitals, setter, concessions);
+    return laidOut && { ...laidOut, folds };
+  });
+  if (!found) return undefined;
+  const { folds, ...upper } = found;
+  const top = folds ? fold + HALF_GAP : upper.bottom + HALF_GAP;
+  const below = { ...inside, y: top, height: bottom - top };
+  const lower = layoutLower(plan, below, { ...material, everyRound: upper.everyRound });
   if (!lower) return undefined;
-  const marks = half ? foldMark(fold, width) : [];
+  const marks = folds ? foldMark(fold, width) : [];
   return {
     ...together([
       upper,
       { marks, nodes: [] },
       lower,
-      footer(plan, { ...inside, y: height - MARGIN.bottom, height: 0 }, half !== undefined, setter),
+      footer(plan, { ...inside, y: height - MARGIN.bottom, height: 0 }, folds, setter),
     ]),
     width,
     height,
     title: sheetTitle(plan),
     keyCapitals: upper.capitals,
-    folds: half !== undefined,
+    folds,
   };
+}
+
+/** The first result there is, in order; later ones are not asked for. */
+function firstOf<Try, Result>(
+  tries: readonly Try[],
+  attempt: (one: Try) => Result | undefined,
+): Result | undefined {
+  for (const one of tries) {
+    const result = attempt(one);
+    if (result !== undefined) return result;
+  }
+  return undefined;
 }
 
 /** The title in the file's properties. A band of athletes is named by what it is, never like a person. */

@@ -21,6 +21,8 @@ export type LowerMaterial = {
   readonly width: number;
   readonly link: string | undefined;
   readonly setter: Setter;
+  /** Whether the upper half has a box to tick for every round; else they stand here. */
+  readonly everyRound: boolean;
 };
 
 const columnWidthOf = (width: number): number => (width - COLUMN_GAP) / 2;
@@ -59,7 +61,7 @@ export function leastLowerHeight(plan: Plan, material: LowerMaterial): number {
 /** The blocks that stay after concessions, in reading order; each is measured once in each of its details. */
 function measuredBlocks(
   plan: Plan,
-  { width, setter }: LowerMaterial,
+  { width, setter, everyRound }: LowerMaterial,
 ): (concessions: readonly Brevity[]) => readonly Measured[] {
   const known = new Map<string, Measured | undefined>();
   const measured = (id: BlockId, detail: Detail): Measured | undefined => {
@@ -74,7 +76,7 @@ function measuredBlocks(
     const brevity = brevityAfter(concessions);
     return BLOCK_IDS.flatMap((id) => {
       const detail = brevity[id] ?? "full";
-      const block = detail === "dropped" ? undefined : measured(id, detail);
+      const block = detail === "dropped" || (id === "count" && everyRound) ? undefined : measured(id, detail);
       return block ? [block] : [];
     });
   };

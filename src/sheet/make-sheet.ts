@@ -2,7 +2,7 @@ import { missingLetters, sayMissingLetters } from "../fonts/missing-letters.ts";
 import type { Plan } from "../models/plan/plan.ts";
 import { drawPage } from "./draw-page.ts";
 import { KEY_ARCMINUTES, capitalsFor } from "./figure-size.ts";
-import { layoutPage } from "./layout-page.ts";
+import { layoutPage, type LaidOutPage } from "./layout-page.ts";
 import type { Paper } from "./paper.ts";
 import { textsOf } from "./sheet-node.ts";
 import { setterOf, type SheetFonts } from "./type-setting.ts";
@@ -25,8 +25,10 @@ export type SheetOptions = {
 export async function makeSheet(plan: Plan, options: SheetOptions): Promise<Uint8Array> {
   const { paper, readAt, fonts, link } = options;
   const setter = setterOf(fonts);
-  const page = layoutPage(plan, paper, capitalsFor(KEY_ARCMINUTES, readAt), link, setter);
-  if (!page) throw new Error(sayDoesNotFit(plan, readAt));
+  const layoutAt = (metres: number): LaidOutPage | undefined =>
+    layoutPage(plan, paper, capitalsFor(KEY_ARCMINUTES, metres), link, setter);
+  const page = layoutAt(readAt);
+  if (!page) throw new Error(sayDoesNotFit(plan, readAt, farthest(readAt, layoutAt)));
   const texts = textsOf(page.nodes);
   const missing = [true, false].flatMap((strong) =>
     missingLetters(
@@ -41,6 +43,13 @@ export async function makeSheet(plan: Plan, options: SheetOptions): Promise<Uint
   return drawPage(page, fonts, { lang: "en", created: new Date(`${plan.date}T00:00:00Z`) });
 }
 
-const sayDoesNotFit = (plan: Plan, readAt: number): string =>
+/** The farthest distance below one that does not fit, in tenths of a metre, at which the page does. */
+const farthest = (tooFar: number, layoutAt: (metres: number) => unknown): number | undefined =>
+  Array.from({ length: Math.ceil(tooFar * 10) - 1 }, (_, index) => (index + 1) / 10).findLast(layoutAt);
+
+const sayDoesNotFit = (plan: Plan, readAt: number, most: number | undefined): string =>
   `The sheet of ${plan.athlete.name} for ${plan.workout.title} does not fit one page: its key figures must be readable ` +
-  `from ${readAt} m, and there are too many of them at that size. Lower the reading distance (readAt) in the settings.`;
+  `from ${readAt} m, and there are too many of them at that size. ` +
+  (most === undefined
+    ? "It fits at no distance: make the workout's parts fewer."
+    : `Write \`read at: ${most} m\` or less in content/settings.yaml.`);

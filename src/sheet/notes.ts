@@ -3,6 +3,7 @@ import { sayRow } from "../wording/amount.ts";
 import { sayEnding, sayRoles } from "../wording/ending.ts";
 import { sayIfThen } from "../wording/if-then.ts";
 import { sayPart } from "../wording/part-name.ts";
+import { sayRoundOf } from "../wording/round-name.ts";
 import { clockShift } from "../wording/part-clock.ts";
 import { sayClock } from "../wording/time.ts";
 import { setParagraph, type Run } from "./paragraph.ts";
@@ -50,8 +51,8 @@ function tieBreaks(part: PartPlan, pacing: NonNullable<PartPlan["pacing"]>): rea
   const rows = pacing.rows.filter((row) => row.tieBreak);
   if (rows.length === 0) return [];
   const moments = rows.map((row) => {
-    const round = pacing.rounds.length > 1 ? ` of round ${row.round}` : "";
-    return `after the ${sayRow(row)}${round}, plan ${sayClock(row.end + clockShift(part))}`;
+    const round = sayRoundOf(pacing, row.round);
+    return `after the ${sayRow(row)}${round ? ` of ${round}` : ""}, plan ${sayClock(row.end + clockShift(part))}`;
   });
   const text = moments.length > 3 ? "at the end of every round with a thick box" : moments.join("; ");
   return [

@@ -1,5 +1,6 @@
 import type { PartPlan } from "../models/plan/plan.ts";
 import { sayNumber } from "../wording/number.ts";
+import { namesOfIntervals, workOfIntervals } from "../wording/interval-work.ts";
 import { clockShift, sayWhichClock } from "../wording/part-clock.ts";
 import { isTime } from "../wording/score.ts";
 import { saySets } from "../wording/sets.ts";
@@ -13,8 +14,8 @@ type Row = Pacing["rows"][number];
 export type RoundDetail = {
   /** Sets beside the clock of each round, or not. */
   readonly sets: boolean;
-  /** Every round or movement, only those where the clock is worth a look, or a few of these spread evenly. */
-  readonly every: "row" | "checkpoint" | "few";
+  /** Every round or movement, only those where the clock is worth a look, or a few of these spread evenly, or the end alone. */
+  readonly every: "row" | "checkpoint" | "few" | "last";
 };
 
 /** One line of a panel: the label in its box, a name where rounds have none, the key figure, sets by movement, a note. */
@@ -59,17 +60,22 @@ export function roundLines(part: PartPlan, pacing: Pacing, detail: RoundDetail):
   return { figureHeading: clockHeading, setHeadings: broken.length > 0 ? ["sets"] : [], lines };
 }
 
-const intervalLines = (pacing: Pacing, broken: readonly string[]): readonly RoundLine[] =>
-  (pacing.intervals ?? []).map(({ interval, score, restLeft }) => ({
-    label: sayNumber(interval, 0),
-    figure: sayNumber(score, 0),
-    sets: setsOf(
-      pacing.rows.filter((row) => row.round === interval),
-      broken,
-    ),
-    ...restNote(restLeft),
-    tieBreak: hasTieBreak(pacing.rows.filter((row) => row.round === interval)),
-  }));
+function intervalLines(pacing: Pacing, broken: readonly string[]): readonly RoundLine[] {
+  const work = workOfIntervals(pacing);
+  const names = namesOfIntervals(pacing);
+  return (pacing.intervals ?? []).map(({ interval, score, restLeft }, index) => {
+    const rows = work[index] ?? [];
+    const name = names[index];
+    return {
+      label: sayNumber(interval, 0),
+      ...(name !== undefined && { name }),
+      figure: sayNumber(score, 0),
+      sets: setsOf(rows, broken),
+      ...restNote(restLeft),
+      tieBreak: hasTieBreak(rows),
+    };
+  });
+}
 
 /** As many lines as stay when only a few do. */
 const FEW = 3;
@@ -77,6 +83,7 @@ const FEW = 3;
 function isShown(pacing: Pacing, row: number, { every }: RoundDetail): boolean {
   if (every === "row") return true;
   const last = pacing.rows.at(-1)?.index;
+  if (every === "last") return row === last;
   const watched = [...new Set([...pacing.checkpoints, ...(last === undefined ? [] : [last])])];
   if (every === "checkpoint" || watched.length <= FEW) return watched.includes(row);
   const few = Array.from({ length: FEW }, (_, index) => Math.round(((index + 1) * watched.length) / FEW) - 1);

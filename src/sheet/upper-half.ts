@@ -20,13 +20,14 @@ type Fullness = {
   readonly every: RoundDetail["every"];
   readonly notes: number | "essential";
   readonly tape: number;
+  /** Only the first attempt of each lift, where they would stand too large. */
+  readonly opener?: boolean;
 };
 
 /**
  * What the upper half shows, from the fullest to the barest: notes go and the tape grows thinner, then sets move from
- * beside the clocks into a line of their own, then the tape goes, then only the checkpoints stay, last only
- * a few of these. Key figures are never
- * made smaller.
+ * beside the clocks into a line of their own, then the tape goes, then only the checkpoints stay, last only a few of
+ * these. Key figures are never made smaller.
  */
 export const CONCESSIONS: readonly Fullness[] = [
   { sets: "beside", every: "row", notes: 8, tape: 13 },
@@ -46,6 +47,13 @@ export const CONCESSIONS: readonly Fullness[] = [
   { sets: "none", every: "few", notes: 1, tape: 0 },
 ];
 
+/** What is still shown where a sheet is read from so far away that not even a few checkpoints fit a whole page. */
+export const FAR_CONCESSIONS: readonly Fullness[] = [
+  { sets: "none", every: "few", notes: 0, tape: 0 },
+  { sets: "none", every: "last", notes: 0, tape: 0 },
+  { sets: "none", every: "last", notes: 0, tape: 0, opener: true },
+];
+
 /** Growth tried where there is room to spare, largest first. */
 const GROWTH = [1.7, 1.55, 1.4, 1.3, 1.2, 1.1, 1] as const;
 const MOST_COLUMNS = 5;
@@ -58,16 +66,24 @@ const MOST_EXTRA_GAP = 4.5;
 export type UpperHalf = Placed & {
   readonly bottom: number;
   readonly capitals: number;
+  /** Whether every round has its line. */
+  readonly everyRound: boolean;
 };
 
 /**
  * Lays out what is needed mid-workout in a frame: head, tape, key figures, notes. Takes the fullest arrangement that
  * fits with key figures of at least `least` millimetres, and among those the largest figures. Nothing when none fits.
  */
-export function layoutUpper(plan: Plan, frame: Frame, least: number, setter: Setter): UpperHalf | undefined {
+export function layoutUpper(
+  plan: Plan,
+  frame: Frame,
+  least: number,
+  setter: Setter,
+  concessions: readonly Fullness[] = CONCESSIONS,
+): UpperHalf | undefined {
   const header = sheetHeader(plan, frame.width, least, setter);
   const notes = notesOf(plan);
-  for (const fullness of CONCESSIONS) {
+  for (const fullness of concessions) {
     const head = [header, ...tapeOf(plan, frame.width, fullness.tape, setter)];
     const shown = fullness.notes === "essential" ? essentialNotes(notes) : notes.slice(0, fullness.notes);
     const foot = setNotes(shown, frame.width, setter);
@@ -75,7 +91,7 @@ export function layoutUpper(plan: Plan, frame: Frame, least: number, setter: Set
       const capitals = least * growth;
       const tail = [...setLinesOf(plan, fullness, frame.width, capitals, setter), foot];
       const placed = arrange(plan, fullness, frame, capitals, { head, tail }, setter);
-      if (placed) return { ...placed, capitals };
+      if (placed) return { ...placed, capitals, everyRound: fullness.every === "row" };
     }
   }
   return undefined;
@@ -178,6 +194,7 @@ function panelsOf(
   columnWidth: number,
   setter: Setter,
 ): readonly KeyPanel[] {
+  const { units } = plan.athlete;
   return plan.parts
     .flatMap((part) => {
       // Where there is one round, the sets can only stand beside the movement they belong to.
@@ -185,9 +202,10 @@ function panelsOf(
       const sets = fullness.sets === "beside" || (fullness.sets === "lines" && oneRound);
       return [
         roundPanel(part, { sets, every: fullness.every }, capitals, setter),
-        ...(part.lifting?.lifts ?? []).map((lift) =>
-          attemptPanel(part, lift, { capitals, columnWidth }, setter),
-        ),
+        ...(part.lifting?.lifts ?? []).map((lift) => {
+          const attempts = fullness.opener ? lift.attempts.slice(0, 1) : lift.attempts;
+          return attemptPanel(part, { ...lift, attempts }, { capitals, columnWidth, units }, setter);
+        }),
       ];
     })
     .filter((panel) => panel !== undefined);

@@ -13,9 +13,9 @@ const KINDS: Readonly<Record<Basis["kind"], string>> = {
 
 /** What a statement rests on and how sure it is. @example sayBasis({ about: "pull-ups", kind: "level", detail: "", error: 0.15 }) // => "Pull-ups: typical for your level, ±15%" */
 export function sayBasis({ about, kind, detail, error }: Basis): string {
+  const of = kind === "level" ? /^level (\S+)$/.exec(detail)?.[1] : undefined;
   const parts = [
-    KINDS[kind],
-    ...(detail ? [detail] : []),
+    ...(of ? [`${KINDS[kind]} (${of})`] : [KINDS[kind], ...(detail ? [detail] : [])]),
     ...(error === undefined ? [] : [`±${sayShare(error)}`]),
   ];
   return `${capitalised(about)}: ${parts.join(", ")}`;

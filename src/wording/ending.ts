@@ -1,9 +1,10 @@
 import type { Plan } from "../models/plan/plan.ts";
 import { sayRow } from "./amount.ts";
 import { pluralOf } from "./movement-words.ts";
+import { sayRoundOf } from "./round-name.ts";
 import { sayChance } from "./share.ts";
 import { sayClock } from "./time.ts";
-import { sayWholeScore, type ScoreContext } from "./score.ts";
+import { isTime, sayWholeScore, type ScoreContext } from "./score.ts";
 
 type Pacing = NonNullable<Plan["parts"][number]["pacing"]>;
 
@@ -12,12 +13,12 @@ const ADVICE: Readonly<Record<NonNullable<Pacing["whenStopped"]>["advice"], stri
   "tie-break": "The tie-break decides: be early at the tie-break moment.",
 };
 
-/** Where the clock stops the work, as a place in it: `round 4, 11 of 15 pull-ups`. */
+/** Where the clock stops the work, as a place in it: `in round 4, after 11 of 15 pull-ups`. */
 function sayWhere(pacing: Pacing, rowIndex: number): string | undefined {
   const row = pacing.rows.find((candidate) => candidate.index === rowIndex);
   if (!row) return undefined;
-  const round = pacing.rounds.length > 1 ? `round ${row.round}, ` : "";
-  return `${round}${sayRow(row)}`;
+  const round = sayRoundOf(pacing, row.round);
+  return `${round ? `in ${round}, ` : ""}after ${sayRow(row)}`;
 }
 
 /**
@@ -36,10 +37,12 @@ export function sayEnding(pacing: Pacing, context: ScoreContext): string | undef
   const stop = pacing.ending === "eliminated" ? "The work outruns the clock" : "The clock stops you";
   const score = isCounted(pacing) ? ` (${sayWholeScore(pacing.score, whenStopped.scoreDone, context)})` : "";
   const finishing = chance === undefined ? "" : ` You finish ${chance} of the time.`;
-  return `${stop} at ${sayClock(whenStopped.at)}${where ? `, at ${where}` : ""}${score}.${finishing} ${ADVICE[whenStopped.advice]}`;
+  const advice = pacing.score === "intervals-completed" ? "" : ` ${ADVICE[whenStopped.advice]}`;
+  return `${stop} at ${sayClock(whenStopped.at)}${where ? `, ${where}` : ""}${score}.${finishing}${advice}`;
 }
 
-const isCounted = (pacing: Pacing): boolean => pacing.score !== "time" && pacing.score !== "slowest-interval";
+/** Whether what is done when the clock stops is counted in the score's own unit: not for times, nor where whole intervals count. */
+const isCounted = ({ score }: Pacing): boolean => !isTime(score) && score !== "intervals-completed";
 
 /** The one line on whom to protect and where to breathe; the same name for both is said once. */
 export function sayRoles(pacing: Pacing): string | undefined {

@@ -1,6 +1,7 @@
 import type { Plan } from "../models/plan/plan.ts";
 import { sayMassFigure } from "./mass.ts";
 import { NO_BREAK_SPACE } from "./number.ts";
+import { sayPart } from "./part-name.ts";
 import { sayRange, sayScore, type SaidScore } from "./score.ts";
 import { sayClock } from "./time.ts";
 
@@ -23,11 +24,14 @@ export function sayGoal(plan: Plan): Goal | undefined {
       firstLoad && { label: "open with", figure: sayMassFigure(firstLoad.mass), unit: firstLoad.mass.unit }
     );
   }
-  const pacing = plan.parts.find((part) => part.pacing?.result.target === result.target)?.pacing;
+  const paced = plan.parts.filter((part) => part.pacing);
+  const aimed = paced.find((part) => part.pacing?.result.target === result.target);
+  const pacing = aimed?.pacing;
+  const which = aimed && paced.length > 1 ? `part ${sayPart(aimed.name)}, ` : "";
   const context = { units: plan.athlete.units, perRound: pacing?.perRound };
   const stopped = pacing?.ending === "stopped-by-cap" ? pacing.whenStopped : undefined;
   return {
-    label: stopped ? `by the cap of ${sayClock(stopped.at)}` : "aim at",
+    label: `${which}${stopped ? `by the cap of ${sayClock(stopped.at)}` : "aim at"}`,
     ...sayScore(score, result.target, context),
     range: sayRange(score, result, context),
   };

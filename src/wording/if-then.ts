@@ -1,6 +1,7 @@
 import type { Plan } from "../models/plan/plan.ts";
 import { nameFor, pluralOf } from "./movement-words.ts";
 import { NO_BREAK_SPACE, sayNumber } from "./number.ts";
+import { sayRoundOf } from "./round-name.ts";
 import { sayWholeScore, type ScoreContext } from "./score.ts";
 import { sayClock } from "./time.ts";
 
@@ -12,9 +13,9 @@ function sayAction(action: IfThen["action"], pacing: Pacing): string {
     case "smaller-sets":
       return `${pluralOf(pacing, action.name)} in ${action.amount === 1 ? "singles" : `sets of ${action.amount}`}`;
     case "slow-down":
-      return `${sayNumber(action.secondsPerRound, 0)}${NO_BREAK_SPACE}s slower a round`;
+      return sayChange(action.secondsPerRound, "slower");
     case "push":
-      return `${sayNumber(action.secondsPerRound, 0)}${NO_BREAK_SPACE}s faster a round`;
+      return sayChange(action.secondsPerRound, "faster");
     case "hold":
       return "hold your pace, do not push yet";
     case "skip-to-tie-break": {
@@ -26,13 +27,16 @@ function sayAction(action: IfThen["action"], pacing: Pacing): string {
   }
 }
 
+/** A change that would be said as nought seconds is none. */
+const sayChange = (secondsPerRound: number, word: string): string =>
+  Math.round(secondsPerRound) === 0
+    ? "keep the pace as planned"
+    : `${sayNumber(secondsPerRound, 0)}${NO_BREAK_SPACE}s ${word} a round`;
+
 /** What the moment is called: the round, or the movement where there is only one round. */
 function sayMoment(ifThen: IfThen, pacing: Pacing): string {
-  const round = pacing.rounds.find((candidate) => candidate.round === ifThen.round);
-  if (round && pacing.rounds.length > 1) {
-    return /^\d+$/.test(round.label) ? `round${NO_BREAK_SPACE}${round.label}` : `the ${round.label}`;
-  }
-  return pacing.rows.find((row) => row.index === ifThen.row)?.name ?? "this point";
+  const round = sayRoundOf(pacing, ifThen.round);
+  return round ?? pacing.rows.find((row) => row.index === ifThen.row)?.name ?? "this point";
 }
 
 /** The threshold and the action in two pieces, for the sheet. The threshold reads `After round 3 past 5:08`. */

@@ -1,5 +1,5 @@
 import type { Plan } from "../models/plan/plan.ts";
-import type { Mass } from "../models/quantity.ts";
+import { inKilograms, massIn, type Mass } from "../models/quantity.ts";
 import { sayMass, sayMassFigure } from "./mass.ts";
 import { NO_BREAK_SPACE, sayList } from "./number.ts";
 
@@ -54,9 +54,12 @@ export function sayPlateChange(change: PlateChange): string {
   return steps.length === 0 ? "no change of plates" : `${steps.join(", ")}, each side`;
 }
 
-/** Says that the prescribed load cannot be made here, and what can. Nothing when it can. */
+/** Says that the prescribed load cannot be made here, and what can, in the unit prescribed. Nothing when it can. */
 export function sayNearest(load: BarLoad): string | undefined {
   const near = [load.nearest?.below, load.nearest?.above].filter((mass) => mass !== undefined);
   if (near.length === 0) return undefined;
-  return `${sayMass(load.mass)} cannot be made with these plates; nearest ${sayList(near.map(sayMass), "or")}`;
+  return `Cannot be made with these plates: nearest ${sayList(
+    near.map((mass) => sayMass(massIn(load.mass.unit, inKilograms(mass)))),
+    "or",
+  )}`;
 }

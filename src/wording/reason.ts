@@ -23,12 +23,12 @@ const METRIC_PHRASES: Readonly<Partial<Record<Metric, { readonly name: string; r
     say: (value, units) => unit(units)(massIn(units, kilograms(value)).value, units),
   },
   height: { name: "your height", say: (value) => `${sayNumber(value * 100, 0)}${NO_BREAK_SPACE}cm` },
-  "load-share": { name: "the load over your best lift", say: share },
-  "ratio-to-parent": { name: "your best of this style over your best of any style", say: share },
+  "load-share": { name: "the load as a share of your best lift", say: share },
+  "ratio-to-parent": { name: "your best of this style as a share of your best of any style", say: share },
   unbroken: { name: "your best unbroken set", say: count },
-  "set-share": { name: "one visit over your best unbroken set", say: share },
-  amount: { name: "reps in one visit", say: count },
-  "total-amount": { name: "reps in the whole workout", say: count },
+  "set-share": { name: "one visit as a share of your best unbroken set", say: share },
+  amount: { name: "the number of reps in one visit", say: count },
+  "total-amount": { name: "the number of reps in the whole workout", say: count },
   "usual-amount": { name: "what you are used to in a session", say: count },
   "seconds-per-unit": { name: "your pace", say: unit("s a rep", 1) },
   "workout-minutes": { name: "the length of the work", say: unit("min") },
@@ -37,10 +37,13 @@ const METRIC_PHRASES: Readonly<Partial<Record<Metric, { readonly name: string; r
   "hours-to-next": { name: "time to your next start", say: unit("h") },
   "hours-to-deadline": { name: "time to the deadline", say: unit("h") },
   wbgt: { name: "the heat (WBGT)", say: unit("°C") },
-  "starts-today": { name: "your starts today", say: count },
+  "starts-today": { name: "the number of your starts today", say: count },
   "warm-up-minutes": { name: "your time to warm up", say: unit("min") },
-  "days-unaccustomed": { name: "days since you last did it", say: count },
-  "times-usual": { name: "reps of it over what you are used to", say: (value) => `${sayNumber(value, 1)}×` },
+  "days-unaccustomed": { name: "the number of days since you last did it", say: count },
+  "times-usual": {
+    name: "the work of it against what you are used to",
+    say: (value) => `${sayNumber(value, 1)}×`,
+  },
   "hours-since-start": { name: "time since your last start", say: unit("h") },
   "start-hour": { name: "the hour of your start", say: (value) => sayClock(value * 60) },
 };
@@ -96,14 +99,14 @@ const asWords = (name: string | number): string => String(name).replaceAll("-", 
 /**
  * The number or fact that decided, as a fragment: what, the reader's own value, and the bound it was held against.
  *
- * @example sayReason({ what: "unbroken", value: 14, is: "under", threshold: 20 }, "kg") // => "your best unbroken set is 14, under 20"
+ * @example sayReason({ what: "unbroken", value: 14, is: "under", threshold: 20 }, "kg") // => "your best unbroken set is 14 (under 20)"
  */
 export function sayReason({ what, value, is, threshold }: Reason, units: MassUnit): string {
   if (isMetric(what) && typeof value === "number") {
     const metric = METRIC_PHRASES[what];
     const say = metric?.say ?? count;
     const bound =
-      typeof threshold === "number" ? `, ${COMPARISONS[is] ?? asWords(is)} ${say(threshold, units)}` : "";
+      typeof threshold === "number" ? ` (${COMPARISONS[is] ?? asWords(is)} ${say(threshold, units)})` : "";
     return `${metric?.name ?? asWords(what)} is ${say(value, units)}${bound}`;
   }
   const denied = /\bnot\b/.test(is.replaceAll("-", " "));

@@ -1,7 +1,7 @@
 import type { Plan } from "../models/plan/plan.ts";
 import { kilograms, massIn, type MassUnit } from "../models/quantity.ts";
 import type { ScoreKind } from "../models/vocabulary.ts";
-import { NO_BREAK_SPACE, sayNumber } from "./number.ts";
+import { NO_BREAK_SPACE, sayCount, sayNumber } from "./number.ts";
 import { sayClock, sayTimeRange } from "./time.ts";
 
 type Range = NonNullable<Plan["headline"]["result"]>;
@@ -29,6 +29,12 @@ const UNITS: Readonly<Record<ScoreKind, string>> = {
   "sum-of-lowest": "in the lowest ones",
   "slowest-interval": "in the slowest interval",
   "intervals-completed": "intervals",
+};
+
+const SINGULARS: Readonly<Record<string, string>> = {
+  reps: "rep",
+  calories: "calorie",
+  intervals: "interval",
 };
 
 /** Says whether less is better: of times, less is. */
@@ -61,10 +67,11 @@ function unitOf(kind: ScoreKind, { units, perRound }: ScoreContext): string {
  *
  * @example sayScore("rounds-and-reps", 489, { units: "kg", perRound: 24 }) // => { figure: "20\u00a0+\u00a09", unit: "rounds + reps" }
  */
-export const sayScore = (kind: ScoreKind, value: number, context: ScoreContext): SaidScore => ({
-  figure: figureOf(kind, value, context, Math.round),
-  unit: unitOf(kind, context),
-});
+export function sayScore(kind: ScoreKind, value: number, context: ScoreContext): SaidScore {
+  const figure = figureOf(kind, value, context, Math.round);
+  const unit = unitOf(kind, context);
+  return { figure, unit: figure === "1" ? (SINGULARS[unit] ?? unit) : unit };
+}
 
 /**
  * A range from its lower to its higher end, rounded outwards. The ends are one day in ten each.
@@ -83,8 +90,9 @@ export function sayRange(kind: ScoreKind, range: Range, context: ScoreContext): 
 export function sayWholeScore(kind: ScoreKind, value: number, context: ScoreContext): string {
   const { figure, unit } = sayScore(kind, value, context);
   if (unit === "rounds + reps") {
-    const [rounds, reps] = figure.split(`${NO_BREAK_SPACE}+${NO_BREAK_SPACE}`);
-    return `${rounds}${NO_BREAK_SPACE}rounds + ${reps}${NO_BREAK_SPACE}reps`;
+    const [rounds = 0, reps = 0] = figure.split(`${NO_BREAK_SPACE}+${NO_BREAK_SPACE}`).map(Number);
+    const whole = sayCount(rounds, "round", "rounds");
+    return reps === 0 ? whole : `${whole} + ${sayCount(reps, "rep", "reps")}`;
   }
   return unit === "" ? figure : `${figure}${NO_BREAK_SPACE}${unit}`;
 }

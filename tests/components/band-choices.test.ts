@@ -17,8 +17,8 @@ describe("the choices of all bands", () => {
       {
         question: "Pull-ups: kipping or butterfly?",
         options: [
-          { name: "Kipping", say: pick.say, bands: ["New", "Regular"] },
-          { name: "Butterfly", say: other.say, bands: ["Elite"] },
+          { name: "Kipping", say: pick.say, who: "For New; Regular." },
+          { name: "Butterfly", say: other.say, who: "For Elite." },
         ],
       },
     ]);
@@ -26,7 +26,15 @@ describe("the choices of all bands", () => {
 
   it("tell an option that suits nobody all the same", () => {
     const [only] = choicesOfBands([{ band: { title: "New" }, plan: { choices: [kipping] } }]);
-    expect(only?.options.map(({ bands }) => bands)).toEqual([["New"], []]);
+    expect(only?.options.map(({ who }) => who)).toEqual(["For New.", undefined]);
+  });
+
+  it("need no list where one way suits all", () => {
+    const bands = ["New, men", "Elite, men"].map((title) => ({
+      band: { title },
+      plan: { choices: [kipping] },
+    }));
+    expect(choicesOfBands(bands)[0]?.options[0]?.who).toBe("For everyone here.");
   });
 
   it("are none where there is nothing to choose", () => {

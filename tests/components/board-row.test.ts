@@ -13,14 +13,14 @@ const careful = rowOf({
 describe("a row of the board", () => {
   it("says once what every athlete is to be careful about", () => {
     expect(sharedCare([lift, careful])).toEqual(["Miss safely"]);
-    expect(lookAt(careful, ["Miss safely"])).toEqual(["Heat"]);
+    expect(lookAt(careful, ["Miss safely"])).toEqual(["Caution: Heat"]);
     expect(lookAt(lift, ["Miss safely"])).toEqual([]);
   });
 
   it("says everything where there is one athlete", () => {
     expect(sharedCare([lift])).toEqual([]);
     expect(sharedCare([])).toEqual([]);
-    expect(lookAt(lift, [])).toEqual(["Miss safely"]);
+    expect(lookAt(lift, [])).toEqual(["Caution: Miss safely"]);
   });
 
   it("begins with what is withheld and what could not be planned", () => {

@@ -115,6 +115,7 @@ describe("a block", () => {
       "warm-up",
       "set-up",
       "standards",
+      "count",
       "choices",
       "loads",
       "finish",

@@ -12,7 +12,7 @@ import { samplePlans } from "../support/sample-plan.ts";
 const setter = setterOf(sheetFonts);
 const link = "HTTPS://BRIEF.EXAMPLE/B/7Q2M9K4TXW8C3RNA";
 const cases = Object.entries(samplePlans).flatMap(([name, plan]) =>
-  PAPERS.flatMap((paper) => [1, 1.5, 2, 2.5].map((readAt) => ({ name, plan, paper, readAt }))),
+  PAPERS.flatMap((paper) => [1, 1.5, 2, 2.5, 4].map((readAt) => ({ name, plan, paper, readAt }))),
 );
 
 /** The space that closes a run is no ink. */
@@ -63,7 +63,7 @@ describe.each(cases)("the page of $name on $paper, read from $readAt m", ({ plan
     const large = textsOf(page.nodes).filter(
       ({ size, strong }) => strong && size >= setter.sizeFor(least * 0.99, true),
     );
-    expect(large.length).toBeGreaterThan(2);
+    expect(large.length).toBeGreaterThan(readAt > 2.5 ? 0 : 2);
     if (page.folds) expect(large.filter(({ y }) => y > fold)).toEqual([]);
     else expect(large.some(({ y }) => y > fold)).toBe(true);
   });
@@ -84,4 +84,19 @@ it("what is withheld and the cautions stay however little room there is", () => 
     .join(" ");
   expect(text).toContain("Left out on purpose");
   expect(text).toContain("Chest pain");
+});
+
+it("where rounds are left out above, each has its box for the judge below", () => {
+  const { parts, ...plan } = samplePlans.twentyRounds;
+  const said = (readAt: number): readonly string[] =>
+    textsOf(
+      layoutPage({ ...plan, parts }, "a4", capitalsFor(20, readAt), undefined, setter)?.nodes ?? [],
+    ).map(({ text }) => text.trim());
+  expect(said(3)).toContain("Rounds done, for your judge");
+  expect(
+    said(3)
+      .filter((text) => /^(19|20)$/.test(text))
+      .sort(),
+  ).toContain("19");
+  expect(said(1)).not.toContain("Rounds done, for your judge");
 });

@@ -169,7 +169,7 @@ describe("a sheet", () => {
   it("that would have to be read from too far away is refused with the remedy", async () => {
     await expect(makeSheet(samplePlans.forTimeThenLift, options("a4", { readAt: 9 }))).rejects.toThrow(
       new Error(
-        "The sheet of Mirre Ostenvik for Kiln Road does not fit one page: its key figures must be readable from 9 m, and there are too many of them at that size. Lower the reading distance (readAt) in the settings.",
+        "The sheet of Mirre Ostenvik for Kiln Road does not fit one page: its key figures must be readable from 9 m, and there are too many of them at that size. Write `read at: 4.4 m` or less in content/settings.yaml.",
       ),
     );
   });

@@ -35,6 +35,27 @@ describe("the lines of a panel", () => {
     ]);
   });
 
+  it("of movements in turn name the movement of each interval", () => {
+    const { part, pacing } = partOf(samplePlans.forTimeThenLift);
+    const [swing, pull] = pacing.rows;
+    if (!swing || !pull) throw new Error("the sample has rows");
+    const rest = { ...swing, kind: "rest", short: "rest" } as const;
+    const inTurn = {
+      ...pacing,
+      score: "reps",
+      rows: [swing, rest, pull, rest, rest],
+      intervals: [
+        { interval: 1, score: 16, restLeft: 12 },
+        { interval: 2, score: 12, restLeft: 20 },
+      ],
+    } as const;
+    const { lines } = roundLines(part, inTurn, everything);
+    expect(lines.map(({ label, name, figure }) => [label, name, figure])).toEqual([
+      ["1", "swing", "16"],
+      ["2", "pull-up", "12"],
+    ]);
+  });
+
   it("of intervals give the score of each and the rest left", () => {
     const { part, pacing } = partOf(samplePlans.twentyRounds);
     const intervals = [

@@ -15,7 +15,7 @@ describe("the end of a part", () => {
 
   it("at the cap says where, how often it is finished, and what counts then", () => {
     expect(sayEnding(stopped, kg)).toBe(
-      "The clock stops you at 9:00, at 36 of 40 burpees (106\u00a0reps). You finish 40% of the time. Every rep counts: keep moving until the clock stops.",
+      "The clock stops you at 9:00, after 36 of 40 burpees (106\u00a0reps). You finish 40% of the time. Every rep counts: keep moving until the clock stops.",
     );
   });
 
@@ -27,8 +27,18 @@ describe("the end of a part", () => {
       whenStopped: { at: 700, scoreDone: 270, row: 34, advice: "tie-break" },
     } as const;
     expect(sayEnding(eliminated, kg)).toBe(
-      "The work outruns the clock at 11:40, at round 12, 8 push-ups (270\u00a0reps). The tie-break decides: be early at the tie-break moment.",
+      "The work outruns the clock at 11:40, in round\u00a012, after 8 push-ups (270\u00a0reps). The tie-break decides: be early at the tie-break moment.",
     );
+  });
+
+  it("where whole intervals count, gives no reps for a score and no advice on reps", () => {
+    const out = {
+      ...filling,
+      ending: "eliminated",
+      score: "intervals-completed",
+      whenStopped: { at: 480, scoreDone: 35, row: 34, advice: "most-reps" },
+    } as const;
+    expect(sayEnding(out, kg)).toBe("The work outruns the clock at 8:00, in round\u00a012, after 8 push-ups.");
   });
 
   it("that is only the end of the time needs no words", () => {

@@ -14,6 +14,8 @@ describe("a threshold and what to do beyond it", () => {
     [{ kind: "smaller-sets", movement: "pull-up", name: "pull-ups", amount: 1 }, "pull-ups in singles"],
     [{ kind: "slow-down", secondsPerRound: 4.4 }, "4_s slower a round"],
     [{ kind: "push", secondsPerRound: 3 }, "3_s faster a round"],
+    [{ kind: "slow-down", secondsPerRound: 0.4 }, "keep the pace as planned"],
+    [{ kind: "push", secondsPerRound: 0.2 }, "keep the pace as planned"],
     [{ kind: "hold" }, "hold your pace, do not push yet"],
     [{ kind: "skip-to-tie-break", row: 10 }, "straight to the pull-ups, where the tie is broken"],
     [{ kind: "skip-to-tie-break", row: 99 }, "straight to the tie-break"],

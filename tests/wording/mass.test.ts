@@ -39,6 +39,6 @@ describe("a load", () => {
     ];
     // 20 + 2 x (20 + 4.535924) = 69.07 kg = 152.28 lb
     const load = { mass: { value: 69.07, unit: "kg" as const }, kilograms: 69.071848, pieces: 1, perSide };
-    expect(sayLoad(load, "kg")).toBe(nb("69.07 kg (152 lb)"));
+    expect(sayLoad(load, "kg")).toBe(nb("69.1 kg (152 lb)"));
   });
 });

@@ -58,7 +58,7 @@ describe("a change of plates", () => {
 
 it("a load that cannot be made names the nearest that can", () => {
   expect(sayNearest({ ...bar, nearest: { below: kg(99), above: kg(101) } })).toBe(
-    nb("100_kg cannot be made with these plates; nearest 99_kg or 101_kg"),
+    nb("Cannot be made with these plates: nearest 99_kg or 101_kg"),
   );
   expect(sayNearest(bar)).toBeUndefined();
 });

@@ -7,18 +7,18 @@ const nb = (text: string): string => text.replaceAll("_", "\u00a0");
 
 describe("the reason of a choice", () => {
   it.each([
-    [{ what: "unbroken", value: 14, is: "under", threshold: 20 }, "your best unbroken set is 14, under 20"],
+    [{ what: "unbroken", value: 14, is: "under", threshold: 20 }, "your best unbroken set is 14 (under 20)"],
     [
       { what: "load-share", value: 0.62, is: "at-least", threshold: 0.5 },
-      "the load over your best lift is 62%, at least 50%",
+      "the load as a share of your best lift is 62% (at least 50%)",
     ],
     [
       { what: "body-mass", value: 64, is: "at-most", threshold: 70 },
-      "your body mass is 64_kg, at most 70_kg",
+      "your body mass is 64_kg (at most 70_kg)",
     ],
     [
       { what: "start-hour", value: 18.5, is: "over", threshold: 18 },
-      "the hour of your start is 18:30, over 18:00",
+      "the hour of your start is 18:30 (over 18:00)",
     ],
     [{ what: "limit-joint", value: "wrist", is: "holds" }, "you state a limit at the wrist"],
     [{ what: "gym-has", value: "pins", is: "does-not-hold" }, "your gym has no pins"],
@@ -48,12 +48,12 @@ describe("why an option was picked", () => {
   if (!choice) throw new Error("the sample has a choice");
 
   it("is the number that decided", () => {
-    expect(sayBecause(choice, "kg")).toBe("your best unbroken set is 14, under 20");
+    expect(sayBecause(choice, "kg")).toBe("your best unbroken set is 14 (under 20)");
   });
 
   it.each([
-    ["limit", "your stated limit decides: your best unbroken set is 14, under 20"],
-    ["preference", "you prefer it: your best unbroken set is 14, under 20"],
+    ["limit", "your stated limit decides: your best unbroken set is 14 (under 20)"],
+    ["preference", "you prefer it: your best unbroken set is 14 (under 20)"],
   ] as const)("names what decided when that was a %s", (decidedBy, text) => {
     expect(sayBecause({ ...choice, decidedBy }, "kg")).toBe(text);
   });

@@ -17,6 +17,15 @@ describe("a score", () => {
     expect(sayScore("rounds-and-reps", 489, kg)).toEqual({ figure: "489", unit: "reps" });
   });
 
+  it("of one is said in the singular", () => {
+    expect(sayScore("intervals-completed", 1, { units: "kg" })).toEqual({ figure: "1", unit: "interval" });
+    expect(sayWholeScore("reps", 1.2, { units: "kg" })).toBe("1\u00a0rep");
+    expect(sayWholeScore("rounds-and-reps", 25, { units: "kg", perRound: 24 })).toBe(
+      "1\u00a0round + 1\u00a0rep",
+    );
+    expect(sayWholeScore("rounds-and-reps", 120, { units: "kg", perRound: 24 })).toBe("5\u00a0rounds");
+  });
+
   it("of a load is said in the reader's unit", () => {
     // 63 / 0.45359237 = 138.89 lb
     expect(sayScore("load", 63, { units: "lb" })).toEqual({ figure: "139", unit: "lb" });

@@ -8,9 +8,9 @@ import { metresField, numberField, yesNoField } from "./quantity-field.ts";
 import { nameField } from "./text-field.ts";
 import { wordField } from "./word-field.ts";
 
-/** Distance from which a sheet is read at the rig, metres: in reach of an arm, and across a hall (judgement). */
+/** Distance from which a sheet is read at the rig, metres: in reach of an arm, and as far as one page has room for figures of 20 arcminutes. */
 const NEAREST = 0.4;
-const FARTHEST = 6;
+const FARTHEST = 4;
 
 /** What holds where `content/settings.yaml` says nothing. */
 export const USUAL_SETTINGS: Settings = {

@@ -43,7 +43,7 @@ describe("the settings file", () => {
         "line 1, column 10: Fault",
         "found    10 m",
         "wrong    no sheet on one page can be read from there",
-        "allowed  0.4 m to 6 m",
+        "allowed  0.4 m to 4 m",
         "to do    Write the distance between eyes and sheet, such as `1.5 m`.",
       ),
       lines(

@@ -1,0 +1,18 @@
+import { expect, it } from "vitest";
+import { sayCeiling } from "../../src/wording/ceiling.ts";
+import { samplePlans } from "../support/sample-plan.ts";
+
+const pacing = samplePlans.forTimeThenLift.parts[0]?.pacing;
+if (!pacing) throw new Error("the sample has pacing");
+const ceiling = { round: 1, seconds: 139 };
+
+it("the fastest start is said of the round by the name it has elsewhere", () => {
+  expect(sayCeiling({ ...pacing, ceiling })).toBe("Round\u00a01 no faster than 2:19.");
+  const ladder = pacing.rounds.map((round, index) => ({ ...round, label: `${21 - 3 * index}s` }));
+  expect(sayCeiling({ rounds: ladder, ceiling })).toBe("The 21s no faster than 2:19.");
+});
+
+it("in one round it is a clock", () => {
+  expect(sayCeiling({ rounds: pacing.rounds.slice(0, 1), ceiling })).toBe("Not past this point before 2:19.");
+  expect(sayCeiling({ rounds: pacing.rounds })).toBeUndefined();
+});
