@@ -38,7 +38,9 @@ describe("the end of a part", () => {
       score: "intervals-completed",
       whenStopped: { at: 480, scoreDone: 35, row: 34, advice: "most-reps" },
     } as const;
-    expect(sayEnding(out, kg)).toBe("The work outruns the clock at 8:00, in round\u00a012, after 8 push-ups.");
+    expect(sayEnding(out, kg)).toBe(
+      "The work outruns the clock at 8:00, in round\u00a012, after 8 push-ups.",
+    );
   });
 
   it("that is only the end of the time needs no words", () => {
