@@ -4,10 +4,11 @@ import type { Movement } from "./movement.ts";
 import { divisionWords } from "./notation/division-words.ts";
 import { placedFault, tellText, type Faults } from "./notation/notation-fault.ts";
 import { PART_KINDS } from "./notation/part-phrases.ts";
+import { readAttemptBounds } from "./notation/attempts-phrase.ts";
 import { readFieldEntry } from "./notation/field-phrase.ts";
 import { readObjective } from "./notation/objective-phrase.ts";
 import { readPart, type ReadPart } from "./notation/read-part.ts";
-import type { WrittenPart } from "./notation/written-part.ts";
+import { sourceOf, type WrittenPart } from "./notation/written-part.ts";
 import type { WorkReading } from "./notation/read-steps.ts";
 import { readTieBreakPart } from "./notation/tie-break-phrase.ts";
 import { readTotal } from "./notation/total-phrase.ts";
@@ -50,7 +51,10 @@ export function readWorkout(file: SourceFile, movements: ReadonlyMap<string, Mov
   );
   const objective = readObjective(textAt(entries, "objective"), faults);
   const fields = readFieldEntry(entries["field"], divisions, names, faults);
-  const tieBreakParts = parts.map(({ written }) => readTieBreakPart(written, faults));
+  const more = parts.map(({ written, read }): MoreOfPart => ({
+    tieBreakPart: readTieBreakPart(written, faults),
+    attempts: readAttemptBounds(sourceOf(written, "attempts"), divisions, isLifted(read), faults),
+  }));
   if (shaped.ok) checkEarly(shaped.value.early, divisions, names, faults);
   const placed = distinct(faults.map((fault) => placedFault(fault, opened)));
   const all = [...(shaped.ok ? shaped.notices : shaped.faults.map(inTradeWords)), ...placed];
@@ -60,8 +64,8 @@ export function readWorkout(file: SourceFile, movements: ReadonlyMap<string, Mov
   const read = parts.flatMap((part, index) => {
     if (part.read === undefined) return [];
     const shape: Omit<ShapedPart, "name"> = shaped.value.parts?.[index] ?? shaped.value;
-    const tieBreakPart = tieBreakParts[index];
-    return [mergedPart(part.read, shape, tieBreakPart, opened.placeAt(part.written.path))];
+    const said = more[index] ?? NOTHING_MORE;
+    return [mergedPart(part.read, shape, said, opened.placeAt(part.written.path))];
   });
   const early = earlyPerformances(shaped.value.early, divisions, names, opened);
   const value = workoutOf(file, shaped.value, { parts: read, total, fields, early, objective, place });
@@ -204,10 +208,21 @@ function distinct(faults: readonly Fault[]): readonly Fault[] {
   });
 }
 
+/** Parts scored by loads, and those that could not be read. */
+const isLifted = (part: ReadPart | undefined): boolean =>
+  part === undefined || part.clock.kind === "max-load" || /load/.test(part.score.kind);
+
+/** What is read of a part beside its clock and work. */
+type MoreOfPart = {
+  readonly tieBreakPart: string | undefined;
+  readonly attempts: Part["attempts"] | undefined;
+};
+const NOTHING_MORE: MoreOfPart = { tieBreakPart: undefined, attempts: undefined };
+
 function mergedPart(
   read: ReadPart,
   shape: Omit<ShapedPart, "name">,
-  tieBreakPart: string | undefined,
+  { tieBreakPart, attempts }: MoreOfPart,
   place: Place,
 ): Part {
   const note = shape["tie-break"];
@@ -216,6 +231,7 @@ function mergedPart(
     place,
     ...(note === undefined ? {} : { tieBreakNote: note }),
     ...(tieBreakPart === undefined ? {} : { tieBreakPart }),
+    ...(attempts === undefined ? {} : { attempts }),
     ...(shape.loading === undefined ? {} : { loading: shape.loading }),
     openingBar: shape["opening bar"] ?? "loaded",
     lateLift: shape["late lift"] ?? "does-not-count",

@@ -182,6 +182,17 @@ export type MinimumWork = {
   readonly written: string;
 };
 
+/** What rules or coach set for the attempts of a part lifted for load. */
+export type AttemptBounds = {
+  readonly attempts?: number;
+  readonly smallestRest?: Seconds;
+  readonly opener?: Mass;
+  /** From a made load to the next; a missed load is repeated. */
+  readonly jump?: Mass;
+  /** No load may be lighter than the one before. */
+  readonly rising?: boolean;
+};
+
 export type Part = {
   readonly name: string;
   readonly place: Place;
@@ -205,6 +216,8 @@ export type Part = {
   /** Worn for the whole part, by division. */
   readonly wearing?: { readonly what: string; readonly load: Readonly<Record<string, Load>> };
   readonly loading?: Loading;
+  /** Only where a part is lifted for load: what is set for its attempts, by division. */
+  readonly attempts?: Readonly<Record<string, AttemptBounds>>;
   /** Only for max load: what is on the bar when the clock starts. */
   readonly openingBar: "empty" | "loaded";
   /** Only for max load: whether a lift begun before the end counts if it is made after. */

@@ -4,22 +4,11 @@ import type { Course } from "../../models/course.ts";
 import type { Field } from "../../models/field.ts";
 import type { Gym } from "../../models/gym.ts";
 import type { Movement } from "../../models/movement.ts";
-import type { Mass, Seconds } from "../../models/quantity.ts";
-import type { Loading, Part, Workout } from "../../models/workout.ts";
+import type { Mass } from "../../models/quantity.ts";
+import type { AttemptBounds, Loading, Part, Workout } from "../../models/workout.ts";
 import { makableLoads, type MakableLoads } from "./makable-loads.ts";
 import { chooseBar } from "./plates.ts";
 import type { WorkBefore } from "./work-loss.ts";
-
-/** What a coach may set for the attempts. */
-export type AttemptBounds = {
-  readonly attempts?: number;
-  readonly smallestRest?: Seconds;
-  readonly opener?: Mass;
-  /** From a made load to the next; a missed load is repeated. */
-  readonly jump?: Mass;
-  /** No load may be lighter than the one before. */
-  readonly rising?: boolean;
-};
 
 /** Everything the attempts of one part are planned from. */
 export type LiftingInput = {

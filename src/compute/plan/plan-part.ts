@@ -145,6 +145,7 @@ function liftPart(
 ): { readonly lifting?: Lifting; readonly missing: readonly string[] } {
   const { athlete, library, gym, date, competition, overrides } = context;
   const work = before?.part.paced?.work;
+  const bounds = part.attempts?.[context.division];
   const field = context.fields.get(part.name)?.find(({ kind }) => kind === "load");
   const planned = planLifting({
     part,
@@ -160,6 +161,7 @@ function liftPart(
     ...(work !== undefined && before !== undefined && { before: { work, secondsSince: before.rest } }),
     ...(competition !== undefined && { competition }),
     ...(field !== undefined && { field }),
+    ...(bounds !== undefined && { bounds }),
     objective: workout.objective,
     ...(workout.objectiveLoad !== undefined && { objectiveLoad: workout.objectiveLoad }),
     overrides,

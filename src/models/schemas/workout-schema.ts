@@ -36,6 +36,11 @@ const partFields = {
   "opening bar": wordField(["empty", "loaded"] as const)
     .optional()
     .describe("what is on the bar when the clock of the lift starts: `empty` or `loaded`"),
+  attempts: phraseField
+    .optional()
+    .describe(
+      "what is set for the attempts of a lift: `rising`, `open with 80/50 kg`, `up by 5 kg`, `rest at least 1:30`, `at most 4`",
+    ),
   "late lift": wordField(["counts", "does-not-count"] as const, { "counts not": "does-not-count" })
     .optional()
     .describe(
