@@ -15,7 +15,7 @@ const self: Holder = { pid: process.pid, began: Math.round(performance.timeOrigi
 export function takeBuildLock(file: string): (() => void) | undefined {
   mkdirSync(dirname(file), { recursive: true, mode: 0o700 });
   for (let attempt = 0; attempt < 2; attempt++) {
-    if (writeOnce(file, JSON.stringify(self), 0o600)) {
+    if (writeOnce(file, JSON.stringify(self), { mode: 0o600, flush: false })) {
       return () => {
         rmSync(file, { force: true });
       };

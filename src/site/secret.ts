@@ -60,7 +60,7 @@ function makeSecret(dataFolder: string, file: string): SiteSecret {
   const bytes = Uint8Array.from(randomBytes(SECRET_BYTES));
   const made = inWords(`The site secret cannot be written to ${file}`, () => {
     prepareOwnFolder(dataFolder);
-    return writeOnce(file, `${COMMENT}${toBase32(bytes)}\n`, 0o600);
+    return writeOnce(file, `${COMMENT}${toBase32(bytes)}\n`, { mode: 0o600, flush: true });
   });
   // Another command that began at the same moment may have made it.
   return made ? { bytes, made, from: file } : readSecret(dataFolder, file);

@@ -40,7 +40,7 @@ export function settleTarget(
     throw new BuildFailure(`${target} is a file. Name a folder for the site with --out.`);
   }
   for (const inside of [root, dataFolder]) {
-    if (existsSync(inside) && isWithin(realpathSync(inside), real)) {
+    if (isWithin(inside, real) || isWithin(inside, target)) {
       throw new BuildFailure(
         `The site would take the place of ${real}, which holds ${inside}. Name a folder of its own with --out.`,
       );
@@ -55,11 +55,11 @@ export function settleTarget(
 
 /** Where a path leads, though there be nothing yet; the folder around it is made. */
 function follow(target: string): string {
-  if (existsSync(target)) return realpathSync(target);
+  if (existsSync(target)) return realpathSync.native(target);
   const isLink = lstatSync(target, { throwIfNoEntry: false })?.isSymbolicLink();
   const end = isLink ? resolve(dirname(target), readlinkSync(target)) : target;
   mkdirSync(dirname(end), { recursive: true });
-  return join(realpathSync(dirname(end)), basename(end));
+  return join(realpathSync.native(dirname(end)), basename(end));
 }
 
 const isWithin = (path: string, folder: string): boolean => {

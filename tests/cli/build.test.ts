@@ -6,17 +6,22 @@ import {
   readdirSync,
   readFileSync,
   rmSync,
+  statSync,
   writeFileSync,
 } from "node:fs";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
+import { createRandom } from "../../src/numerics/random.ts";
 import { countSite } from "../../src/site/count-site.ts";
 import { DAY, FIXTURE, fixtureLinks, fixtureSite } from "../support/fixture-site.ts";
+import { findLeaks } from "../support/find-leaks.ts";
 import { ROOT, runBuild, startCommand, TEST_SECRET } from "../support/run-command.ts";
 import { filesBelow } from "../support/source-files.ts";
 
 const MINUTES = 60_000;
+/** A file of the site that was there before, which no build makes. */
+const EARLIER = "strategy/earlier.txt";
 let folder = "";
 beforeEach(() => {
   mkdirSync(join(ROOT, ".rigsheet"), { recursive: true });
@@ -27,24 +32,47 @@ afterEach(() => {
   rmSync(folder, { recursive: true, force: true });
 });
 
+/** A build of one athlete and one workout, where what is made does not matter. */
+function makeSmall(): void {
+  const data = join(folder, "data");
+  for (const name of readdirSync(join(data, "athletes"))) rmSync(join(data, "athletes", name));
+  for (const name of ["workouts/gravel-bell.mdx", "competitions"])
+    rmSync(join(data, "content", name), { recursive: true });
+  writeFileSync(join(data, "athletes/ana.yaml"), "name: Ana\nlevel: regular\n");
+}
+
 const args = () => ["--data", join(folder, "data"), "--out", join(folder, "dist"), "--date", DAY];
 /** Folders that a build makes its site in; they hold pages in clear while it lasts. */
 const workshops = () => readdirSync(join(ROOT, ".rigsheet")).filter((name) => /^build-\d+$/.test(name));
 const bytesOf = (site: string) =>
   new Map(filesBelow(site).map((file) => [file, readFileSync(join(site, file)).toString("base64")]));
 
+const areEqual = (one: ReadonlyMap<string, string>, other: ReadonlyMap<string, string>): boolean =>
+  one.size === other.size && [...one].every(([file, bytes]) => other.get(file) === bytes);
+
 /** A finished site in the place where the next one is to go. */
 async function putSite(): Promise<void> {
   cpSync(await fixtureSite(), join(folder, "dist"), { recursive: true });
-  writeFileSync(join(folder, "dist/earlier.txt"), "the site before");
+  writeFileSync(join(folder, "dist", EARLIER), "the site before");
 }
 
 describe("npm run build", () => {
   it(
-    "says what it made and where, and prints no address of a locked page",
+    "says what it made and where, and makes the same bytes of the same input wherever and by whomever it is run",
     { timeout: 10 * MINUTES },
     async () => {
-      const { out, err, code } = await runBuild(args());
+      // The same files, written in another order, in another time zone and language, with files closed to others.
+      rmSync(join(folder, "data"), { recursive: true });
+      for (const file of filesBelow(FIXTURE).toReversed()) {
+        mkdirSync(dirname(join(folder, "data", file)), { recursive: true });
+        cpSync(join(FIXTURE, file), join(folder, "data", file));
+      }
+      const { out, err, code } = await runBuild(
+        args(),
+        { TZ: "Pacific/Kiritimati", LANG: "tr_TR.UTF-8", LC_ALL: "tr_TR.UTF-8", NODE_ENV: "development" },
+        undefined,
+        ["--import", "data:text/javascript,process.umask(0o077)"],
+      );
       expect([err, code]).toEqual(["", 0]);
       expect(out).toMatch(
         /^Made for 2026-11-25 in \.rigsheet\/test-build-\w+\/dist\/ \(\d+ files, [\d.]+ MB, \d+ s\):\n {2}6 briefs, locked: 3 athletes × 2 workouts\n {2}the coach's board, locked\n {2}2 strategy pages for everyone, with 8 bands each\n/,
@@ -53,20 +81,36 @@ describe("npm run build", () => {
         expect(out + err).not.toContain(link.split("/").at(-2));
       }
       expect(workshops()).toEqual([]);
-    },
-  );
-
-  it(
-    "makes the same bytes of the same input, those of pictures and locked files too",
-    { timeout: 10 * MINUTES },
-    async () => {
-      const { code } = await runBuild(args());
-      expect(code).toBe(0);
       const [one, other] = [bytesOf(await fixtureSite()), bytesOf(join(folder, "dist"))];
       expect([...other.keys()]).toEqual([...one.keys()]);
       expect([...one].filter(([file, bytes]) => other.get(file) !== bytes).map(([file]) => file)).toEqual([]);
+      // What the build keeps for the next one holds no athlete either.
+      expect(
+        await findLeaks(join(ROOT, "node_modules/.astro"), ["Ilvane", "Quistgård", "Zephyrine"]),
+      ).toEqual([]);
     },
   );
+
+  it("gives every file one time and everybody's rights, so that neither tells who is who", async () => {
+    const site = await fixtureSite();
+    const seen = ["", ...filesBelow(site)].map((file) => statSync(join(site, file)));
+    expect(new Set(seen.map(({ mtimeMs }) => mtimeMs)).size).toBe(1);
+    expect(new Set(seen.map(({ mode }) => (mode & 0o777).toString(8)))).toEqual(new Set(["755", "644"]));
+  });
+
+  it("never takes the place of a folder with anything else in it", { timeout: 10 * MINUTES }, async () => {
+    writeFileSync(join(folder, "letter.txt"), "to be kept");
+    const { err, code } = await runBuild(["--data", join(folder, "data"), "--out", folder]);
+    expect(code).toBe(1);
+    expect(err).toMatch(
+      /^The site would take the place of .*, which holds .*\/data\. Name a folder of its own/,
+    );
+    mkdirSync(join(folder, "dist"));
+    writeFileSync(join(folder, "dist/letter.txt"), "to be kept");
+    expect((await runBuild(args())).err).toMatch(/what would be lost: letter\.txt\. Move it elsewhere/);
+    expect(readdirSync(folder).sort()).toEqual(["data", "dist", "letter.txt"]);
+    expect(readFileSync(join(folder, "dist/letter.txt"), "utf8")).toBe("to be kept");
+  });
 
   it("tells faults and leaves the earlier site as it was", { timeout: 10 * MINUTES }, async () => {
     await putSite();
@@ -74,7 +118,7 @@ describe("npm run build", () => {
     const { err, code } = await runBuild(args());
     expect(code).toBe(1);
     expect(err).toContain("athletes/new.yaml, line 1, column 1: Fault\n  found    naem\n");
-    expect(readFileSync(join(folder, "dist/earlier.txt"), "utf8")).toBe("the site before");
+    expect(readFileSync(join(folder, "dist", EARLIER), "utf8")).toBe("the site before");
   });
 
   it(
@@ -82,6 +126,7 @@ describe("npm run build", () => {
     { timeout: 10 * MINUTES },
     async () => {
       await putSite();
+      makeSmall();
       writeFileSync(join(folder, "data/athletes/kana.yaml"), "name: やまだ\nlevel: new\n");
       const { err, code } = await runBuild(args());
       expect(code).toBe(1);
@@ -90,7 +135,7 @@ describe("npm run build", () => {
       );
       expect(err).toMatch(/What was built before is as it was\.\n$/);
       expect(err).not.toMatch(/\.ts:\d+|\bb\/[0-9A-Z]{16}/);
-      expect(readFileSync(join(folder, "dist/earlier.txt"), "utf8")).toBe("the site before");
+      expect(readFileSync(join(folder, "dist", EARLIER), "utf8")).toBe("the site before");
       expect(workshops()).toEqual([]);
     },
   );
@@ -112,7 +157,7 @@ describe("npm run build", () => {
       second.stderr.on("data", (piece: Buffer) => (said += piece.toString()));
       const code = await new Promise((resolve) => second.once("close", resolve));
       expect([said, code]).toEqual([
-        "Another build is under way in this folder. Wait until it has ended, then start again.\n",
+        `Another build is under way in this folder. Wait until it has ended, then start again. If there is none, delete ${lock}.\n`,
         1,
       ]);
       first.kill("SIGTERM");
@@ -123,29 +168,31 @@ describe("npm run build", () => {
   );
 
   it(
-    "leaves a whole site whenever it is killed, and the next build goes on as if nothing had been",
+    "leaves a whole site at whichever of ten moments it is killed, and the next build goes on as if nothing had been",
     { timeout: 20 * MINUTES },
     async () => {
       await putSite();
-      const before = countSite(join(folder, "dist"));
-      for (const after of [1500, 4000, 7000, 9000]) {
+      makeSmall();
+      const before = bytesOf(join(folder, "dist"));
+      const started = performance.now();
+      const other = join(folder, "other");
+      expect((await runBuild([...args(), "--out", other])).code).toBe(0);
+      const whole = performance.now() - started;
+      const made = bytesOf(other);
+      const random = createRandom(7);
+      for (let kill = 0; kill < 10; kill++) {
         const child = startCommand("build", args(), { RIGSHEET_SECRET: TEST_SECRET });
         const ended = new Promise((resolve) => child.once("close", resolve));
-        await new Promise((resolve) => setTimeout(resolve, after));
+        await new Promise((resolve) => setTimeout(resolve, random.uniform() * whole));
         child.kill("SIGKILL");
         await ended;
-        const { locked, strategies, bandPages } = countSite(join(folder, "dist"));
-        expect([after, locked, strategies, bandPages]).toEqual([
-          after,
-          before.locked,
-          before.strategies,
-          before.bandPages,
-        ]);
+        const left = bytesOf(join(folder, "dist"));
+        expect([before, made].some((site) => areEqual(site, left))).toBe(true);
       }
       const { err, code } = await runBuild(args());
       expect([err, code]).toEqual(["", 0]);
-      expect(existsSync(join(folder, "dist/earlier.txt"))).toBe(false);
-      expect(readdirSync(folder).sort()).toEqual(["data", "dist"]);
+      expect(areEqual(bytesOf(join(folder, "dist")), made)).toBe(true);
+      expect(readdirSync(folder).sort()).toEqual(["data", "dist", "other"]);
       expect(workshops()).toEqual([]);
     },
   );
@@ -154,7 +201,8 @@ describe("npm run build", () => {
 describe("npm run build -- --audience gym", () => {
   it("can be run by somebody who may not read the athletes at all", { timeout: 10 * MINUTES }, async () => {
     const data = mkdtempSync(join(tmpdir(), "rigsheet-"));
-    cpSync(FIXTURE, data, { recursive: true });
+    makeSmall();
+    cpSync(join(folder, "data"), data, { recursive: true });
     // Node's own permissions refuse every file that is not named: of the data folder only its content is.
     const others = readdirSync("/").filter((name) => !tmpdir().startsWith(`/${name}`));
     // What Vite looks for at the top of the disk, to find out whether a project is part of a larger one.
@@ -186,6 +234,6 @@ describe("npm run build -- --audience gym", () => {
     rmSync(data, { recursive: true });
     expect([err, code]).toEqual(["", 0]);
     expect(out).toContain("  no briefs: no athlete was read\n");
-    expect(countSite(join(folder, "dist"))).toMatchObject({ locked: 0, strategies: 2, bandPages: 16 });
+    expect(countSite(join(folder, "dist"))).toMatchObject({ locked: 0, strategies: 1, bandPages: 8 });
   });
 });

@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { afterEach, beforeEach, expect, it } from "vitest";
 import { writeOnce } from "../../src/site/write-once.ts";
 
+const how = { mode: 0o600, flush: true };
 let folder = "";
 beforeEach(() => {
   folder = mkdtempSync(join(tmpdir(), "rigsheet-"));
@@ -14,14 +15,14 @@ afterEach(() => {
 
 it("makes a file with its rights where there is none, and leaves one that is there", () => {
   const file = join(folder, "secret");
-  expect(writeOnce(file, "first", 0o600)).toBe(true);
-  expect(writeOnce(file, "second", 0o600)).toBe(false);
+  expect(writeOnce(file, "first", how)).toBe(true);
+  expect(writeOnce(file, "second", how)).toBe(false);
   expect(readFileSync(file, "utf8")).toBe("first");
   expect(statSync(file).mode & 0o777).toBe(0o600);
   expect(readdirSync(folder)).toEqual(["secret"]);
 });
 
 it("says what keeps it from being made, and leaves nothing", () => {
-  expect(() => writeOnce(join(folder, "none/secret"), "x", 0o600)).toThrow("ENOENT");
+  expect(() => writeOnce(join(folder, "none/secret"), "x", how)).toThrow("ENOENT");
   expect(readdirSync(folder)).toEqual([]);
 });
