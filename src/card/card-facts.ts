@@ -63,11 +63,17 @@ function withoutLifts(part: PartPlan): PartPlan {
 }
 
 function sayLoads(parts: readonly PartPlan[]): string | undefined {
-  const loads = parts.flatMap((part) => part.lifting?.lifts ?? []).flatMap((lift) => lift.attempts);
-  const said = loads.map(({ load }, index) =>
-    index === loads.length - 1 ? sayMass(load.mass) : sayMassFigure(load.mass),
-  );
-  return said.length === 0 ? undefined : said.join(" → ");
+  const lifts = parts
+    .flatMap((part) => part.lifting?.lifts ?? [])
+    .map(({ attempts }) =>
+      attempts
+        .map(({ load }, index) =>
+          index === attempts.length - 1 ? sayMass(load.mass) : sayMassFigure(load.mass),
+        )
+        .join(" → "),
+    )
+    .filter((line) => line !== "");
+  return lifts.length === 0 ? undefined : lifts.join("  ·  ");
 }
 
 function splitsOf(parts: readonly PartPlan[]): readonly Split[] {

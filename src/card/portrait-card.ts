@@ -37,8 +37,14 @@ export function portraitCard(facts: CardFacts): CardPage {
     width,
     height,
     shapes: [...cornerTape(), ...(band?.shapes ?? [])],
-    texts: [...head.texts, ...middle, ...(band?.texts ?? []), ...belowTexts(facts)],
+    texts: [...head.texts, ...middle, ...(band?.texts ?? []), ...workBelow(facts), ...belowTexts(facts)],
   };
+}
+
+/** Under a goal that stands alone the work fills the room of tape and splits; loads keep theirs. */
+function workBelow({ goal, tape, work, loads }: CardFacts): readonly TextBox[] {
+  if (!goal || tape.length > 0) return [];
+  return workTexts(work, TAPE.y, loads ? BELOW.top : BELOW.bottom);
 }
 
 /** A piece of tape at the upper edge, torn below: the card hangs by it. */
@@ -117,12 +123,15 @@ function goalTexts(goal: NonNullable<CardFacts["goal"]>, top: number): readonly 
   return [label, { ...figure, y }, ...lines];
 }
 
+/** A line of the work, where there are so few that it could be larger than the title. */
+const LARGEST_WORK = 76;
+
 function workTexts(work: readonly string[], top: number, bottom: number): readonly TextBox[] {
   const most = Math.max(34, (bottom - top - 60) / Math.max(1, work.length) / LINE_HEIGHT);
   const boxes = work.map((line) => {
     const indent = (line.length - line.trimStart().length) * 22;
     const box = { ...left, x: MARGIN + indent, y: 0, width: INNER - indent, text: line.trim() };
-    return fitText({ ...box, largest: Math.min(58, most), smallest: 30, lines: 1 });
+    return fitText({ ...box, largest: Math.min(LARGEST_WORK, most), smallest: 30, lines: 1 });
   });
   const size = Math.min(...boxes.map((box) => box.size));
   const fitting = Math.floor((bottom - top - 40) / (size * LINE_HEIGHT));

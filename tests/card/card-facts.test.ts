@@ -13,6 +13,13 @@ const sharing = (plan: Plan, ...shares: readonly SharedFact[]): Plan => ({
 });
 const plan = samplePlans.forTimeThenLift;
 
+it("a goal that stands alone has the work below it, within the card", () => {
+  const { texts, height } = portraitCard(cardFacts(sharing(plan, "target", "loads")));
+  const bottoms = texts.map(({ text, y, size }) => [text, y + size] as const);
+  expect(texts.map(({ text }) => text)).toContain("5 rounds");
+  expect(bottoms.filter(([, bottom]) => bottom > height)).toEqual([]);
+});
+
 describe("what a card may show", () => {
   it("with no consent is the workout alone", () => {
     expect(cardFacts(sharing(plan))).toEqual({
@@ -55,6 +62,14 @@ describe("what a card may show", () => {
 
   it("of loads is the line of attempts", () => {
     expect(cardFacts(sharing(plan, "loads")).loads).toBe("58 → 63 → 66\u00a0kg");
+  });
+
+  it("of two lifts keeps their attempts apart", () => {
+    const [first, ...rest] = plan.parts;
+    const lift = plan.parts.find((part) => part.lifting);
+    if (!first || !lift) throw new Error("the sample lifts");
+    const twice = sharing({ ...plan, parts: [first, ...rest, { ...lift, name: "C" }] }, "loads");
+    expect(cardFacts(twice).loads).toBe("58 → 63 → 66\u00a0kg  ·  58 → 63 → 66\u00a0kg");
   });
 
   it("of a target that is a load needs the consent to loads too", () => {

@@ -17,6 +17,17 @@ const EFFORT =
   "allowed  an amount, a movement and a time, such as `row 2000 m in 7:05.4` or `84 burpees in 7:00`";
 
 describe("an athlete file", () => {
+  it("without a level is told the levels there are", () => {
+    expect(tellFaults(readText("name: Ada"))).toEqual([
+      lines(
+        "line 1, column 1: Fault",
+        "wrong    `level` is missing",
+        "allowed  new, regular, competitor, elite",
+        "to do    Add `level`.",
+      ),
+    ]);
+  });
+
   it("needs a name and a level only", () => {
     expect(read()).toEqual({
       ok: true,

@@ -127,7 +127,7 @@ describe("reading a YAML file", () => {
         "line 1, column 1: Fault",
         "  wrong    `name` is missing",
         "  allowed  the name",
-        "  to do    Add `name`, a text.",
+        "  to do    Add `name`.",
       ),
       say(
         "line 1, column 9: Fault",

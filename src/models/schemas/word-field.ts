@@ -10,13 +10,13 @@ export function wordOf<W extends string>(words: readonly W[], text: string): W |
   return words.find((word) => comparable(word) === comparable(text));
 }
 
-/** One word of a closed list, written with spaces or hyphens. */
+/** One word of a closed list, written with spaces or hyphens. A missing one is told with the list. */
 export const wordField = <W extends string>(
   words: readonly W[],
   synonyms: Synonyms<W> = {},
   otherwise = "Write one of the words allowed.",
 ) =>
-  z.string().transform((text, ctx): W => {
+  z.string({ error: words.map(spaced).join(", ") }).transform((text, ctx): W => {
     const word = wordOf(words, text);
     if (word !== undefined) return word;
     const key = text.trim().toLowerCase();

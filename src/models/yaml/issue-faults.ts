@@ -106,7 +106,11 @@ function saying(issue: Issue, path: Path, found: string): Saying {
         };
       }
       return found === ""
-        ? { problem: `${name} is missing`, allowed: allowed || kind, remedy: `Add ${name}, ${kind}.` }
+        ? {
+            problem: `${name} is missing`,
+            allowed: allowed || kind,
+            remedy: allowed ? `Add ${name}.` : `Add ${name}, ${kind}.`,
+          }
         : {
             problem: `${name} must be ${kind}`,
             allowed,
