@@ -25,13 +25,22 @@ scope.addEventListener("fetch", (event) => {
 /** From the network while it answers, else from the store; a page that changed on the host is renewed in the store. */
 async function answer(request: Request): Promise<Response> {
   const kept = await (await caches.open(store)).match(request, { ignoreVary: true });
-  if (!kept) return fetch(request);
+  if (!kept) return request.mode === "navigate" ? fetch(request).catch(noNetwork) : fetch(request);
   // What has a mark of its content in its name never changes.
   if (/\/_astro\//.test(request.url)) return kept;
   const fresh = renewed(request);
   const late = new Promise<Response>((resolve) => setTimeout(resolve, patience, kept));
   return Promise.race([fresh.catch(() => kept), late]);
 }
+
+/** What a page says that is neither on the network nor in the store. */
+const noNetwork = (): Response =>
+  new Response(
+    '<!doctype html><html lang="en"><meta charset="utf-8"><meta name="viewport" content="width=device-width">' +
+      "<title>There is no network</title><h1>There is no network</h1><p>This page is not kept on this device, because " +
+      "it was not opened here before. Your link is fine: open it again once you have a network.</p></html>",
+    { status: 503, headers: { "content-type": "text/html; charset=utf-8" } },
+  );
 
 async function renewed(request: Request): Promise<Response> {
   const response = await fetch(request);

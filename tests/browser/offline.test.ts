@@ -29,6 +29,10 @@ describe("a brief that was opened once", { timeout: 60_000 }, () => {
     await fromStore;
     await again.getByRole("button", { name: "Sheet for the rig, Letter" }).click();
     await again.getByText(MESSAGES["no-network"].title).waitFor();
+    await again.goto(site.linkOf("orsolo-venn"));
+    expect(await again.locator("body").innerText()).toBe(
+      "There is no network\n\nThis page is not kept on this device, because it was not opened here before. Your link is fine: open it again once you have a network.",
+    );
     await page.context().close();
   });
 

@@ -1,6 +1,7 @@
+import { execFileSync } from "node:child_process";
 import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { MESSAGES, type Trouble } from "../../src/browser/messages.ts";
@@ -15,6 +16,16 @@ beforeAll(async () => {
   site = await serveSite();
 }, 600_000);
 afterAll(() => site.close());
+
+/** One window for all tests that need none of their own; without the worker, so that nothing is kept between them. */
+let shared: Page | undefined;
+async function open(address: string): Promise<Page> {
+  shared ??= await site.visit("about:blank", { serviceWorkers: "block" });
+  // Between two keys of the same page a browser does not load it anew.
+  await shared.goto("about:blank");
+  await shared.goto(address);
+  return shared;
+}
 
 const brief = () => site.linkOf("ilvane-quistgard");
 const [addressOf, keyOf] = [
@@ -35,7 +46,7 @@ const telling = (trouble: Trouble) => [trouble, MESSAGES[trouble].title, MESSAGE
 
 describe("a whole link", { timeout: 60_000 }, () => {
   it("opens the brief at once, under the title of the workout", async () => {
-    const page = await site.visit(brief());
+    const page = await open(brief());
     await opened(page);
     expect(await page.title()).toBe("Gravel Bell");
     expect(await page.locator(".who").innerText()).toBe("Ilvane Quistgård, women");
@@ -43,13 +54,37 @@ describe("a whole link", { timeout: 60_000 }, () => {
     expect(await page.getByText("Zephyrine canary, breathe out on the way down.").isVisible()).toBe(true);
   });
 
-  it("opens with what a messenger puts behind it", async () => {
-    const page = await site.visit(`${brief()}).`);
+  it("opens with what a messenger puts behind it, or makes of the sign #", async () => {
+    const [address, key] = [addressOf(brief()), keyOf(brief())];
+    for (const link of [
+      `${brief()}).`,
+      `${brief()}%22`,
+      `${address}%23${key}`,
+      `${address.slice(0, -1)}%3E#${key}`,
+      brief().replace(/\/b\/.*/, (end) => end.toLowerCase()),
+    ]) {
+      const page = await open(link);
+      await opened(page);
+      expect(page.url().startsWith(`${address}#`)).toBe(true);
+    }
+  });
+
+  it("tells neither name nor key in the title, in the window's name, or on the edge of printed paper", async () => {
+    const page = await open(brief());
     await opened(page);
+    expect(await page.title()).toBe("Gravel Bell");
+    expect(await page.evaluate(() => [window.name, history.state as unknown])).toEqual(["", null]);
+    const file = join(mkdtempSync(join(tmpdir(), "rigsheet-")), "printed.pdf");
+    writeFileSync(file, await page.pdf({ displayHeaderFooter: true }));
+    const printed = execFileSync("pdftotext", [file, "-"], { encoding: "utf8" });
+    rmSync(dirname(file), { recursive: true });
+    expect(printed).toContain("Ilvane Quistgård");
+    expect(printed).not.toContain(keyOf(brief()));
+    expect(printed).not.toContain("/b/");
   });
 
   it("leads to the same athlete's other workout, and that to its own files", async () => {
-    const page = await site.visit(brief());
+    const page = await open(brief());
     await opened(page);
     await page.getByRole("link", { name: "Slow Lighthouse" }).click();
     await page.waitForURL((url) => !url.href.startsWith(addressOf(brief())));
@@ -59,7 +94,7 @@ describe("a whole link", { timeout: 60_000 }, () => {
   });
 
   it("leads the coach from the board to a brief", async () => {
-    const page = await site.visit(site.linkOf("board"));
+    const page = await open(site.linkOf("board"));
     await opened(page);
     expect(await page.title()).toBe("The coach's board");
     await page.getByRole("link", { name: "Orsolo Vennemark" }).first().click();
@@ -68,7 +103,7 @@ describe("a whole link", { timeout: 60_000 }, () => {
   });
 
   it("shows the words of the coach with the reader's own numbers", async () => {
-    const page = await site.visit(brief());
+    const page = await open(brief());
     await opened(page);
     const text = (await page.locator("#coach .prose").innerText()).replace(/\s+/g, " ");
     expect(text).toMatch(
@@ -77,7 +112,7 @@ describe("a whole link", { timeout: 60_000 }, () => {
     expect(text).toMatch(/Open with \d+(\.\d+)? kg, warm up to \d+(\.\d+)? kg \(.* a side\)/);
     expect(text).toContain("Only for those who have raced before.");
     expect(text).not.toContain("Step, do not jump.");
-    const withheld = await site.visit(site.linkOf("orsolo-venn"));
+    const withheld = await open(site.linkOf("orsolo-venn"));
     await opened(withheld);
     const other = await withheld.locator("#coach .prose").innerText();
     expect(other).toContain("Something is left out for you.");
@@ -87,7 +122,7 @@ describe("a whole link", { timeout: 60_000 }, () => {
 
 describe("the files of a brief", { timeout: 60_000 }, () => {
   it("are saved as exactly the bytes that were locked, under a name that says what they are", async () => {
-    const page = await site.visit(brief());
+    const page = await open(brief());
     await opened(page);
     const key = await readLinkKey(keyOf(brief()));
     const address = addressOf(brief()).split("/").at(-2) ?? "";
@@ -113,8 +148,7 @@ describe("the files of a brief", { timeout: 60_000 }, () => {
   });
 
   it("name their trouble when they are missing or damaged", async () => {
-    // Without the worker, which would ask the host itself.
-    const page = await site.visit(brief(), { serviceWorkers: "block" });
+    const page = await open(brief());
     await opened(page);
     const click = () => page.getByRole("button", { name: "Calendar" }).click();
     await page.route("**/calendar.bin", (route) => route.fulfill({ status: 404 }));
@@ -128,6 +162,7 @@ describe("the files of a brief", { timeout: 60_000 }, () => {
     await page.route("**/calendar.bin", (route) => route.abort());
     await click();
     await page.getByText(`${MESSAGES["no-network"].title}. ${MESSAGES["no-network"].text}`).waitFor();
+    await page.unroute("**/calendar.bin");
   });
 });
 
@@ -142,15 +177,21 @@ describe("a link that cannot open its page", { timeout: 60_000 }, () => {
       [`#${keyOf(site.linkOf("orsolo-venn"))}`, "wrong-key"],
     ];
     for (const [fragment, trouble] of cases) {
-      const page = await site.visit(`${address}${fragment}`);
+      const page = await open(`${address}${fragment}`);
       expect(await toldBy(page)).toEqual(telling(trouble));
       expect(await page.content()).not.toContain("Ilvane");
-      await page.context().close();
     }
   });
 
+  it("leads to a page that says what may have happened where its address is cut off or was renewed", async () => {
+    const page = await open(addressOf(brief()).slice(0, -6));
+    expect(await page.locator("main").innerText()).toBe(
+      "Nothing here\n\nThere is no page at this address. If your coach sent you a link, a part of it was lost on the way, or it was renewed since. Copy all of it, to its very end, or ask for the new one.",
+    );
+  });
+
   it("opens when the right key is put behind the address afterwards", async () => {
-    const page = await site.visit(addressOf(brief()));
+    const page = await open(addressOf(brief()));
     await toldBy(page);
     await page.evaluate((key) => {
       location.hash = key;
@@ -171,9 +212,8 @@ describe("a link that cannot open its page", { timeout: 60_000 }, () => {
       ),
     );
     const damaged = await serveFolder(copy, "/", 0);
-    const page = await site.visit(brief().replace(site.origin, damaged.address));
+    const page = await open(brief().replace(site.origin, damaged.address));
     expect(await toldBy(page)).toEqual(telling("damaged-file"));
-    await page.context().close();
     damaged.server.closeAllConnections();
     damaged.server.close();
     rmSync(copy, { recursive: true });
@@ -231,6 +271,7 @@ describe("what a device keeps", { timeout: 60_000 }, () => {
     await again.goto("about:blank");
     await again.goto(addressOf(brief()));
     expect(await toldBy(again)).toEqual(telling("no-key"));
+    await again.context().close();
   });
 
   it("is never anything that was opened, nor a key that could be read", async () => {
@@ -266,6 +307,7 @@ describe("what a device keeps", { timeout: 60_000 }, () => {
       expect(stored.texts.filter((text) => text.includes(word))).toEqual([]);
     }
     expect(stored.extractable).toEqual([false]);
+    await page.context().close();
   });
 });
 
