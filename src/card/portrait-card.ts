@@ -44,7 +44,7 @@ export function portraitCard(facts: CardFacts): CardPage {
 /** Under a goal that stands alone the work fills the room of tape and splits; loads keep theirs. */
 function workBelow({ goal, tape, work, loads }: CardFacts): readonly TextBox[] {
   if (!goal || tape.length > 0) return [];
-  return workTexts(work, TAPE.y, loads ? BELOW.top : BELOW.bottom);
+  return workTexts(work, TAPE.y, BELOW.bottom - (loads ? LOADS_HEIGHT : 0));
 }
 
 /** A piece of tape at the upper edge, torn below: the card hangs by it. */
@@ -140,7 +140,10 @@ function workTexts(work: readonly string[], top: number, bottom: number): readon
     .map((box, index) => ({ ...box, size, y: top + 40 + index * size * LINE_HEIGHT }));
 }
 
-function belowTexts({ splits, loads }: CardFacts): readonly TextBox[] {
+/** Height kept for a line of loads under the work. */
+const LOADS_HEIGHT = 96;
+
+function belowTexts({ splits, loads, goal, tape }: CardFacts): readonly TextBox[] {
   const loadBox = loads
     ? [fitText({ ...left, y: 0, text: loads, largest: 66, smallest: 36, lines: 1, strong: true })]
     : [];
@@ -171,5 +174,7 @@ function belowTexts({ splits, loads }: CardFacts): readonly TextBox[] {
       { ...left, x: x + labelWidth, y, width: cell - labelWidth, text: clock, size, lines: 1, strong: true },
     ];
   });
-  return [...texts, ...loadBox.map((box) => ({ ...box, y: BELOW.top + rows * pitch + 10 }))];
+  const underWork = goal !== undefined && tape.length === 0;
+  const loadsAt = underWork ? BELOW.bottom - LOADS_HEIGHT + 14 : BELOW.top + rows * pitch + 10;
+  return [...texts, ...loadBox.map((box) => ({ ...box, y: loadsAt }))];
 }
