@@ -84,7 +84,7 @@ function points({ rounds, hard }: Pacing, { x, y, textSize }: Frame): readonly S
 /** The dashes across the chart, named on a line of its own above it: beside them the words would stand on the rounds. */
 function ceilingLine(pacing: Pacing, { y, width, textSize }: Frame): readonly Shape[] {
   const { ceiling } = pacing;
-  if (!ceiling) return [];
+  if (!ceiling || ceiling.score !== undefined) return [];
   const at = y(ceiling.seconds);
   const [line, middle] = [textSize * 1.6, textSize * 0.65];
   return [

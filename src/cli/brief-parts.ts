@@ -1,4 +1,6 @@
+import type { PacingRow } from "../models/plan/pacing.ts";
 import type { PartPlan, Plan } from "../models/plan/plan.ts";
+import type { MassUnit } from "../models/quantity.ts";
 import { sayAfterMiss } from "../wording/after-miss.ts";
 import { sayRow } from "../wording/amount.ts";
 import { sayCeiling } from "../wording/ceiling.ts";
@@ -7,14 +9,21 @@ import { sayEnding, sayRoles } from "../wording/ending.ts";
 import { sayIfThenSentence } from "../wording/if-then.ts";
 import { sayKilograms, sayLoad, sayMass } from "../wording/mass.ts";
 import { sayCount } from "../wording/number.ts";
+import { sayRowPace } from "../wording/pace.ts";
 import { clockShift, sayWhichClock } from "../wording/part-clock.ts";
 import { sayPlaces } from "../wording/places.ts";
 import { sayPerSide } from "../wording/plates.ts";
 import { sayRange } from "../wording/score.ts";
-import { saySetsAndRests } from "../wording/sets.ts";
+import { sayHow } from "../wording/sets.ts";
 import { sayChance, sayShare } from "../wording/share.ts";
 import { sayClock } from "../wording/time.ts";
 import { columns, wrap } from "./text-block.ts";
+
+function sayWork(row: PacingRow, units: MassUnit): string {
+  const what = `${sayRow(row)}${row.load ? ` ${sayLoad(row.load, units)}` : ""}`;
+  const how = [sayHow(row), sayRowPace(row)].filter((said) => said !== undefined).join("; ");
+  return `${what}${how === "" ? "" : `: ${how}`}${row.tieBreak ? " (tie-break time)" : ""}`;
+}
 
 /** The work of a part: every row with its clock, then what to know about it. */
 export function workText(part: PartPlan, plan: Plan): readonly string[] {
@@ -28,9 +37,7 @@ export function workText(part: PartPlan, plan: Plan): readonly string[] {
     inRounds ? (pacing.rounds.find(({ round }) => round === row.round)?.label ?? "") : "",
     sayClock(row.end + shift),
     sayShare(row.shareOfWork),
-    row.kind === "rest"
-      ? "rest"
-      : `${sayRow(row)}${row.load ? ` ${sayLoad(row.load, units)}` : ""}: ${saySetsAndRests(row.sets)}${row.tieBreak ? " (tie-break time)" : ""}`,
+    row.kind === "rest" ? "rest" : sayWork(row, units),
   ]);
   const half = pacing.half && `Half of the work is done at ${sayClock(pacing.half.clock + shift)}.`;
   return [

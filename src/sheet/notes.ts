@@ -27,8 +27,9 @@ export function notesOf(plan: Plan): readonly Note[] {
     const context = { units: plan.athlete.units, perRound: pacing.perRound };
     const ifThens = pacing.ifThen.map((ifThen): Note => {
       const shifted = { ...ifThen, clock: ifThen.clock + clockShift(part) };
-      const { when, then } = sayIfThen(shifted, pacing);
-      const kind = ifThen.when === "later-than" ? "too-slow" : "too-fast";
+      const { when, then } = sayIfThen(shifted, pacing, context);
+      const isBehind = ifThen.when === "later-than" || ifThen.when === "fewer-than";
+      const kind = isBehind ? "too-slow" : "too-fast";
       return { kind, runs: [{ text: `${when} →`, strong: true }, { text: then }] };
     });
     const ending = sayEnding(pacing, context);

@@ -15,7 +15,7 @@ export type Goal = SaidScore & {
 
 /**
  * What the reader aims at. Where a cap will stop the work before it is done, that is said; where there is only a lift, the
- * load to open with. Nothing where nothing could be computed.
+ * load to open with. Nothing where nothing could be computed, or nothing of the work can be done.
  */
 export function sayGoal(plan: Plan): Goal | undefined {
   const { score, result, firstLoad } = plan.headline;
@@ -29,6 +29,7 @@ export function sayGoal(plan: Plan): Goal | undefined {
   const pacing = aimed?.pacing;
   const which = aimed && paced.length > 1 ? `part ${sayPart(aimed.name)}, ` : "";
   const context = { units: plan.athlete.units, perRound: pacing?.perRound };
+  if (pacing?.rows.length === 0) return undefined;
   const stopped = pacing?.ending === "stopped-by-cap" ? pacing.whenStopped : undefined;
   return {
     label: `${which}${stopped ? `by the cap of ${sayClock(stopped.at)}` : "aim at"}`,

@@ -16,6 +16,8 @@ function sayAction(action: IfThen["action"], pacing: Pacing): string {
       return sayChange(action.secondsPerRound, "slower");
     case "push":
       return sayChange(action.secondsPerRound, "faster");
+    case "aim-at":
+      return `aim at ${sayNumber(action.scorePerRound, 0)} a round`;
     case "hold":
       return "hold your pace, do not push yet";
     case "skip-to-tie-break": {
@@ -39,21 +41,38 @@ function sayMoment(ifThen: IfThen, pacing: Pacing): string {
   return round ?? pacing.rows.find((row) => row.index === ifThen.row)?.name ?? "this point";
 }
 
-/** The threshold and the action in two pieces, for the sheet. The threshold reads `After round 3 past 5:08`. */
-export function sayIfThen(ifThen: IfThen, pacing: Pacing): { readonly when: string; readonly then: string } {
-  const word = ifThen.when === "later-than" ? "past" : "before";
+const BEYOND: Readonly<Record<IfThen["when"], string>> = {
+  "later-than": "past",
+  "earlier-than": "before",
+  "fewer-than": "with under",
+  "more-than": "with over",
+};
+
+/** The threshold and the action in two pieces, for the sheet. The threshold reads `After round 3 past 5:08`, or `After round 1 with under 106 reps`. */
+export function sayIfThen(
+  ifThen: IfThen,
+  pacing: Pacing,
+  context: ScoreContext,
+): { readonly when: string; readonly then: string } {
+  const { score, clock, when } = ifThen;
+  const threshold = score === undefined ? sayClock(clock) : sayWholeScore(pacing.score, score, context);
   return {
-    when: `After ${sayMoment(ifThen, pacing)} ${word} ${sayClock(ifThen.clock)}`,
+    when: `After ${sayMoment(ifThen, pacing)} ${BEYOND[when]} ${threshold}`,
     then: sayAction(ifThen.action, pacing),
   };
 }
 
 /** The same as one sentence, with what to expect then. */
 export function sayIfThenSentence(ifThen: IfThen, pacing: Pacing, context: ScoreContext): string {
-  const { when, then } = sayIfThen(ifThen, pacing);
+  const { when, then } = sayIfThen(ifThen, pacing, context);
+  const { plannedScore } = ifThen;
+  const planned =
+    plannedScore === undefined
+      ? sayClock(ifThen.planned)
+      : sayWholeScore(pacing.score, plannedScore, context);
   const expected =
     ifThen.projected === undefined
       ? ""
       : ` Expect about ${sayWholeScore(pacing.score, ifThen.projected, context)}.`;
-  return `${when} (plan ${sayClock(ifThen.planned)}): ${then}.${expected}`;
+  return `${when} (plan ${planned}): ${then}.${expected}`;
 }

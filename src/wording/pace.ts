@@ -23,3 +23,22 @@ export function sayPace({ kind, value }: DisplayedPace): string {
   const figure = kind === "calories-per-hour" ? sayNumber(Math.round(value / 10) * 10, 0) : sayClock(value);
   return `${figure}${NO_BREAK_SPACE}${keepTogether(PER[kind])}`;
 }
+
+/** What one unit is called where seconds are told for it. */
+const ONE: Readonly<Partial<Record<PacingRow["unit"], string>>> = {
+  reps: "rep",
+  metres: "metre",
+  calories: "calorie",
+};
+
+/** The pace of one visit: as displayed where a machine or a watch shows it, else seconds of one rep. Reads `2.9 s a rep`. */
+export function sayRowPace({
+  displayed,
+  secondsPerUnit,
+  unit,
+}: Pick<PacingRow, "displayed" | "secondsPerUnit" | "unit">): string | undefined {
+  if (displayed) return sayPace(displayed);
+  const one = ONE[unit];
+  if (secondsPerUnit === undefined || one === undefined) return undefined;
+  return keepTogether(`${sayNumber(secondsPerUnit, 1)} s a ${one}`);
+}

@@ -26,7 +26,7 @@ const UNITS: Readonly<Record<ScoreKind, string>> = {
   metres: "m",
   "lowest-interval": "in the lowest interval",
   "highest-interval": "in the highest interval",
-  "sum-of-lowest": "in the lowest ones",
+  "sum-of-lowest": "in the lowest intervals, added",
   "slowest-interval": "in the slowest interval",
   "intervals-completed": "intervals",
 };

@@ -1,4 +1,5 @@
-import { NO_BREAK_SPACE, sayList, sayNumber } from "./number.ts";
+import type { PacingRow } from "../models/plan/pacing.ts";
+import { sayList, sayNumber } from "./number.ts";
 import { sayDuration } from "./time.ts";
 
 type PlannedSet = { readonly amount: number; readonly restAfter: number };
@@ -15,7 +16,8 @@ const ENOUGH = 3;
  * @example saySets([{ amount: 7, restAfter: 6 }, { amount: 5, restAfter: 0 }]) // => "7-5"
  */
 export function saySets(sets: readonly PlannedSet[]): string {
-  const amounts = sets.map((set) => sayNumber(set.amount, 0));
+  // The end of a way that is no whole metre is part of the set before it.
+  const amounts = sets.map((set) => sayNumber(set.amount, 0)).filter((amount) => amount !== "0");
   if (amounts.length < MANY) return amounts.join("-");
   const runs: { readonly amount: string; count: number }[] = [];
   for (const amount of amounts) {
@@ -36,19 +38,43 @@ export function saySets(sets: readonly PlannedSet[]): string {
     .join("");
 }
 
-/** The rests between sets, said once when equal. Nothing when there are none. Reads `rest 6 s`. */
-export function saySetRests(sets: readonly PlannedSet[]): string | undefined {
-  const rests = sets
+/** Rests no further apart than this, seconds or as a share, are one rest to whoever counts breaths. */
+const ALIKE = { seconds: 2, share: 0.2 } as const;
+
+const restsOf = (sets: readonly PlannedSet[]): readonly number[] =>
+  sets
     .slice(0, -1)
-    .map((set) => sayDuration(set.restAfter))
-    .filter((rest) => rest !== `0${NO_BREAK_SPACE}s`);
+    .map(({ restAfter }) => restAfter)
+    .filter((rest) => Math.round(rest) > 0);
+
+function sayRests(rests: readonly number[], several: boolean): string | undefined {
   if (rests.length === 0) return undefined;
-  const distinct = [...new Set(rests)];
-  return `rest ${distinct.length === 1 ? (distinct[0] ?? "") : sayList(rests, "then")}`;
+  const [least, most] = [Math.min(...rests), Math.max(...rests)];
+  const mean = rests.reduce((sum, rest) => sum + rest, 0) / rests.length;
+  if (most - least <= Math.max(ALIKE.seconds, ALIKE.share * mean)) {
+    return `rest ${sayDuration(mean)}${several ? " each" : ""}`;
+  }
+  if (rests.length === 2 && several) return `rest ${sayList(rests.map(sayDuration), "then")}`;
+  return `rest ${sayDuration(least)} to ${sayDuration(most)}`;
 }
 
-/** Sets with the rest between them, as a sentence fragment. Reads `7-5, rest 6 s`. */
-export function saySetsAndRests(sets: readonly PlannedSet[]): string {
-  const rests = saySetRests(sets);
-  return rests === undefined ? "unbroken" : `${saySets(sets)}, ${rests}${sets.length > 2 ? " each" : ""}`;
+/**
+ * Sets with the rest between them, as a sentence fragment: the mean of rests that are alike, two different ones in order, more as a
+ * span. Reads `7-5, rest 6 s`.
+ */
+export const saySetsAndRests = (sets: readonly PlannedSet[]): string => saySameSets([sets]);
+
+/** The same for visits that are broken up alike, with the rests of all of them. */
+export function saySameSets(visits: readonly (readonly PlannedSet[])[]): string {
+  const [first = []] = visits;
+  const rests = sayRests(visits.flatMap(restsOf), first.length > 2);
+  return rests === undefined ? "unbroken" : `${saySets(first)}, ${rests}`;
+}
+
+/**
+ * How one visit is done: its sets with rests, or `unbroken` for reps in one set. Nothing for a way or a machine that is never put
+ * down: there the pace says all.
+ */
+export function sayHow({ sets, unit }: Pick<PacingRow, "sets" | "unit">): string | undefined {
+  return sets.length < 2 && unit !== "reps" ? undefined : saySetsAndRests(sets);
 }

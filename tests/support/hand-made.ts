@@ -198,6 +198,7 @@ function pacedPart(
         rows,
         rounds: [],
         checkpoints: [],
+        outOfReach: [],
         ifThen: [],
         roles: { limiter: rows[0]?.name },
       },

@@ -24,7 +24,7 @@ describe("the end of a part", () => {
       ...filling,
       ending: "eliminated",
       score: "reps",
-      whenStopped: { at: 700, scoreDone: 270, row: 34, advice: "tie-break" },
+      whenStopped: { at: 700, scoreDone: 270, row: 34, atWall: false, advice: "tie-break" },
     } as const;
     expect(sayEnding(eliminated, kg)).toBe(
       "The work outruns the clock at 11:40, in round\u00a012, after 8 push-ups (270\u00a0reps). The tie-break decides: be early at the tie-break moment.",
@@ -40,6 +40,22 @@ describe("the end of a part", () => {
     } as const;
     expect(sayEnding(out, kg)).toBe(
       "The work outruns the clock at 8:00, in round\u00a012, after 8 push-ups.",
+    );
+  });
+
+  it("before work out of reach says what it is, and never to keep moving", () => {
+    const outOfReach = [{ name: "ring muscle-up", plural: "ring muscle-ups", unit: "reps" }] as const;
+    const whenStopped = { at: 300, scoreDone: 106, row: 2, atWall: true, advice: "tie-break" } as const;
+    const ask = "Ask your coach for another version before the start.";
+    expect(sayEnding({ ...stopped, whenStopped, outOfReach: [...outOfReach] }, kg)).toBe(
+      `Out of reach by your numbers after 36 of 40 burpees (106\u00a0reps): ring muscle-ups. ${ask} The tie-break decides: be early at the tie-break moment.`,
+    );
+    const never = { at: 0, scoreDone: 0, atWall: true, advice: "most-reps" } as const;
+    expect(sayEnding({ ...stopped, rows: [], whenStopped: never, outOfReach: [...outOfReach] }, kg)).toBe(
+      `Out of reach by your numbers from the start: ring muscle-ups. ${ask}`,
+    );
+    expect(sayEnding({ ...filling, outOfReach: [...outOfReach] }, kg)).toBe(
+      `Out of reach by your numbers, so not planned: ring muscle-ups. ${ask}`,
     );
   });
 

@@ -20,7 +20,7 @@ describe("a threshold and what to do beyond it", () => {
     [{ kind: "skip-to-tie-break", row: 10 }, "straight to the pull-ups, where the tie is broken"],
     [{ kind: "skip-to-tie-break", row: 99 }, "straight to the tie-break"],
   ] as const)("%j is said %s", (action, text) => {
-    expect(sayIfThen({ ...base, action }, pacing)).toEqual({
+    expect(sayIfThen({ ...base, action }, pacing, { units: "kg" })).toEqual({
       when: nb("After round_3 past 5:08"),
       then: nb(text),
     });
@@ -28,7 +28,22 @@ describe("a threshold and what to do beyond it", () => {
 
   it("names the movement where there is one round only", () => {
     const early = { ...base, row: 0, round: 1, when: "earlier-than", action: { kind: "hold" } } as const;
-    expect(sayIfThen(early, chipper).when).toBe("After rowing before 5:08");
+    expect(sayIfThen(early, chipper, { units: "kg" }).when).toBe("After rowing before 5:08");
+  });
+
+  it("looks at what is done where the clock ends the round", () => {
+    const fewer = {
+      ...base,
+      when: "fewer-than",
+      score: 106,
+      plannedScore: 111,
+      projected: 327,
+      action: { kind: "aim-at", scorePerRound: 104 },
+    } as const;
+    const inReps = { ...pacing, score: "reps" } as const;
+    expect(sayIfThenSentence(fewer, inReps, { units: "kg" })).toBe(
+      nb("After round_3 with under 106_reps (plan 111_reps): aim at 104 a round. Expect about 327_reps."),
+    );
   });
 
   it("as a sentence gives the planned clock and the result to expect", () => {

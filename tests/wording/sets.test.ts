@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { saySetRests, saySets, saySetsAndRests } from "../../src/wording/sets.ts";
+import { sayHow, saySameSets, saySets, saySetsAndRests } from "../../src/wording/sets.ts";
 
 const sets = (rests: readonly number[], ...amounts: readonly number[]) =>
   amounts.map((amount, index) => ({ amount, restAfter: rests[index] ?? 0 }));
@@ -21,10 +21,25 @@ it.each([
   expect(saySets(sets([], ...amounts))).toBe(text);
 });
 
-it("equal rests are said once, different ones in order, none not at all", () => {
-  expect(saySetRests(sets([6, 6], 5, 4, 3))).toBe("rest 6\u00a0s");
-  expect(saySetRests(sets([10, 6], 8, 4, 3))).toBe("rest 10\u00a0s then 6\u00a0s");
-  expect(saySetRests(sets([], 16))).toBeUndefined();
+it.each([
+  [[6, 6], [5, 4, 3], "5-4-3, rest 6_s each"],
+  // Nobody counts a second more or less.
+  [[12.4, 12.6, 13.2], [8, 7, 6, 5], "8-7-6-5, rest 13_s each"],
+  [[10, 6], [8, 4, 3], "8-4-3, rest 10_s then 6_s"],
+  [[6, 9, 14], [8, 6, 4, 2], "8-6-4-2, rest 6_s to 14_s"],
+])("rests of %j between sets are said once where alike", (rests, amounts, text) => {
+  expect(saySetsAndRests(sets(rests, ...amounts))).toBe(text.replaceAll("_", "\u00a0"));
+});
+
+it("visits broken up alike are said together, with the rests of all of them", () => {
+  expect(saySameSets([sets([9], 8, 7), sets([10], 8, 7)])).toBe("8-7, rest 10\u00a0s");
+  expect(saySameSets([sets([9], 8, 7), sets([14], 8, 7)])).toBe("8-7, rest 9\u00a0s to 14\u00a0s");
+});
+
+it("a visit that is never put down has no sets to say", () => {
+  expect(sayHow({ sets: sets([], 400), unit: "metres" })).toBeUndefined();
+  expect(sayHow({ sets: sets([], 16), unit: "reps" })).toBe("unbroken");
+  expect(sayHow({ sets: sets([8], 25, 25), unit: "metres" })).toBe("25-25, rest 8\u00a0s");
 });
 
 it("sets with rests read as a fragment", () => {

@@ -1,8 +1,19 @@
 import type { Pacing } from "../../models/plan/pacing.ts";
+import type { ScoreKind } from "../../models/vocabulary.ts";
 import { intervalsOf } from "./goal.ts";
 import { wholeScore } from "./rows.ts";
 import type { Solved } from "./solve-part.ts";
 import { REST_AS_WORK, REST_FOR, REST_UNTIL } from "./track.ts";
+
+const BY_INTERVAL: readonly ScoreKind[] = [
+  "lowest-interval",
+  "highest-interval",
+  "sum-of-lowest",
+  "slowest-interval",
+];
+
+/** Whether a score is judged interval by interval, so that what is done in all says nothing about it. */
+export const isByInterval = (score: ScoreKind): boolean => BY_INTERVAL.includes(score);
 
 /** Score and rest left of each interval; undefined where nothing parts the work into intervals. */
 export function intervalRows({ bench: { track }, goal, log, state }: Solved): Pacing["intervals"] {

@@ -38,7 +38,13 @@ export function halfOf(rows: readonly PacingRow[]): Pacing["half"] {
   return undefined;
 }
 
-/** The round where it gets hard: the first that ends with little of the reserve, else the one with the least. */
+/** Work that never takes more of the reserve than this leaves nowhere gets hard. */
+const EASY = 0.9;
+
+/**
+ * The round where it gets hard: the first that ends with little of the reserve, else the one with the least. Undefined where no round
+ * takes a good part of it.
+ */
 export function hardOf(
   rows: readonly PacingRow[],
   rounds: Pacing["rounds"],
@@ -51,5 +57,5 @@ export function hardOf(
     if (row.reserve <= hardReserve) return { round: row.round, reserve: row.reserve };
     if (!lowest || row.reserve < lowest.reserve) lowest = { round: row.round, reserve: row.reserve };
   }
-  return lowest;
+  return lowest && lowest.reserve <= EASY ? lowest : undefined;
 }

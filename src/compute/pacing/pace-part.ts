@@ -19,7 +19,7 @@ import { solveCourse } from "./solve-course.ts";
 import type { Solved } from "./solve-part.ts";
 import { basisOf } from "./task-basis.ts";
 import { resultSpread } from "./uncertainty.ts";
-import { endingOf, whenStoppedOf } from "./when-stopped.ts";
+import { endingOf, outOfReachOf, whenStoppedOf } from "./when-stopped.ts";
 
 /**
  * Paces one part for one athlete: the whole table, its landmarks, what to do when ahead or behind, the range of results, and what the
@@ -69,7 +69,7 @@ function pacingOf(
   const roles = rolesOf(solved, sensitivity);
   const hard = hardOf(rows, rounds, rules.hardReserve);
   const half = halfOf(rows);
-  const ceiling = ceilingOf(solved, rounds);
+  const ceiling = ceilingOf(solved, rows, rounds, reading.score);
   const intervals = intervalRows(solved);
   const whenStopped = whenStoppedOf(solved, rows, ending);
   const left = Math.max(0, state.fast + state.slow);
@@ -89,11 +89,12 @@ function pacingOf(
     ...(half ? { half } : {}),
     ...(ceiling ? { ceiling } : {}),
     ...(hard ? { hard } : {}),
-    ifThen: ifThenOf(solved, rows, rounds, hard, roles.limiter, reading.of),
+    ifThen: ifThenOf(solved, rows, rounds, hard, roles.limiter, reading),
     roles,
     margin: { seconds: left, share: left / rules.reserve },
     ...(intervals ? { intervals } : {}),
     ...(whenStopped ? { whenStopped } : {}),
+    outOfReach: outOfReachOf(solved, input),
   };
 }
 

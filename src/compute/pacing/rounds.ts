@@ -1,6 +1,7 @@
 import type { Pacing, PacingRow } from "../../models/plan/pacing.ts";
 import type { Bench } from "./attempt.ts";
 import type { RunLog } from "./run.ts";
+import { REST_FOR, UNTIL, WINDOW } from "./track.ts";
 
 /** The rounds of a plan from its rows; `days` adds each round's seconds on a good and a bad day. */
 export function roundsOf(
@@ -59,3 +60,21 @@ export function roundSeconds({ track }: Bench, log: RunLog, last: number): Reado
   }
   return new Map([...ends].map(([round, end]) => [round, end - (starts.get(round) ?? end)]));
 }
+
+/** The last stretch of work of a round; -1 where there is none. */
+function lastWorkOf({ track }: Bench, round: number): number {
+  for (let i = track.length - 1; i >= 0; i -= 1) {
+    if (track.round[i] === round && (track.kind[i] as number) < REST_FOR) return i;
+  }
+  return -1;
+}
+
+/** Whether the clock ends a round, whatever is done in it. */
+export function endsByClock(bench: Bench, round: number): boolean {
+  const kind = bench.track.kind[lastWorkOf(bench, round)];
+  return kind === WINDOW || kind === UNTIL;
+}
+
+/** Score units done at the end of the work of a round in a run. */
+export const scoreAfterRound = (bench: Bench, log: RunLog, round: number): number =>
+  log.scored[lastWorkOf(bench, round)] ?? 0;

@@ -1,4 +1,5 @@
 import type { Pacing, PacingRow } from "../../models/plan/pacing.ts";
+import type { PartInput } from "./paced-part.ts";
 import type { Solved } from "./solve-part.ts";
 
 /** How a plan ends. */
@@ -14,17 +15,41 @@ export function endingOf({ state, bench }: Solved, capped: boolean): Pacing["end
  * the tie-break is all that is left to win where the athlete stands before something they cannot do.
  */
 export function whenStoppedOf(
-  { state }: Solved,
+  { state, bench }: Solved,
   rows: readonly PacingRow[],
   ending: Pacing["ending"],
 ): Pacing["whenStopped"] {
+  if (ending !== "stopped-by-cap" && ending !== "eliminated") return undefined;
   const last = rows.at(-1);
-  if (!last || (ending !== "stopped-by-cap" && ending !== "eliminated")) return undefined;
-  const standsAtWall = state.stopped === "wall";
+  const atWall = bench.track.wall[state.at] === 1;
   return {
     at: state.clock,
-    scoreDone: last.scoreDone,
-    row: last.index,
-    advice: standsAtWall && rows.some((row) => row.tieBreak) ? "tie-break" : "most-reps",
+    scoreDone: last?.scoreDone ?? 0,
+    ...(last && { row: last.index }),
+    atWall,
+    advice: atWall && rows.some((row) => row.tieBreak) ? "tie-break" : "most-reps",
   };
+}
+
+/** What the plan comes to and the athlete cannot do, each once, in order. */
+export function outOfReachOf(
+  { state, bench: { track } }: Solved,
+  { loadBar }: PartInput,
+): Pacing["outOfReach"] {
+  const seen = new Set<number>();
+  const found: Pacing["outOfReach"] = [];
+  for (let i = 0; i <= state.at && i < track.length; i += 1) {
+    const item = track.items[i];
+    const task = track.task[i] as number;
+    if (track.wall[i] !== 1 || item?.kind !== "effort" || seen.has(task)) continue;
+    seen.add(task);
+    const movement = track.tasks[task]?.movement ?? item.movement;
+    found.push({
+      name: movement.name,
+      plural: movement.plural,
+      unit: item.unit,
+      ...(item.load && !item.load.athletesChoice ? { load: loadBar(item.load, movement) } : {}),
+    });
+  }
+  return found;
 }

@@ -70,13 +70,15 @@ export const roundField = z.strictObject({
   scoreDone: z.number(),
 });
 
-/** A threshold on the clock and what to do beyond it. */
+/** A threshold at the end of a row, on the clock or, where the clock ends the row, on what is done; and what to do beyond it. */
 export const ifThenField = z.strictObject({
-  row: z.int().describe("the row at whose end to look at the clock"),
+  row: z.int().describe("the row at whose end to look"),
   round: z.int(),
   planned: secondsField.describe("planned clock there"),
-  when: z.enum(["later-than", "earlier-than"]),
-  clock: secondsField,
+  when: z.enum(["later-than", "earlier-than", "fewer-than", "more-than"]),
+  clock: secondsField.describe("the threshold; the planned clock where what is done is looked at"),
+  score: z.number().optional().describe("score units done there that are the threshold"),
+  plannedScore: z.number().optional().describe("score units planned there"),
   action: z.discriminatedUnion("kind", [
     z.strictObject({
       kind: z.literal("smaller-sets"),
@@ -85,6 +87,7 @@ export const ifThenField = z.strictObject({
       amount: z.int(),
     }),
     z.strictObject({ kind: z.literal("slow-down"), secondsPerRound: z.number() }),
+    z.strictObject({ kind: z.literal("aim-at"), scorePerRound: z.int() }),
     z.strictObject({ kind: z.literal("hold") }),
     z.strictObject({ kind: z.literal("push"), secondsPerRound: z.number() }),
     z.strictObject({ kind: z.literal("skip-to-tie-break"), row: z.int() }),
@@ -137,7 +140,14 @@ export const pacingField = z.strictObject({
     .optional()
     .describe("where half of the work is done"),
   ceiling: z
-    .strictObject({ round: z.int(), seconds: secondsField })
+    .strictObject({
+      round: z.int(),
+      seconds: secondsField,
+      score: z
+        .number()
+        .optional()
+        .describe("most score units that are sensible, where the clock ends the round"),
+    })
     .optional()
     .describe("fastest sensible first round"),
   hard: z
@@ -158,10 +168,21 @@ export const pacingField = z.strictObject({
     .strictObject({
       at: secondsField,
       scoreDone: z.number(),
-      row: z.int(),
+      row: z.int().optional().describe("last row done; absent where nothing is"),
+      atWall: z.boolean().describe("stopped by work out of reach, not by the clock"),
       advice: z.enum(["most-reps", "tie-break"]),
     })
     .optional(),
+  outOfReach: z
+    .array(
+      z.strictObject({
+        name: z.string(),
+        plural: z.string(),
+        unit: amountUnitField,
+        load: barLoadField.optional(),
+      }),
+    )
+    .describe("work the plan comes to that the athlete's numbers do not allow, in order"),
   earlySplits: earlySplitsField.optional(),
 });
 export type PacingRow = z.infer<typeof pacingRowField>;

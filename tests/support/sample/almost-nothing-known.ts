@@ -76,9 +76,10 @@ export const almostNothingKnown: Plan = {
         rounds: paced.rounds.map((round) => ({ ...round, end: 540, seconds: 540, scoreDone: 106 })),
         ...(paced.half ? { half: paced.half } : {}),
         checkpoints: [0, 1],
+        outOfReach: [],
         ifThen: [],
         roles: {},
-        whenStopped: { at: 540, scoreDone: 106, row: 2, advice: "most-reps" },
+        whenStopped: { at: 540, scoreDone: 106, row: 2, atWall: false, advice: "most-reps" },
       },
     },
     {

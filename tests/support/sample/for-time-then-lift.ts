@@ -113,6 +113,7 @@ export const forTimeThenLift: Plan = {
         checkpoints: paced.rounds.map((round) => round.lastRow),
         ceiling: { round: 1, seconds: 88 },
         hard: { round: 4, reserve: 0.33 },
+        outOfReach: [],
         ifThen: [
           {
             row: 8,

@@ -99,6 +99,7 @@ export const twentyRounds: Plan = {
         checkpoints: rounds.filter((round) => round.round % 4 === 0).map((round) => round.lastRow),
         ...(laid.half ? { half: laid.half } : {}),
         hard: { round: 13, reserve: 0.3 },
+        outOfReach: [],
         ifThen: [
           {
             row: 35,

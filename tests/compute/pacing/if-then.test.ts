@@ -1,0 +1,67 @@
+import { describe, expect, it } from "vitest";
+import { seconds } from "../../../src/models/quantity.ts";
+import { type Line, makeCourse } from "../../support/courses.ts";
+import { amrapOf, demoBand, demoMovement, forTime, pacedAtDemo } from "../../support/pace-demo.ts";
+
+const band = demoBand("competitor-men");
+const some = (id: string, amount: number, kg?: number): Line => ({
+  move: demoMovement(id),
+  amount,
+  ...(kg === undefined ? {} : { kg }),
+});
+const during = (id: string, kg?: number): Line => ({
+  move: demoMovement(id),
+  amount: { kind: "for", time: seconds(60) },
+  ...(kg === undefined ? {} : { kg }),
+});
+
+describe("thresholds and the ceiling of the first round", () => {
+  it("are on the clock where the athlete ends a round", () => {
+    const round = [some("row", 15), some("burpee", 12)];
+    const { ifThen, ceiling } = pacedAtDemo(band, makeCourse([round, round, round, round, round]), forTime);
+    expect(ifThen.map(({ when }) => when)).toEqual(["later-than", "earlier-than"]);
+    expect(ceiling?.score).toBeUndefined();
+  });
+
+  it("are on what is done where the clock ends every round", () => {
+    const rest: Line = { rest: { kind: "exactly", time: seconds(60) } };
+    const round = [during("box-jump"), during("push-press", 35), rest];
+    const course = makeCourse([round, round, round, round]);
+    const { ifThen, ceiling, rounds } = pacedAtDemo(band, course, amrapOf(720));
+    const [fewer, more] = ifThen;
+    expect(ifThen.map(({ when }) => when)).toEqual(["fewer-than", "more-than"]);
+    const there = rounds.find(({ round: number }) => number === fewer?.round);
+    expect(fewer?.plannedScore).toBe(there?.scoreDone);
+    expect(fewer?.score).toBeLessThan(there?.scoreDone ?? 0);
+    expect(more?.score).toBeGreaterThan(there?.scoreDone ?? 0);
+    expect(fewer?.projected).toBeLessThan(more?.projected ?? 0);
+    // The clock of a round of two minutes' work cannot change, so the ceiling is an amount.
+    expect(ceiling?.seconds).toBeCloseTo(120, 6);
+    expect(ceiling?.score).toBeGreaterThanOrEqual(rounds[0]?.scoreDone ?? Infinity);
+  });
+
+  it("are none where the first round is a trifle and the result the same either way", () => {
+    const minutes = Array.from({ length: 40 }, (_, i): readonly Line[] => [
+      { ...some("pull-up", i + 1), more: { deadline: { clock: seconds(60 * (i + 1)), ends: true } } } as Line,
+      { rest: { kind: "until", clock: seconds(60 * (i + 1)) } },
+    ]);
+    const { ifThen, ceiling } = pacedAtDemo(band, makeCourse(minutes), forTime);
+    expect(ceiling).toBeUndefined();
+    expect(ifThen.every(({ clock }) => clock > 60)).toBe(true);
+  });
+});
+
+describe("work out of reach", () => {
+  it("is named with its load where the plan comes to it, from the start too", () => {
+    const heavy = makeCourse([[some("row", 10), some("clean", 5, 220), some("row", 10)]]);
+    const { outOfReach, whenStopped, rows } = pacedAtDemo(band, heavy, forTime);
+    expect(outOfReach.map(({ name, load }) => [name, Math.round(load?.kilograms ?? 0)])).toEqual([
+      ["clean", 220],
+    ]);
+    expect(whenStopped).toMatchObject({ atWall: true, row: 0 });
+    expect(rows).toHaveLength(1);
+    const first = pacedAtDemo(band, makeCourse([[some("clean", 5, 220)]]), forTime);
+    expect(first.whenStopped).toMatchObject({ atWall: true, scoreDone: 0 });
+    expect(first.rows).toEqual([]);
+  });
+});
