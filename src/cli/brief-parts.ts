@@ -1,4 +1,3 @@
-import type { PacingRow } from "../models/plan/pacing.ts";
 import type { PartPlan, Plan } from "../models/plan/plan.ts";
 import type { MassUnit } from "../models/quantity.ts";
 import { sayAfterMiss } from "../wording/after-miss.ts";
@@ -19,7 +18,9 @@ import { sayChance, sayShare } from "../wording/share.ts";
 import { sayClock } from "../wording/time.ts";
 import { columns, wrap } from "./text-block.ts";
 
-function sayWork(row: PacingRow, units: MassUnit): string {
+type Row = NonNullable<PartPlan["pacing"]>["rows"][number];
+
+function sayWork(row: Row, units: MassUnit): string {
   const what = `${sayRow(row)}${row.load ? ` ${sayLoad(row.load, units)}` : ""}`;
   const how = [sayHow(row), sayRowPace(row)].filter((said) => said !== undefined).join("; ");
   return `${what}${how === "" ? "" : `: ${how}`}${row.tieBreak ? " (tie-break time)" : ""}`;

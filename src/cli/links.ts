@@ -47,7 +47,7 @@ await run(
       });
       if (options.json) console.log(JSON.stringify(links, null, 2));
       else if (options.csv) process.stdout.write(linksAsCsv(links));
-      else console.log(linksAsText(links, origin !== undefined));
+      else console.log(linksAsText(links, origin));
     }),
 );
 

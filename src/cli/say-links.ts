@@ -8,8 +8,8 @@ export type SentLink = {
   readonly passcode?: string;
 };
 
-/** The links for reading and copying, by reader. */
-export function linksAsText(links: readonly SentLink[], hostKnown: boolean): string {
+/** The links for reading and copying, by reader; below them what keeps them from opening. */
+export function linksAsText(links: readonly SentLink[], origin: string | undefined): string {
   const readers = [...new Set(links.map(({ athlete }) => athlete))];
   const blocks = readers.map((reader) => {
     const own = links.filter(({ athlete }) => athlete === reader);
@@ -22,12 +22,21 @@ export function linksAsText(links: readonly SentLink[], hostKnown: boolean): str
       ...own.map(({ workout, link }) => (workout === "" ? `  ${link}` : `  ${workout}\n    ${link}`)),
     ].join("\n");
   });
-  const note = hostKnown
+  return [...blocks, ...lackOf(origin)].join("\n\n");
+}
+
+/** On this computer itself a browser opens locks over http too. */
+const HERE = /^http:\/\/(localhost|127\.0\.0\.1|\[::1\])(:|$)/;
+
+function lackOf(origin: string | undefined): readonly string[] {
+  if (origin === undefined) {
+    return [
+      "These links lack the host. Say where the site stands: RIGSHEET_SITE=https://example.org npm run links",
+    ];
+  }
+  return origin.startsWith("https:") || HERE.test(origin)
     ? []
-    : [
-        "These links lack the host. Say where the site stands: RIGSHEET_SITE=https://example.org npm run links",
-      ];
-  return [...blocks, ...note].join("\n\n");
+    : ["These links begin with http, and over http no browser opens a lock. The host must offer https."];
 }
 
 /** The links as CSV (RFC 4180), with a mark so that spreadsheets read every letter. */

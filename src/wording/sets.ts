@@ -75,6 +75,12 @@ export function saySameSets(visits: readonly (readonly PlannedSet[])[]): string 
  * How one visit is done: its sets with rests, or `unbroken` for reps in one set. Nothing for a way or a machine that is never put
  * down: there the pace says all.
  */
-export function sayHow({ sets, unit }: Pick<PacingRow, "sets" | "unit">): string | undefined {
+export function sayHow({
+  sets,
+  unit,
+}: {
+  readonly sets: readonly PlannedSet[];
+  readonly unit: PacingRow["unit"];
+}): string | undefined {
   return sets.length < 2 && unit !== "reps" ? undefined : saySetsAndRests(sets);
 }

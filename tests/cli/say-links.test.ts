@@ -21,7 +21,7 @@ const links: readonly SentLink[] = [
 
 describe("links for reading", () => {
   it("stand by reader, with the passcode once", () => {
-    expect(linksAsText(links, true)).toBe(`The coach's board (board)
+    expect(linksAsText(links, "https://example.org")).toBe(`The coach's board (board)
   https://example.org/b/AA/#K1
 
 Ada "Bolt", Zoë (ada)
@@ -33,9 +33,18 @@ Ada "Bolt", Zoë (ada)
   });
 
   it("say how to get the whole address where the host is not known", () => {
-    expect(linksAsText(links, false)).toMatch(
+    expect(linksAsText(links, undefined)).toMatch(
       /\n\nThese links lack the host\. Say where the site stands: RIGSHEET_SITE=https:\/\/example\.org npm run links$/,
     );
+  });
+
+  it("say that they open nothing over http, except on this computer", () => {
+    expect(linksAsText(links, "http://192.168.0.2")).toMatch(
+      /\n\nThese links begin with http, and over http no browser opens a lock\. The host must offer https\.$/,
+    );
+    for (const here of ["http://localhost:4322", "http://127.0.0.1", "https://example.org"]) {
+      expect(linksAsText(links, here)).toMatch(/#K3$/);
+    }
   });
 });
 

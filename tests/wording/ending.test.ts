@@ -36,7 +36,7 @@ describe("the end of a part", () => {
       ...filling,
       ending: "eliminated",
       score: "intervals-completed",
-      whenStopped: { at: 480, scoreDone: 35, row: 34, advice: "most-reps" },
+      whenStopped: { at: 480, scoreDone: 35, row: 34, atWall: false, advice: "most-reps" },
     } as const;
     expect(sayEnding(out, kg)).toBe(
       "The work outruns the clock at 8:00, in round\u00a012, after 8 push-ups.",

@@ -42,7 +42,11 @@ describe("thresholds and the ceiling of the first round", () => {
 
   it("are none where the first round is a trifle and the result the same either way", () => {
     const minutes = Array.from({ length: 40 }, (_, i): readonly Line[] => [
-      { ...some("pull-up", i + 1), more: { deadline: { clock: seconds(60 * (i + 1)), ends: true } } } as Line,
+      {
+        move: demoMovement("pull-up"),
+        amount: i + 1,
+        more: { deadline: { clock: seconds(60 * (i + 1)), onMiss: "part-ends" } },
+      },
       { rest: { kind: "until", clock: seconds(60 * (i + 1)) } },
     ]);
     const { ifThen, ceiling } = pacedAtDemo(band, makeCourse(minutes), forTime);
