@@ -1,5 +1,3 @@
-import { plainSigns } from "../lock/base32.ts";
-
 /** Path to a locked page, its sixteen signs, what was put behind them, and the key. */
 const LOCKED_PAGE = /^([^?#]*\/b\/)([0-9A-Za-z]{16})(?![0-9A-Za-z])[^#]*(#.*)?$/s;
 
@@ -9,6 +7,8 @@ const LOCKED_PAGE = /^([^?#]*\/b\/)([0-9A-Za-z]{16})(?![0-9A-Za-z])[^#]*(#.*)?$/
  */
 export function mendAddress(href: string): string | undefined {
   const [, path, signs = "", key = ""] = LOCKED_PAGE.exec(href.replace(/%23/, "#")) ?? [];
-  const mended = `${path ?? ""}${plainSigns(signs)}/${key}`;
+  // Not taken from the lock's own spelling: a script shared with other pages would no longer stand in any of them.
+  const spelt = signs.toUpperCase().replace(/[IL]/g, "1").replace(/O/g, "0");
+  const mended = `${path ?? ""}${spelt}/${key}`;
   return path === undefined || mended === href ? undefined : mended;
 }

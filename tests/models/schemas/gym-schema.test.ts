@@ -79,7 +79,7 @@ describe("a gym file", () => {
         "line 1, column 1: Fault",
         "wrong    `plates` is missing",
         "allowed  plates one athlete can have, size and number of pairs: `25 kg: 2 pairs`; kg and lb may be mixed",
-        "to do    Add `plates`, a group of entries.",
+        "to do    Add `plates`.",
       ),
     ]);
   });
