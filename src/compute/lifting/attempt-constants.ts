@@ -165,6 +165,12 @@ export const ATTEMPT_CONSTANTS = {
       "how many times the lift a day without any lift costs, beyond the lift itself; with it days without a lift are rarer than under fixed percentages in every world simulated, for 0.1 to 0.5 % of the expected result",
     confidence: "judgement",
   },
+  lowestAfterMiss: {
+    value: 0.85,
+    source:
+      "share of the opener under which no load is planned, not even after it is missed: four in five lifters repeat a missed opener (public results), and where little is known of an athlete the safest load of all would be an empty bar",
+    confidence: "judgement",
+  },
   openerShare: {
     value: 0,
     source: "share of today's strength a coach wants opened with; 0 leaves it to the plan",

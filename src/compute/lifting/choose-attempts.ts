@@ -34,7 +34,8 @@ const LOADS = 13;
 
 /**
  * The attempts of one lift begun at a step. When to lift first and how sure the opener should be come from the standard
- * athlete; the loads looked at are those that can be put on the bar near the ones that came up there. Where the fixed
+ * athlete; the loads looked at are those that can be put on the bar near the ones that came up there, none far under the
+ * opener. Where the fixed
  * percentages would do better over several worlds (the attempt less and more noisy than reckoned with, and an athlete
  * weaker and less known than believed), they are used instead.
  *
@@ -56,7 +57,9 @@ export function chooseAttempts(
     ({ kilograms }) => makeChance(kilograms, problem.belief, firstStrength) >= opening.chance,
   );
   const kept = sure ? [...always, sure] : always;
-  const decided = attempt(settled, loadsNear(opening, free.belief, standard, candidates, kept), begin);
+  const lowest = constants.lowestAfterMiss * (sure?.kilograms ?? 0);
+  const worthLifting = candidates.filter(({ kilograms }) => kilograms >= lowest);
+  const decided = attempt(settled, loadsNear(opening, free.belief, standard, worthLifting, kept), begin);
   if (problem.opener !== undefined || problem.jump !== undefined || problem.handOver !== undefined)
     return decided;
   // The rule may choose among all loads there are.

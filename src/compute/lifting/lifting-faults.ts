@@ -12,6 +12,16 @@ export const noLiftFault = (place: Place, part: string, movements: readonly stri
   severity: "fault",
 });
 
+/** The plates cannot go up by the steps that are set. Kilograms. */
+export const stepsFault = (place: Place, part: string, opener: number, jump: number): Fault => ({
+  place,
+  found: `steps of ${kilogramsInWords(jump)}`,
+  problem: `no load lies ${kilogramsInWords(jump)} over the opener of ${kilogramsInWords(opener)} of part ${part} with these plates`,
+  allowed: "steps that the plates of the gym make from the opener",
+  remedy: "Set other steps or another opener, or add smaller plates to the gym's file.",
+  severity: "fault",
+});
+
 /** Lifted for load, but not on a bar: nothing says which loads there are. */
 export const noBarFault = (place: Place, part: string, lift: string): Fault => ({
   place,

@@ -42,7 +42,7 @@ const CROWDS = 5;
 /**
  * Sets up the planning of one lift: what is believed of it (from an opener the coach has set, too), the loads around that,
  * and the time plates need. Without a belief worth a load the empty bar weighs more than the opener should: then the load that
- * should be opened with is returned instead.
+ * should be opened with is returned instead. So is the opener where the plates cannot go up from it by the steps set.
  */
 export function liftingTask(
   input: LoadedInput,
@@ -51,7 +51,10 @@ export function liftingTask(
   objective: Objective,
   more: Pick<AttemptProblem, "begins" | "counts"> & { readonly lead: number },
   constants: AttemptConstants,
-): LiftingTask | { readonly barIsHeavierThan: number } {
+):
+  | LiftingTask
+  | { readonly barIsHeavierThan: number }
+  | { readonly noStepFrom: number; readonly jump: number } {
   const { loads, loading } = input.iron;
   const atFirst = today.strength((clock.firsts[0] ?? 0) * clock.step, Infinity, 0);
   const atLast = today.strength(clock.lastStart * clock.step, Infinity, 0);
@@ -72,11 +75,14 @@ export function liftingTask(
   const all = candidateLoads(loads, from, to, input.athlete.units);
   const jump = input.bounds?.jump && inKilograms(input.bounds.jump);
   const fixed = opener === undefined ? undefined : nearestTo(all, opener);
+  const steps = jump === undefined || !fixed ? [] : rungs(all, fixed, jump);
+  if (jump !== undefined && fixed && !steps.some(({ kilograms }) => isStep(fixed.kilograms, kilograms, jump)))
+    return { noStepFrom: fixed.kilograms, jump };
   const always = [
     ...(fixed ? [fixed] : []),
     ...reachable(all, objective.reach),
     ...(objective.kind === "expected-place" ? crowdPassing(all, objective) : []),
-    ...(jump === undefined || !fixed ? [] : rungs(all, fixed, jump)),
+    ...steps,
   ];
   const handy = withoutSmallPlates(loads, from, to, HANDY);
   const candidates = joinCandidates(candidateLoads(handy, from, to, input.athlete.units), always);
@@ -131,6 +137,8 @@ function openable(now: number, width: number, { openerChance }: AttemptConstants
     now - 3 * width
   );
 }
+
+const isStep = (from: number, to: number, jump: number): boolean => Math.abs(to - from - jump) < 0.01;
 
 /** The loads a fixed jump leads to from the opener, as near as the plates allow. */
 function rungs(candidates: readonly Candidate[], opener: Candidate, jump: number): readonly Candidate[] {

@@ -2,7 +2,7 @@ import type { Fault } from "../../models/fault.ts";
 import type { AttemptConstants } from "./attempt-constants.ts";
 import { exactInKilograms } from "./exact-mass.ts";
 import { finishOffsets } from "./finish-table.ts";
-import { heavyBarFault, noLiftFault, shortWindowFault } from "./lifting-faults.ts";
+import { heavyBarFault, noLiftFault, shortWindowFault, stepsFault } from "./lifting-faults.ts";
 import { liftingClock, liftSeconds } from "./lifting-clock.ts";
 import type { LoadedInput } from "./lifting-input.ts";
 import { liftingTask, type LiftingTask } from "./lifting-task.ts";
@@ -60,11 +60,19 @@ export function readyLift(
   const lead = Math.max(0, ...offsets.map((offset) => -offset));
   const begins = offsets.map((offset) => offset + lead).filter((at) => at <= clock.lastStart + lead);
   const task = liftingTask(input, today, clock, objective, { begins, counts: "best", lead }, constants);
-  if ("barIsHeavierThan" in task) {
-    const bar = exactInKilograms(input.iron.loads.empty);
-    return heavyBarFault(athlete.place, sayLine(line), bar, task.barIsHeavierThan);
-  }
+  if (!("problem" in task)) return whyNoTask(task, input, line);
   return { task, offsets, lead };
+}
+
+/** Why no attempts could be set up for a lift, as a fault. */
+export function whyNoTask(
+  task: Exclude<ReturnType<typeof liftingTask>, LiftingTask>,
+  { part, athlete, iron }: LoadedInput,
+  line: LiftLine,
+): Fault {
+  if ("noStepFrom" in task) return stepsFault(part.place, part.name, task.noStepFrom, task.jump);
+  const bar = exactInKilograms(iron.loads.empty);
+  return heavyBarFault(athlete.place, sayLine(line), bar, task.barIsHeavierThan);
 }
 
 export const isFault = (value: ReadyLift | LiftingTask | Fault): value is Fault => "severity" in value;

@@ -3,14 +3,14 @@ import type { Lifting } from "../../models/plan/lifting.ts";
 import type { AttemptConstants } from "./attempt-constants.ts";
 import { chooseAttempts } from "./choose-attempts.ts";
 import { describeLift } from "./describe-lift.ts";
-import { exactInKilograms } from "./exact-mass.ts";
-import { heavyBarFault, noLiftFault } from "./lifting-faults.ts";
+import { noLiftFault } from "./lifting-faults.ts";
 import { liftSeconds } from "./lifting-clock.ts";
 import type { LoadedInput } from "./lifting-input.ts";
 import { liftingTask } from "./lifting-task.ts";
 import { allRepsOf, type RoundLifts, sayLine } from "./lift-line.ts";
 import { liftToday } from "./lift-today.ts";
 import { objectiveOf } from "./objective.ts";
+import { whyNoTask } from "./ready-lift.ts";
 
 /**
  * A lift done once in every round at a load of the athlete's choice: each round is an attempt at its own clock, with the
@@ -31,10 +31,7 @@ export function planRounds(
   const lift = Math.min(liftSeconds(allRepsOf(line), constants), step);
   const clock = { step, lift, firsts: [0], gaps: [1], lastStart: starts.length - 1, attempts: starts.length };
   const task = liftingTask(input, today, clock, objective, { begins: [0], counts, lead: 0 }, constants);
-  if ("barIsHeavierThan" in task) {
-    const bar = exactInKilograms(input.iron.loads.empty);
-    return heavyBarFault(athlete.place, sayLine(line), bar, task.barIsHeavierThan);
-  }
+  if (!("problem" in task)) return whyNoTask(task, input, line);
   const chosen = chooseAttempts(task.problem, task.iron.candidates, task.always, 0, constants);
   const origin = opens.mean + (starts[0] ?? 0);
   const described = describeLift(task.today, chosen, task.iron, {

@@ -9,8 +9,8 @@ export function headlineOf(parts: Plan["parts"], total: Plan["total"]): Plan["he
   const result = total?.result ?? resultOf(first);
   const firstLoad = parts.flatMap(({ lifting }) => lifting?.lifts[0]?.attempts[0]?.load ?? [])[0];
   return {
-    // Work that a cap stops is scored in what was done, whatever its part is scored in.
-    score: total === undefined ? (of.pacing?.score ?? of.score) : of.score,
+    // Work that a cap stops is scored in what was done, whatever its part is scored in; what is lifted, in loads.
+    score: total === undefined && of.lifting === undefined ? (of.pacing?.score ?? of.score) : of.score,
     ...(result !== undefined && { result }),
     ...(firstLoad !== undefined && { firstLoad }),
   };

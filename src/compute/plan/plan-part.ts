@@ -76,6 +76,8 @@ export function planPart(
     ...(pacing !== undefined && {
       pacing: {
         ...pacing,
+        // The pace knows of reps only; what they are worth in loads the lifts tell.
+        ...(pacing.score === "load-times-reps" && { score: "reps" as const }),
         ...(early?.seen && { earlySplits: { ...early.seen, ...(changed && { changed }) } }),
       },
     }),

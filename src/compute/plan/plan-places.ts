@@ -65,7 +65,7 @@ function shareAhead({ field, results, cap }: ComparedPart): number {
 }
 
 function countsScoreOf({ kind }: Field, plan: PartPlan): boolean {
-  if (plan.lifting !== undefined) return kind === "load";
+  if (plan.lifting !== undefined) return kind === "load" && plan.score !== "load-times-reps";
   if (kind === "reps") return plan.score === "reps" || plan.score === "rounds-and-reps";
   return kind === plan.score;
 }

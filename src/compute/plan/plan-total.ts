@@ -21,13 +21,17 @@ export function planTotal(names: readonly string[] | undefined, parts: readonly 
   };
 }
 
-/** The result of a part in the unit of its score; of several lifts, their sum. */
+/**
+ * The result of a part in the unit of its score; of several lifts, their sum. Where loads are lifted for reps in rounds, the
+ * loads make the score and each counts once for every rep.
+ */
 export function resultOf(part: PartPlan | undefined): Range | undefined {
-  if (part?.pacing !== undefined) return part.pacing.result;
   const lifts = part?.lifting?.lifts;
   const [first] = lifts ?? [];
-  if (lifts === undefined || first === undefined) return undefined;
-  const sum = (of: keyof Range): number => lifts.reduce((total, { expected }) => total + expected[of], 0);
+  if (part === undefined || lifts === undefined || first === undefined) return part?.pacing?.result;
+  const times = (reps: number): number => (part.score === "load-times-reps" ? reps : 1);
+  const sum = (of: keyof Range): number =>
+    lifts.reduce((total, { expected, reps }) => total + times(reps) * expected[of], 0);
   return {
     target: sum("target"),
     cautious: sum("cautious"),

@@ -4,6 +4,7 @@ import {
   noBarFault,
   noLiftFault,
   shortWindowFault,
+  stepsFault,
 } from "../../../src/compute/lifting/lifting-faults.ts";
 import { sayFault } from "../../../src/models/say-fault.ts";
 
@@ -34,6 +35,18 @@ describe("why attempts cannot be planned", () => {
         "  wrong    part b is lifted for load in the weighted pull-up, which is done without a bar, and no file says which loads there are",
         "  allowed  lifts with a bar",
         "  to do    Choose the attempts yourself: open with what you make nine times in ten, and go up by the smallest step.",
+      ].join("\n"),
+    );
+  });
+
+  it("says that the plates cannot make the steps that are set", () => {
+    expect(sayFault(stepsFault(workout, "b", 85, 3))).toBe(
+      [
+        "content/workouts/grindstone.mdx, line 7, column 5: Fault",
+        "  found    steps of 3 kg",
+        "  wrong    no load lies 3 kg over the opener of 85 kg of part b with these plates",
+        "  allowed  steps that the plates of the gym make from the opener",
+        "  to do    Set other steps or another opener, or add smaller plates to the gym's file.",
       ].join("\n"),
     );
   });

@@ -37,7 +37,7 @@ function taskOf(more: Partial<LiftingInput> = {}, overrides: Readonly<Record<str
 
 const ready = (...given: Parameters<typeof taskOf>): LiftingTask => {
   const task = taskOf(...given);
-  if ("barIsHeavierThan" in task) throw new Error("heavy bar");
+  if (!("problem" in task)) throw new Error("no task");
   return task;
 };
 

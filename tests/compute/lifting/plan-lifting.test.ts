@@ -100,6 +100,18 @@ describe("the attempts of a part", () => {
     }
   });
 
+  it("never go under 85 % of the opener, however little is known of the athlete", () => {
+    for (const level of ["new", "regular", "competitor", "elite"] as const) {
+      const attempts = lifting({ athlete: { ...sampleAthlete([]), level } }).lifts[0]?.attempts ?? [];
+      const opener = attempts[0]?.load.kilograms ?? NaN;
+      for (const { afterMiss } of attempts) {
+        if (afterMiss.kind === "lift") {
+          expect(afterMiss.load.kilograms).toBeGreaterThanOrEqual(0.85 * opener - 1e-6);
+        }
+      }
+    }
+  });
+
   it("keep to what the coach sets: attempts, smallest rest, opener and jumps", () => {
     const bounds = { attempts: 4, smallestRest: seconds(90), opener: kg(80), jump: kg(5) };
     const attempts = lifting({ part: liftPart(windowOfSeconds(600)), bounds }).lifts[0]?.attempts ?? [];
@@ -222,6 +234,15 @@ describe("what cannot be planned", () => {
     const plan = planLifting(liftingInput({ course: { part: "b", items: [], endless: false } }));
     expect(plan.ok || plan.faults.map(({ problem }) => problem)).toEqual([
       "part b is lifted for load, but no best lift can be derived of anything in it",
+    ]);
+  });
+
+  it("is set to go up by steps that the plates cannot make", () => {
+    // The smallest pair of the sample gym makes steps of 1 kg or more.
+    const bounds = { opener: kg(80), jump: kg(0.6) };
+    const plan = planLifting(liftingInput({ bounds }));
+    expect(plan.ok || plan.faults.map(({ problem }) => problem)).toEqual([
+      "no load lies 0.6 kg over the opener of 80 kg of part b with these plates",
     ]);
   });
 
