@@ -32,7 +32,7 @@ const FOLDER = join(ROOT, ".rigsheet/test-sites");
  * other test, and every later run, takes the same.
  */
 export async function fixtureSite(variant: Variant = { name: "usual" }): Promise<string> {
-  const stamp = stampOfSources(JSON.stringify(variant));
+  const stamp = stampOfSources(JSON.stringify(variant), variant.data ?? FIXTURE);
   const finished = join(FOLDER, `${variant.name}-${stamp}`);
   if (existsSync(finished)) return finished;
   const mine = join(FOLDER, `${variant.name}-${stamp}.${process.pid}`);
@@ -72,7 +72,7 @@ export async function fixtureLinks(
 }
 
 /** A mark of everything a site is made from; fonts and the like by size, texts by content. */
-function stampOfSources(more: string): string {
+function stampOfSources(more: string, data: string): string {
   const hash = createHash("sha256").update(more);
   const folders = [
     "src",
@@ -81,11 +81,10 @@ function stampOfSources(more: string): string {
     "content/recovery",
     "content/cautions",
     "content/bands",
-    "tests/fixtures/site",
-  ];
-  for (const folder of folders) {
-    for (const path of filesBelow(join(ROOT, folder))) {
-      const file = join(ROOT, folder, path);
+  ].map((folder) => join(ROOT, folder));
+  for (const folder of [...folders, data]) {
+    for (const path of filesBelow(folder)) {
+      const file = join(folder, path);
       hash
         .update(path)
         .update(/\.(ts|astro|css|mdx|yaml)$/.test(path) ? readFileSync(file) : String(statSync(file).size));
