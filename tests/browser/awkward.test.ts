@@ -42,6 +42,26 @@ describe("a long name, twenty rounds and nothing known", () => {
     for (let round = 1; round <= 20; round += 1) expect(text).toMatch(new RegExp(`round ${round}\\b`, "i"));
   });
 
+  it("break no clock over two lines, past the hour neither", async () => {
+    const broken: string[] = [];
+    for (const width of [320, 390, 1280]) {
+      await brief.setViewportSize({ width, height: 800 });
+      broken.push(
+        ...(await brief.locator(".marks .clock").evaluateAll((clocks) =>
+          clocks
+            .filter((clock) => {
+              const line = parseFloat(getComputedStyle(clock).lineHeight);
+              return (
+                clock.getBoundingClientRect().height > 1.5 * line || clock.scrollWidth > clock.clientWidth
+              );
+            })
+            .map((clock) => clock.textContent),
+        )),
+      );
+    }
+    expect(broken).toEqual([]);
+  });
+
   it("print with all that is needed during the work on the first page", async () => {
     const pdf = await brief.pdf({ format: "A4" });
     const [first = ""] = textOf(pdf).split("\f");
