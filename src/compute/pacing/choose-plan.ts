@@ -92,6 +92,11 @@ export function choosePlan(quest: Quest): Choice {
     const worth = harder > 0 ? WORTH_A_FINISH : WORTH_CHANGING;
     better({ ...copy(plan), finishLift: 1 + harder * rules.finishHarder }, kept, worth);
   }
+  // What is kept for a finish changes which task is best hurried.
+  if (plan.finishLift > 1) {
+    for (const task of busiestTasks(quest))
+      tryOffsets(plan, task, (candidate) => (better(candidate) ? plan : undefined));
+  }
   return { plan, margin, hold, together, expected: best };
 }
 
