@@ -53,6 +53,9 @@ const OFFSET_STEPS = [0.05, 0.02];
 const WORTH_CHANGING = 2e-4;
 /** The gain below which no finish of its own is planned. */
 const WORTH_A_FINISH = 1e-3;
+/** Share of the reserve kept at least for a finish, and how near (relative) a plan with one must come to be looked into. */
+const FOR_A_FINISH = 0.4;
+const NEAR = 0.01;
 /** At most so many tasks, those with the most work, get an offset of their own. */
 const MOST_OFFSETS = 5;
 
@@ -61,7 +64,7 @@ const MOST_OFFSETS = 5;
  *
  * Sets and effort settle against each other first. Then how much to keep before rests, where rests part the work; then the margin with the
  * least expected loss over uncertain days; then, one after the other, offsets of the tasks with the most work and the finish,
- * each kept only if the expected loss falls. Every candidate is solved for its own largest affordable effort.
+ * each kept only if the expected loss falls, and once more from a plan with a finish. Every candidate is solved for its own largest affordable effort.
  */
 export function choosePlan(quest: Quest): Choice {
   const { bench, goal, spread } = quest;
@@ -84,18 +87,27 @@ export function choosePlan(quest: Quest): Choice {
     margin = kept;
     return true;
   };
-  for (const task of busiestTasks(quest))
-    tryOffsets(plan, task, (candidate) => (better(candidate) ? plan : undefined));
+  const balance = (): void => {
+    for (const task of busiestTasks(quest))
+      tryOffsets(plan, task, (candidate) => (better(candidate) ? plan : undefined));
+  };
+  balance();
   // A harder finish spends what is kept, so the two are tried together.
   for (const { harder, more } of FINISHES) {
     const kept = Math.min(LARGEST_MARGIN, Math.max(0, margin + more));
     const worth = harder > 0 ? WORTH_A_FINISH : WORTH_CHANGING;
     better({ ...copy(plan), finishLift: 1 + harder * rules.finishHarder }, kept, worth);
   }
-  // What is kept for a finish changes which task is best hurried.
-  if (plan.finishLift > 1) {
-    for (const task of busiestTasks(quest))
-      tryOffsets(plan, task, (candidate) => (better(candidate) ? plan : undefined));
+  // What is kept for a finish changes which task is best hurried, so tasks are balanced again with one; where none was chosen, from a
+  // finish with no task hurried, if that comes near.
+  if (plan.finishLift > 1) balance();
+  else {
+    const without = { plan, margin, best };
+    const kept = Math.max(margin, FOR_A_FINISH);
+    const even = plan.offsets.slice().fill(1);
+    const finishing = { ...copy(plan), offsets: even, finishLift: 1 + rules.finishHarder };
+    if (better(finishing, kept, -NEAR)) balance();
+    if (!(best < without.best - WORTH_A_FINISH * Math.abs(without.best))) ({ plan, margin, best } = without);
   }
   return { plan, margin, hold, together, expected: best };
 }
