@@ -334,7 +334,6 @@ describe("a table that cannot be a field", () => {
 
   it.each([
     [["points,count", "3,1"], "points,count", "the header does not say what these columns are: points"],
-    [["reps,reps", "3,4"], "reps,reps", "the header does not say what these columns are: reps, reps"],
     [["reps,name", "3,Ada"], "reps,name", "the header does not say what these columns are: name"],
   ])("with unknown columns is told: %j", (rows, found, problem) => {
     expect(tell(...rows)).toEqual([
@@ -344,6 +343,18 @@ describe("a table that cannot be a field", () => {
         `wrong    ${problem}`,
         HEADERS,
         "to do    Name the columns so that the header says what the numbers are, or take them out.",
+      ),
+    ]);
+  });
+
+  it("with two columns that could be the score asks for one of them", () => {
+    expect(tell("division,time,max lift kg", "men,9:10,100")).toEqual([
+      lines(
+        "line 1, column 1: Fault",
+        "found    division,time,max lift kg",
+        "wrong    more than one column could be the score: time, max lift kg",
+        HEADERS,
+        "to do    Keep one of them here, and give each other one a file of its own.",
       ),
     ]);
   });

@@ -8,7 +8,7 @@ import type { Solved } from "./solve-part.ts";
 
 /** The first round is not tried faster than this, over the plan. */
 const FASTEST_TRIED = 1.4;
-/** A first round with less of the work than this says nothing about the pace. */
+/** A first round with less of the work than this says nothing about the pace. Judgement. */
 const SHORTEST = 0.02;
 
 /**

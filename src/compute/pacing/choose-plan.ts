@@ -64,7 +64,8 @@ const MOST_OFFSETS = 5;
  *
  * Sets and effort settle against each other first. Then how much to keep before rests, where rests part the work; then the margin with the
  * least expected loss over uncertain days; then, one after the other, offsets of the tasks with the most work and the finish,
- * each kept only if the expected loss falls, and once more from a plan with a finish. Every candidate is solved for its own largest affordable effort.
+ * each kept only if the expected loss falls, and once more from a plan with a finish. Every candidate is solved for its own
+ * largest affordable effort.
  */
 export function choosePlan(quest: Quest): Choice {
   const { bench, goal, spread } = quest;

@@ -116,7 +116,12 @@ export const pacingConstants = table({
   ),
   finishHarder: judgement(0.05, "most by which the finish is faster than the closed form"),
   hardReserve: judgement(0.35, "share of the reserve left at which it gets hard"),
+  easyReserve: judgement(0.9, "share of the reserve left all the time at which nowhere gets hard"),
   ahead: judgement(10, "seconds ahead of or behind the plan at which to act"),
+  aheadInScore: judgement(
+    0.04,
+    "share of what is planned by which what is done differs when it is time to act, where the clock ends a round; what ten seconds are in four minutes",
+  ),
   intervalSpare: judgement(0.08, "share of an interval that work with a fixed end is planned to leave over"),
 });
 

@@ -1,113 +1,137 @@
 import type { Pacing, PacingRow } from "../../models/plan/pacing.ts";
 import { runDay } from "./day.ts";
-import type { ResultReading } from "./result-reading.ts";
 import { isByInterval } from "./interval-rows.ts";
+import type { ResultReading } from "./result-reading.ts";
 import { endsByClock } from "./rounds.ts";
-import type { RunState } from "./run.ts";
 import type { Solved } from "./solve-part.ts";
 
-/** From this share of the time on being ahead is no longer a warning. */
+/** From this share of the time on being ahead is no longer a warning. Judgement. */
 const LATE_ENOUGH = 0.6;
-/** Sets are cut to this share when behind. */
+/** Sets are cut to this share when behind. Judgement. */
 const SMALLER = 0.7;
-
-/** Where nothing gets hard, the clock is looked at after this share of the time. */
-const WITHOUT_HARD = 0.6;
-/** Results nearer than this are one, in seconds or score units. */
+/** Results nearer than this are one, in seconds or score units: both are told in whole ones. */
 const SAME_RESULT = 0.5;
-/** What is done differs from the plan when it differs by this share. */
-const NOTICED = 0.04;
-/** The round before the one where it gets hard; where none does, one past the middle. */
-function roundToLookAt(rounds: Pacing["rounds"], hard: Pacing["hard"]): Pacing["rounds"][number] | undefined {
+
+type Round = Pacing["rounds"][number];
+type IfThen = Pacing["ifThen"][number];
+
+/** Where to look, what to do there when behind, and what a day would bring whose form explains a difference. */
+type Lookout = {
+  readonly row: PacingRow;
+  readonly round: Round;
+  /** Rounds after it. */
+  readonly left: readonly Round[];
+  /** Whether what is gained there may be kept up. */
+  readonly late: boolean;
+  readonly smallerSets: IfThen["action"] | undefined;
+  /** Result of a day of a form, relative to the expected one. */
+  readonly resultAt: (form: number) => number;
+};
+
+/** The round before the one where it gets hard; where none does, the last that ends before it is late. */
+function roundToLookAt(rounds: Pacing["rounds"], hard: Pacing["hard"]): Round | undefined {
   if (rounds.length < 2) return undefined;
   const at = rounds.findIndex((round) => round.round === hard?.round);
   const end = rounds.at(-1)?.end ?? 0;
-  const look = at >= 0 ? at - 1 : rounds.findLastIndex((round) => round.end <= WITHOUT_HARD * end);
+  const look = at >= 0 ? at - 1 : rounds.findLastIndex((round) => round.end <= LATE_ENOUGH * end);
   return rounds[Math.min(rounds.length - 2, Math.max(0, look))];
 }
-
-type IfThen = Pacing["ifThen"][number];
 
 /**
  * Two thresholds before it gets hard, and what to do beyond them: on the clock, or where the clock ends every round, on what is done.
  *
  * Behind: the day is worse than expected by that share, so the sets of the movement that limits are cut, or every round is
  * slowed by as much. Ahead: early it is a warning and the plan is held; later the difference may be kept up. The score
- * expected then is that of a day on which the form explains the difference.
+ * expected then is that of a day on which the form explains the difference. None where the result is the same either way.
  */
 export function ifThenOf(
-  solved: Solved,
+  { bench, choice }: Solved,
   rows: readonly PacingRow[],
   rounds: Pacing["rounds"],
   hard: Pacing["hard"],
   limiter: string | undefined,
-  { score, of: resultOf }: Pick<ResultReading, "score" | "of">,
+  reading: Pick<ResultReading, "score" | "of">,
 ): Pacing["ifThen"] {
   const round = roundToLookAt(rounds, hard);
   const row = round === undefined ? undefined : rows[round.lastRow];
   if (!round || !row) return [];
-  const { bench, choice } = solved;
-  const dayOf = (form: number): RunState => runDay(bench, choice.plan, form, 1, bench.coarse);
-  const common = { row: row.index, round: row.round, planned: row.end };
-  const broken = rows.find(
-    (other) =>
-      other.kind === "work" &&
-      other.index > row.index &&
-      other.name === limiter &&
-      other.sets.length > 1 &&
-      (other.sets[0]?.amount ?? 0) > 1,
-  );
-  const smallerSets: IfThen["action"] | undefined = broken && {
-    kind: "smaller-sets",
-    movement: broken.movement ?? "",
-    name: broken.name,
-    amount: Math.max(1, Math.floor((broken.sets[0]?.amount ?? 1) * SMALLER)),
+  const lookout: Lookout = {
+    row,
+    round,
+    left: rounds.filter((other) => other.start >= row.end - 1e-6),
+    late: row.shareOfTime >= LATE_ENOUGH,
+    smallerSets: smallerSetsAfter(row, rows, limiter),
+    resultAt: (form) => reading.of(runDay(bench, choice.plan, form, 1, bench.coarse)),
   };
-  const late = row.shareOfTime >= LATE_ENOUGH;
-  const left = rounds.filter((other) => other.start >= row.end - 1e-6);
-  const meanOf = (total: number): number => (left.length > 0 ? total / left.length : 0);
-  if (endsByClock(bench, round.round)) {
-    if (isByInterval(score) || !(round.scoreDone > 0)) return [];
-    const difference = Math.max(1, Math.round(NOTICED * round.scoreDone));
-    const perRound = meanOf((rounds.at(-1)?.scoreDone ?? 0) - round.scoreDone);
-    const beyond = (by: number): Omit<IfThen, "when" | "action"> & { readonly aim: IfThen["action"] } => ({
-      ...common,
-      clock: row.end,
-      score: round.scoreDone + by,
-      plannedScore: round.scoreDone,
-      projected: resultOf(dayOf((round.scoreDone + by) / round.scoreDone)),
-      aim: {
-        kind: "aim-at",
-        scorePerRound: Math.round((perRound * (round.scoreDone + by)) / round.scoreDone),
-      },
-    });
-    const { aim: fewer, ...behind } = beyond(-difference);
-    const { aim: more, ...ahead } = beyond(difference);
-    return [
-      { ...behind, when: "fewer-than", action: smallerSets ?? fewer },
-      { ...ahead, when: "more-than", action: late ? more : { kind: "hold" } },
-    ];
-  }
-  const difference = Math.min(bench.rules.ahead, row.end * 0.1);
-  const secondsPerRound =
-    (meanOf(left.reduce((sum, { seconds }) => sum + seconds, 0)) * difference) / row.end;
-  const projected = (behind: number): number => resultOf(dayOf(row.end / (row.end + behind)));
-  // Where the result is the same either way, as where a deadline or a minute decides it, there is nothing to do about the clock.
-  if (Math.abs(projected(difference) - projected(-difference)) < SAME_RESULT) return [];
+  if (!endsByClock(bench, round.round)) return byClock(lookout, bench.rules.ahead);
+  return isByInterval(reading.score) ? [] : byScore(lookout, bench.rules.aheadInScore);
+}
+
+/** Cutting the sets of the movement that limits, where it is still to come in sets of more than one. */
+function smallerSetsAfter(
+  row: PacingRow,
+  rows: readonly PacingRow[],
+  limiter: string | undefined,
+): IfThen["action"] | undefined {
+  const isBroken = ({ kind, index, name, sets: [first, ...more] }: PacingRow): boolean =>
+    kind === "work" && index > row.index && name === limiter && more.length > 0 && (first?.amount ?? 0) > 1;
+  const broken = rows.find(isBroken);
+  return (
+    broken && {
+      kind: "smaller-sets",
+      movement: broken.movement ?? "",
+      name: broken.name,
+      amount: Math.max(1, Math.floor((broken.sets[0]?.amount ?? 1) * SMALLER)),
+    }
+  );
+}
+
+/** Mean of what the rounds after are planned with; 0 without any. */
+const meanOf = (left: readonly Round[], value: (round: Round) => number): number =>
+  left.reduce((sum, round) => sum + value(round), 0) / Math.max(1, left.length);
+
+/** Thresholds on the clock. `most`: seconds off the plan at which to act. */
+function byClock({ row, left, late, smallerSets, resultAt }: Lookout, most: number): IfThen[] {
+  const difference = Math.min(most, row.end * 0.1);
+  const secondsPerRound = (meanOf(left, ({ seconds }) => seconds) * difference) / row.end;
+  const at = (by: number) => ({
+    row: row.index,
+    round: row.round,
+    planned: row.end,
+    clock: row.end + by,
+    projected: resultAt(row.end / (row.end + by)),
+  });
+  const [behind, ahead] = [at(difference), at(-difference)];
+  if (Math.abs(behind.projected - ahead.projected) < SAME_RESULT) return [];
   return [
-    {
-      ...common,
-      when: "later-than",
-      clock: row.end + difference,
-      action: smallerSets ?? { kind: "slow-down", secondsPerRound },
-      projected: projected(difference),
-    },
-    {
-      ...common,
-      when: "earlier-than",
-      clock: row.end - difference,
-      action: late ? { kind: "push", secondsPerRound } : { kind: "hold" },
-      projected: projected(-difference),
-    },
+    { ...behind, when: "later-than", action: smallerSets ?? { kind: "slow-down", secondsPerRound } },
+    { ...ahead, when: "earlier-than", action: late ? { kind: "push", secondsPerRound } : { kind: "hold" } },
+  ];
+}
+
+/** Thresholds on what is done. `share`: of what is planned, at which to act. */
+function byScore({ row, round, left, late, smallerSets, resultAt }: Lookout, share: number): IfThen[] {
+  const planned = round.scoreDone;
+  if (!(planned > 0)) return [];
+  const difference = Math.max(1, Math.round(share * planned));
+  const at = (by: number) => ({
+    row: row.index,
+    round: row.round,
+    planned: row.end,
+    clock: row.end,
+    score: planned + by,
+    plannedScore: planned,
+    projected: resultAt((planned + by) / planned),
+  });
+  const perRound = ((left.at(-1)?.scoreDone ?? planned) - planned) / Math.max(1, left.length);
+  const aimAt = (by: number): IfThen["action"] => ({
+    kind: "aim-at",
+    scorePerRound: Math.round((perRound * (planned + by)) / planned),
+  });
+  const [behind, ahead] = [at(-difference), at(difference)];
+  if (Math.abs(behind.projected - ahead.projected) < SAME_RESULT) return [];
+  return [
+    { ...behind, when: "fewer-than", action: smallerSets ?? aimAt(-difference) },
+    { ...ahead, when: "more-than", action: late ? aimAt(difference) : { kind: "hold" } },
   ];
 }

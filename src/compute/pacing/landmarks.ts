@@ -1,4 +1,5 @@
 import type { Pacing, PacingRow } from "../../models/plan/pacing.ts";
+import type { PacingConstants } from "./constants.ts";
 
 /** More checkpoints than this nobody looks at. */
 const MOST_CHECKPOINTS = 8;
@@ -38,9 +39,6 @@ export function halfOf(rows: readonly PacingRow[]): Pacing["half"] {
   return undefined;
 }
 
-/** Work that never takes more of the reserve than this leaves nowhere gets hard. */
-const EASY = 0.9;
-
 /**
  * The round where it gets hard: the first that ends with little of the reserve, else the one with the least. Undefined where no round
  * takes a good part of it.
@@ -48,7 +46,7 @@ const EASY = 0.9;
 export function hardOf(
   rows: readonly PacingRow[],
   rounds: Pacing["rounds"],
-  hardReserve: number,
+  { hardReserve, easyReserve }: Pick<PacingConstants, "hardReserve" | "easyReserve">,
 ): Pacing["hard"] {
   if (rounds.length < 2) return undefined;
   let lowest: { round: number; reserve: number } | undefined;
@@ -57,5 +55,5 @@ export function hardOf(
     if (row.reserve <= hardReserve) return { round: row.round, reserve: row.reserve };
     if (!lowest || row.reserve < lowest.reserve) lowest = { round: row.round, reserve: row.reserve };
   }
-  return lowest && lowest.reserve <= EASY ? lowest : undefined;
+  return lowest && lowest.reserve <= easyReserve ? lowest : undefined;
 }

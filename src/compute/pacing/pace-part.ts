@@ -67,7 +67,7 @@ function pacingOf(
   const rounds = roundsOf(rows, days);
   const ending = endingOf(solved, capped);
   const roles = rolesOf(solved, sensitivity);
-  const hard = hardOf(rows, rounds, rules.hardReserve);
+  const hard = hardOf(rows, rounds, rules);
   const half = halfOf(rows);
   const ceiling = ceilingOf(solved, rows, rounds, reading.score);
   const intervals = intervalRows(solved);

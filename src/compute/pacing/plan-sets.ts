@@ -79,6 +79,7 @@ function fastestWay(question: SetQuestion, rules: Rules): SetPlan {
   if (way.kind === "one-set") return oneSet(question, way.cycle, 0);
   // What fewer sets may cost goes into the rests, so that the sets need not fall off so steeply.
   const { sizes, rest } = inWholeUnits(question, rules, way.ways, way.total);
+  // Without a way in parts of units its total is no measure of anything.
   const allowed = way.ways.length > 0 ? way.total : 0;
   const cycle = Math.max(fastest, (allowed - (sizes.length - 1) * rest) / amount);
   const spent = amount * cycle + (sizes.length - 1) * rest;

@@ -14,8 +14,15 @@ export type Columns = {
   readonly unit?: number;
 };
 
-/** Columns whose names do not say what they are; `percentiles` where they are those of a table of percentiles. */
-export type UnknownColumns = { readonly unknown: readonly string[]; readonly percentiles: boolean };
+/**
+ * Columns whose names do not say what they are; `percentiles` where they are those of a table of percentiles, `several` where each could be
+ * the score.
+ */
+export type UnknownColumns = {
+  readonly unknown: readonly string[];
+  readonly percentiles: boolean;
+  readonly several: boolean;
+};
 
 /** What a header may be called, for messages. */
 export const HEADERS =
@@ -54,9 +61,11 @@ export function findColumns(header: readonly string[]): Columns | UnknownColumns
     return { score: { index: 0, measure: { kind: "text" } }, groups: [] };
   }
   if (!score || scores.length > (reps === undefined ? 1 : 2) || unknown.length > 0) {
-    const told = scores.length > 1 ? scores.map(({ index }) => header[index] ?? "") : header;
+    const several = unknown.length === 0 && scores.length > 1;
+    const told = several ? scores.map(({ index }) => header[index] ?? "") : header;
     return {
       unknown: unknown.length > 0 ? unknown : told,
+      several,
       percentiles: names.some(
         (name, index) => PERCENTILE.test(name) && unknown.includes(header[index] ?? ""),
       ),

@@ -111,9 +111,14 @@ const KNOWN = [
 export function unknownColumns(
   file: SourceFile,
   header: CsvRow,
-  { unknown, percentiles }: UnknownColumns,
+  { unknown, percentiles, several }: UnknownColumns,
 ): Fault {
   const found = header.cells.join(",");
+  if (several) {
+    const problem = `more than one column could be the score: ${unknown.join(", ")}`;
+    const remedy = "Keep one of them here, and give each other one a file of its own.";
+    return faultAt(file, header.line, found, problem, remedy, { allowed: HEADERS });
+  }
   if (percentiles) {
     const problem =
       "this is a table of percentiles, and places need single scores with how many athletes have each";

@@ -1,6 +1,17 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
+import { makePlan } from "../../../src/compute/make-plan.ts";
 import { type Line, makeCourse } from "../../support/courses.ts";
-import { amrapOf, asMuchIn, demoBand, demoMovement, forTime, pacedAtDemo } from "../../support/pace-demo.ts";
+import {
+  amrapOf,
+  asMuchIn,
+  demo,
+  demoBand,
+  demoMovement,
+  forTime,
+  pacedAtDemo,
+} from "../../support/pace-demo.ts";
+import { soundWorkout } from "../../support/workout-notation.ts";
 
 // Open results of an online qualifier in 2012, as many burpees to a target as possible in 7 minutes (24,452 men, 13,915 women with a
 // score): men's 15th, 50th, 90th and 99th percentile 79, 98, 118 and 132 reps, women's 50th, 90th and 99th 87, 107 and 122. That
@@ -67,4 +78,31 @@ describe("eight equal segments of more than an hour", () => {
       expect(all).toEqual([...all].sort((a, b) => b - a));
     }
   });
+});
+
+// Open results of qualifiers, done as prescribed: tenth (women of w24: twenty-fifth) and ninetieth percentile of 160,976 men,
+// 144,505 men, 32,130 women, and women of one more season. That a regular athlete lies between them is our judgement.
+const WHOLE = [
+  { workout: "w12", id: "regular-men", low: 78, high: 135 },
+  { workout: "w13", id: "regular-men", low: 39, high: 95 },
+  { workout: "w14", id: "regular-women", low: 100, high: 158 },
+  { workout: "w24", id: "regular-women", low: 31, high: 77 },
+] as const;
+
+describe("whole workouts with nothing known but the level", () => {
+  test.each(WHOLE)(
+    "$workout is planned for $id between $low and $high reps",
+    ({ workout, id, low, high }) => {
+      const text = readFileSync(new URL(`../../cases/workouts/${workout}.mdx`, import.meta.url), "utf8");
+      const plan = makePlan({
+        athlete: demoBand(id),
+        workout: soundWorkout(text.replace(/^---\n/, "").replace(/\n---\n$/, "")),
+        data: demo,
+        date: "2026-11-26",
+      });
+      const reps = plan.parts[0]?.pacing?.result.target ?? 0;
+      expect(reps).toBeGreaterThan(low);
+      expect(reps).toBeLessThan(high);
+    },
+  );
 });

@@ -12,6 +12,7 @@ it("columns are found in any order and under their usual names", () => {
 });
 
 it("what is not known is named, and percentiles are told apart", () => {
-  expect(findColumns(["reps", "name"])).toEqual({ unknown: ["name"], percentiles: false });
-  expect(findColumns(["sex", "p5", "p50"])).toEqual({ unknown: ["p5", "p50"], percentiles: true });
+  expect(findColumns(["reps", "name"])).toMatchObject({ unknown: ["name"], percentiles: false });
+  expect(findColumns(["time", "load kg"])).toMatchObject({ unknown: ["time", "load kg"], several: true });
+  expect(findColumns(["sex", "p5", "p50"])).toMatchObject({ unknown: ["p5", "p50"], percentiles: true });
 });
