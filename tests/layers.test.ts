@@ -1,6 +1,6 @@
 import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
-import { checkLayers, folderOf, type Layer } from "./support/check-layers.ts";
+import { checkLayers, type Layer, layerOf } from "./support/check-layers.ts";
 import { checkPurity } from "./support/check-purity.ts";
 import { checkShape } from "./support/check-shape.ts";
 import { findCycles } from "./support/find-cycles.ts";
@@ -10,11 +10,39 @@ import { isCode, readSources, type SourceFile } from "./support/source-files.ts"
 const forRendering = ["pdfkit", "fontkit", "satori", "sharp", "qrcode", "node:*"];
 const forComponents = ["astro", "astro/types", "astro:*"];
 
+/** The folders of the computation: each stands on those before it. */
+const computeSteps = [
+  "overrides",
+  "unroll",
+  "motion",
+  "search",
+  "capacity",
+  "pacing",
+  "early-splits",
+  "places",
+  "lifting",
+  "conditions",
+  "cautions",
+  "choices",
+  "warm-up",
+  "after",
+  "set-up",
+  "plan",
+];
+
 /** The levels of src. Imports go down, or stay in their own folder, or go beside where it says so. */
 const layers: readonly Layer[] = [
-  { folder: "models", level: 0, packages: ["zod", "yaml", "csv-parse/sync", "temporal-polyfill"] },
+  { folder: "models", level: 0, packages: ["zod"] },
   { folder: "numerics", level: 0, packages: [] },
-  { folder: "compute", level: 1, packages: ["temporal-polyfill"] },
+  { folder: "reading", level: 1, packages: ["zod", "yaml", "csv-parse/sync", "temporal-polyfill"] },
+  ...computeSteps.map((folder, step): Layer => ({
+    folder: `compute/${folder}`,
+    level: 1,
+    step,
+    packages: ["temporal-polyfill"],
+  })),
+  // The doors of the computation, which stand above all of its folders.
+  { folder: "compute", level: 1, step: computeSteps.length, packages: ["temporal-polyfill"] },
   { folder: "wording", level: 1, packages: [] },
   { folder: "charts", level: 2, never: ["compute"], packages: [] },
   { folder: "styles", level: 2, packages: [] },
@@ -36,7 +64,7 @@ const layers: readonly Layer[] = [
 const highestPureLevel = 2;
 
 function isPure(path: string): boolean {
-  const layer = layers.find((candidate) => candidate.folder === folderOf(path));
+  const layer = layerOf(path, layers);
   return isCode(path) && layer !== undefined && layer.level <= highestPureLevel;
 }
 
@@ -81,18 +109,28 @@ describe("the check of levels", () => {
 
   it("lets a file import its own folder and lower ones", () => {
     const text = `import { plates } from "../lifting/plates.ts";\nimport { bisect } from "../../numerics/bisect.ts";`;
-    expect(check("compute/pacing/sets.ts", text)).toEqual([]);
+    expect(check("compute/warm-up/sets.ts", text)).toEqual([]);
+  });
+
+  it("refuses a folder of the computation what stands above it, and its doors", () => {
+    expect(check("compute/motion/run.ts", `import type { Plates } from "../lifting/plates.ts";`)).toEqual([
+      'compute/motion/run.ts: imports "../lifting/plates.ts"; compute/lifting/ is level 1, step 8 and compute/motion/ is level 1, step 2, imports only go down',
+    ]);
+    expect(check("compute/plan/parts.ts", `import { pace } from "../pace.ts";`)).toEqual([
+      'compute/plan/parts.ts: imports "../pace.ts"; compute/ is level 1, step 16 and compute/plan/ is level 1, step 15, imports only go down',
+    ]);
+    expect(check("compute/pace-all.ts", `import { plates } from "./lifting/plates.ts";`)).toEqual([]);
   });
 
   it("refuses an import that goes up", () => {
     expect(check("models/athlete.ts", `import { pace } from "../compute/pace.ts";`)).toEqual([
-      'models/athlete.ts: imports "../compute/pace.ts"; compute/ is level 1 and models/ is level 0, imports only go down',
+      'models/athlete.ts: imports "../compute/pace.ts"; compute/ is level 1, step 16 and models/ is level 0, imports only go down',
     ]);
   });
 
   it("refuses an import from a folder beside, unless the table allows it", () => {
     expect(check("compute/say.ts", `import { time } from "../wording/time.ts";`)).toEqual([
-      'compute/say.ts: imports "../wording/time.ts"; wording/ is level 1 and compute/ is level 1, imports only go down',
+      'compute/say.ts: imports "../wording/time.ts"; wording/ is level 1 and compute/ is level 1, step 16, imports only go down',
     ]);
     expect(check("layouts/Page.astro", `---\nimport Tape from "../components/Tape.astro";\n---\n`)).toEqual(
       [],
@@ -135,8 +173,8 @@ describe("the check of levels", () => {
       'numerics/sum.ts: imports the package "fs"; numerics/ may import none',
     ]);
     expect(check("calendar/write.ts", `import { readFileSync } from "node:fs";`)).toHaveLength(1);
-    expect(check("models/field.ts", `import { parse } from "csv-parse";`)).toHaveLength(1);
-    expect(check("models/field.ts", `import { parse } from "csv-parse/sync";`)).toEqual([]);
+    expect(check("reading/field.ts", `import { parse } from "csv-parse";`)).toHaveLength(1);
+    expect(check("reading/field.ts", `import { parse } from "csv-parse/sync";`)).toEqual([]);
     expect(check("sheet/fonts.ts", `import { readFileSync } from "node:fs";`)).toEqual([]);
     expect(check("cli/build.ts", `import { Command } from "commander";`)).toEqual([]);
   });

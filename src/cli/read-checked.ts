@@ -1,7 +1,7 @@
 import { existsSync } from "node:fs";
 import { join } from "node:path";
 import type { Data } from "../models/data.ts";
-import { sayFaults } from "../models/say-fault.ts";
+import { sayFaults } from "../reading/say-fault.ts";
 import { loadData } from "../site/load-data.ts";
 import type { Surroundings } from "../site/surroundings.ts";
 

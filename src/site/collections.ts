@@ -2,7 +2,7 @@ import { isAbsolute, join, relative } from "node:path";
 import type { Loader, LoaderContext } from "astro/loaders";
 import type { Data } from "../models/data.ts";
 import type { Checked } from "../models/fault.ts";
-import { sayFaults } from "../models/say-fault.ts";
+import { sayFaults } from "../reading/say-fault.ts";
 import { entriesOf, type Kind, KINDS } from "./entries.ts";
 import { loadData } from "./load-data.ts";
 import { readOrMakeSecret } from "./secret.ts";

@@ -1,8 +1,8 @@
 import type { Data } from "../models/data.ts";
-import { movementFinder } from "../models/find-movement.ts";
+import { movementFinder } from "../reading/find-movement.ts";
 import { nearestName } from "../models/nearest.ts";
-import { readCount } from "../models/quantities/count.ts";
-import { readShare } from "../models/quantities/share.ts";
+import { readCount } from "../reading/quantities/count.ts";
+import { readShare } from "../reading/quantities/share.ts";
 import { MASS_UNITS } from "../models/quantity.ts";
 import { CONDITIONS, HABITS, JOINTS, LEVELS, SEXES, STRESSES } from "../models/vocabulary.ts";
 import { type AttributeKind, listed } from "../models/words.ts";

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { athleteReader } from "../../src/models/read-athlete.ts";
-import { readField } from "../../src/models/read-field.ts";
-import { answerWord } from "../../src/models/quantities/answer-word.ts";
-import { readMass } from "../../src/models/quantities/mass.ts";
+import { athleteReader } from "../../src/reading/read-athlete.ts";
+import { readField } from "../../src/reading/read-field.ts";
+import { answerWord } from "../../src/reading/quantities/answer-word.ts";
+import { readMass } from "../../src/reading/quantities/mass.ts";
 import { contextForTests } from "../support/athlete-context.ts";
 
 /**

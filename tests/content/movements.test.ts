@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { singlesOf } from "../../src/models/condition.ts";
-import { movementByName } from "../../src/models/movement-names.ts";
+import { movementByName } from "../../src/reading/movement-names.ts";
 import type { Movement } from "../../src/models/movement.ts";
 import { comparable } from "../../src/models/nearest.ts";
 import { inKilograms, inMetres } from "../../src/models/quantity.ts";
-import { sayFaults } from "../../src/models/say-fault.ts";
+import { sayFaults } from "../../src/reading/say-fault.ts";
 import { LEVELS, type Level } from "../../src/models/vocabulary.ts";
 import { readMovements } from "../support/read-movements.ts";
 

@@ -20,7 +20,7 @@ import { attemptLoss } from "../../src/compute/lifting/lift-today.ts";
 import { liftingClock } from "../../src/compute/lifting/lifting-clock.ts";
 import { makeChance, updateBelief } from "../../src/compute/lifting/make-chance.ts";
 import { objectiveOf, withoutLiftPriced } from "../../src/compute/lifting/objective.ts";
-import { withOverrides } from "../../src/compute/with-overrides.ts";
+import { withOverrides } from "../../src/compute/overrides/with-overrides.ts";
 import { createRandom, type Random } from "../../src/numerics/random.ts";
 import { isHeldOut, type LiftResultLine, readLiftResults } from "./lift-results.ts";
 

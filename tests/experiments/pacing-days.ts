@@ -15,14 +15,14 @@
  * With --mild running empty costs little, and the plan is made knowing it: 0.85 of the critical effort until a twentieth of the reserve
  * is back, and no caution after it.
  */
-import { keepAsPlan } from "../../src/compute/pacing/day.ts";
-import type { Drive } from "../../src/compute/pacing/drive.ts";
-import { lossOf } from "../../src/compute/pacing/loss.ts";
-import type { Rules } from "../../src/compute/pacing/rules.ts";
-import { newLog, type RunLog, type RunState } from "../../src/compute/pacing/run.ts";
-import { simulate } from "../../src/compute/pacing/simulate.ts";
-import type { Solved } from "../../src/compute/pacing/solve-part.ts";
-import type { Track } from "../../src/compute/pacing/track.ts";
+import { keepAsPlan } from "../../src/compute/search/day.ts";
+import type { Drive } from "../../src/compute/motion/drive.ts";
+import { lossOf } from "../../src/compute/search/loss.ts";
+import type { Rules } from "../../src/compute/motion/rules.ts";
+import { newLog, type RunLog, type RunState } from "../../src/compute/motion/run.ts";
+import { simulate } from "../../src/compute/motion/simulate.ts";
+import type { Solved } from "../../src/compute/search/solve-part.ts";
+import type { Track } from "../../src/compute/motion/track.ts";
 import { quantileSorted } from "../../src/numerics/quantile.ts";
 import { createRandom, type Random } from "../../src/numerics/random.ts";
 import { demoData } from "../support/demo-data.ts";

@@ -1,9 +1,9 @@
 import { settle } from "../../src/compute/plan/settle.ts";
-import { substitute } from "../../src/compute/plan/substitute.ts";
+import { substitute } from "../../src/compute/unroll/substitute.ts";
 import type { PartInput } from "../../src/compute/pacing/paced-part.ts";
-import { type Rules, rulesFor } from "../../src/compute/pacing/rules.ts";
+import { type Rules, rulesFor } from "../../src/compute/motion/rules.ts";
 import { solveCourse } from "../../src/compute/pacing/solve-course.ts";
-import type { Solved } from "../../src/compute/pacing/solve-part.ts";
+import type { Solved } from "../../src/compute/search/solve-part.ts";
 import { unroll } from "../../src/compute/unroll/unroll.ts";
 import type { Data } from "../../src/models/data.ts";
 import { seconds } from "../../src/models/quantity.ts";

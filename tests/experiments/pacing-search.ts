@@ -1,11 +1,11 @@
-import { aimSection, driveByEffort, type Followable, liftAll } from "../../src/compute/pacing/attempt.ts";
-import { targetOf } from "../../src/compute/pacing/choose-plan.ts";
-import { expectedLoss } from "../../src/compute/pacing/expect.ts";
-import { findEfforts } from "../../src/compute/pacing/find-effort.ts";
-import { lossOf } from "../../src/compute/pacing/loss.ts";
-import type { RunState } from "../../src/compute/pacing/run.ts";
-import { simulate } from "../../src/compute/pacing/simulate.ts";
-import type { Solved } from "../../src/compute/pacing/solve-part.ts";
+import { aimSection, driveByEffort, type Followable, liftAll } from "../../src/compute/search/attempt.ts";
+import { targetOf } from "../../src/compute/search/choose-plan.ts";
+import { expectedLoss } from "../../src/compute/search/expect.ts";
+import { findEfforts } from "../../src/compute/search/find-effort.ts";
+import { lossOf } from "../../src/compute/search/loss.ts";
+import type { RunState } from "../../src/compute/motion/run.ts";
+import { simulate } from "../../src/compute/motion/simulate.ts";
+import type { Solved } from "../../src/compute/search/solve-part.ts";
 
 /** What is seen when every grid point of the followable plan's own numbers is tried. Losses: less is better. */
 export type GridResult = {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Data } from "../../src/models/data.ts";
-import { sayFault } from "../../src/models/say-fault.ts";
+import { sayFault } from "../../src/reading/say-fault.ts";
 import type { Workout } from "../../src/models/workout.ts";
 import { checkWords } from "../../src/site/check-words.ts";
 import { sampleMovements } from "../support/sample-movements.ts";

@@ -2,7 +2,7 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
-import { sayFault } from "../../src/models/say-fault.ts";
+import { sayFault } from "../../src/reading/say-fault.ts";
 import { readFolder } from "../../src/site/read-folder.ts";
 
 let folder = "";

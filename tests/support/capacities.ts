@@ -1,4 +1,4 @@
-import type { Capacity, MovementCapacity } from "../../src/compute/capacity/movement-capacity.ts";
+import type { Capacity, MovementCapacity } from "../../src/compute/motion/movement-capacity.ts";
 import { seconds } from "../../src/models/quantity.ts";
 
 /** A capacity given number by number, for tests of the pacing alone. Movements not named take the first entry. */

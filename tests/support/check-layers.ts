@@ -6,6 +6,8 @@ import { isCode, type SourceFile } from "./source-files.ts";
 export type Layer = {
   readonly folder: string;
   readonly level: number;
+  /** Rank among the folders inside one folder of src that are levels of their own, where they are. */
+  readonly step?: number;
   /** Folders of the same level that it may import. */
   readonly beside?: readonly string[];
   /** Lower folders that it may not import. */
@@ -19,11 +21,20 @@ export function folderOf(path: string): string {
   return path.includes("/") ? (path.split("/")[0] ?? "") : "";
 }
 
+/** The layer a path belongs to: that of the innermost folder which stands in the table, a top folder always by its own name. */
+export function layerOf(path: string, layers: readonly Layer[]): Layer | undefined {
+  const top = folderOf(path);
+  const holds = (folder: string): boolean => folder === top || path.startsWith(`${folder}/`);
+  return layers
+    .filter(({ folder }) => holds(folder))
+    .toSorted((a, b) => b.folder.length - a.folder.length)[0];
+}
+
 /** Tells every import that goes up, sideways, to a package not allowed there, or to a file that is not there. */
 export function checkLayers(files: readonly SourceFile[], layers: readonly Layer[]): readonly string[] {
   const paths = new Set(files.map((file) => file.path));
   return files.flatMap((file) => {
-    const layer = layers.find((candidate) => candidate.folder === folderOf(file.path));
+    const layer = layerOf(file.path, layers);
     if (!layer)
       return [`${file.path}: folder "${folderOf(file.path)}" does not stand in the table of levels`];
     if (!isCode(file.path)) return [];
@@ -57,7 +68,7 @@ function faultOf(
   if (!paths.has(target)) {
     return `imports "${specifier}", but there is no such file; relative imports end in .ts, .astro or the like`;
   }
-  return folderFault(folderOf(target), specifier, layer, layers);
+  return folderFault(target, specifier, layer, layers);
 }
 
 function packageFault(name: string, layer: Layer): string | undefined {
@@ -69,22 +80,33 @@ function packageFault(name: string, layer: Layer): string | undefined {
 }
 
 function folderFault(
-  folder: string,
+  path: string,
   specifier: string,
   layer: Layer,
   layers: readonly Layer[],
 ): string | undefined {
-  if (folder === layer.folder) return undefined;
-  const target = layers.find((candidate) => candidate.folder === folder);
+  const target = layerOf(path, layers);
   if (!target) return `imports "${specifier}", whose folder does not stand in the table of levels`;
-  if (layer.never?.includes(folder))
-    return `imports "${specifier}"; ${layer.folder}/ never imports ${folder}/`;
-  if (target.level < layer.level || layer.beside?.includes(folder)) return undefined;
+  const { folder } = target;
+  if (folder === layer.folder) return undefined;
+  if (layer.never?.includes(folderOf(path)))
+    return `imports "${specifier}"; ${layer.folder}/ never imports ${folderOf(path)}/`;
+  if (target.level < layer.level || layer.beside?.includes(folder) || isLowerStep(target, layer))
+    return undefined;
   return (
-    `imports "${specifier}"; ${folder}/ is level ${target.level} and ${layer.folder}/ is level ${layer.level}, ` +
+    `imports "${specifier}"; ${folder}/ is level ${levelOf(target)} and ${layer.folder}/ is level ${levelOf(layer)}, ` +
     `imports only go down`
   );
 }
+
+/** Whether both are steps inside one folder of src, and the first is the lower. */
+function isLowerStep(target: Layer, layer: Layer): boolean {
+  const inOne = folderOf(`${target.folder}/`) === folderOf(`${layer.folder}/`);
+  return inOne && target.step !== undefined && layer.step !== undefined && target.step < layer.step;
+}
+
+const levelOf = ({ level, step }: Layer): string =>
+  step === undefined ? `${level}` : `${level}, step ${step}`;
 
 /** The path within src that a relative import names, without a query such as ?raw. */
 export function resolveImport(from: string, specifier: string): string {

@@ -1,5 +1,5 @@
 import type { Movement } from "../../src/models/movement.ts";
-import { sayFaults } from "../../src/models/say-fault.ts";
+import { sayFaults } from "../../src/reading/say-fault.ts";
 import { readMovements } from "./read-movements.ts";
 
 function soundMovements(): ReadonlyMap<string, Movement> {

@@ -1,6 +1,6 @@
 import { fileURLToPath } from "node:url";
 import type { Data } from "../../src/models/data.ts";
-import { sayFaults } from "../../src/models/say-fault.ts";
+import { sayFaults } from "../../src/reading/say-fault.ts";
 import { loadData } from "../../src/site/load-data.ts";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));

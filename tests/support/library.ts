@@ -2,9 +2,9 @@ import { readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import type * as z from "zod";
 import type { CautionEntry, Library, RecoveryOption, WarmUpBlock } from "../../src/models/library.ts";
-import { readFrontMatter } from "../../src/models/read.ts";
-import { sayFaults } from "../../src/models/say-fault.ts";
-import { cautionSchema, recoverySchema, warmUpSchema } from "../../src/models/schemas/library-schema.ts";
+import { readFrontMatter } from "../../src/reading/read.ts";
+import { sayFaults } from "../../src/reading/say-fault.ts";
+import { cautionSchema, recoverySchema, warmUpSchema } from "../../src/reading/schemas/library-schema.ts";
 import { sampleMovements } from "./sample-movements.ts";
 
 const content = fileURLToPath(new URL("../../content", import.meta.url));

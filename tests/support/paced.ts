@@ -1,5 +1,5 @@
 import { expect } from "vitest";
-import type { Capacity } from "../../src/compute/capacity/movement-capacity.ts";
+import type { Capacity } from "../../src/compute/motion/movement-capacity.ts";
 import { pacePart } from "../../src/compute/pacing/pace-part.ts";
 import type { PacedPart, PartInput } from "../../src/compute/pacing/paced-part.ts";
 import type { Course } from "../../src/models/course.ts";

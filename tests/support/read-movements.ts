@@ -1,8 +1,8 @@
 import { readdirSync, readFileSync } from "node:fs";
 import type { Fault } from "../../src/models/fault.ts";
 import type { Movement } from "../../src/models/movement.ts";
-import { readFrontMatter } from "../../src/models/read.ts";
-import { movementSchema } from "../../src/models/schemas/movement-schema.ts";
+import { readFrontMatter } from "../../src/reading/read.ts";
+import { movementSchema } from "../../src/reading/schemas/movement-schema.ts";
 
 const folder = new URL("../../content/movements/", import.meta.url);
 

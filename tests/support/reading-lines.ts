@@ -1,8 +1,8 @@
-import { movementByName, namesOfMovements } from "../../src/models/movement-names.ts";
-import { readEffortLine, type EffortLine } from "../../src/models/notation/effort-line.ts";
-import type { Faults } from "../../src/models/notation/notation-fault.ts";
-import type { LineSetting, Reading } from "../../src/models/notation/reading.ts";
-import { tokensOf, type TextSource, type Token } from "../../src/models/notation/token.ts";
+import { movementByName, namesOfMovements } from "../../src/reading/movement-names.ts";
+import { readEffortLine, type EffortLine } from "../../src/reading/notation/effort-line.ts";
+import type { Faults } from "../../src/reading/notation/notation-fault.ts";
+import type { LineSetting, Reading } from "../../src/reading/notation/reading.ts";
+import { tokensOf, type TextSource, type Token } from "../../src/reading/notation/token.ts";
 import { contentMovements } from "./content-movements.ts";
 
 const byName = movementByName(contentMovements);

@@ -1,9 +1,9 @@
-import { newBench, type Bench } from "../../src/compute/pacing/attempt.ts";
-import type { Drive } from "../../src/compute/pacing/drive.ts";
-import type { Rules } from "../../src/compute/pacing/rules.ts";
-import { type RunState, startState } from "../../src/compute/pacing/run.ts";
-import { simulate } from "../../src/compute/pacing/simulate.ts";
-import type { Track } from "../../src/compute/pacing/track.ts";
+import { newBench, type Bench } from "../../src/compute/search/attempt.ts";
+import type { Drive } from "../../src/compute/motion/drive.ts";
+import type { Rules } from "../../src/compute/motion/rules.ts";
+import { type RunState, startState } from "../../src/compute/motion/run.ts";
+import { simulate } from "../../src/compute/motion/simulate.ts";
+import type { Track } from "../../src/compute/motion/track.ts";
 
 /** A track run at given paces (seconds per unit, breaks included; one for all stretches or one each), and how it went. */
 export function runAt(

@@ -1,5 +1,5 @@
 import type { Checked } from "../../src/models/fault.ts";
-import { sayFault } from "../../src/models/say-fault.ts";
+import { sayFault } from "../../src/reading/say-fault.ts";
 
 /** Faults (or, where there are none, notices) as people read them, without the name of the file. */
 export function tellFaults(checked: Checked<unknown>): readonly string[] {

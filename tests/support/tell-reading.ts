@@ -1,4 +1,4 @@
-import type { Reading } from "../../src/models/quantities/reading.ts";
+import type { Reading } from "../../src/reading/quantities/reading.ts";
 
 /**
  * A reading in one line for a table of expectations: `takes 452`, `takes ~1190`, `takes 120 kg (how it was read)`,

@@ -2,8 +2,8 @@ import { unroll } from "../../src/compute/unroll/unroll.ts";
 import type { Course, CourseEffort } from "../../src/models/course.ts";
 import type { Checked } from "../../src/models/fault.ts";
 import { kilograms, seconds } from "../../src/models/quantity.ts";
-import { readWorkout } from "../../src/models/read-workout.ts";
-import { sayFaults } from "../../src/models/say-fault.ts";
+import { readWorkout } from "../../src/reading/read-workout.ts";
+import { sayFaults } from "../../src/reading/say-fault.ts";
 import type { Workout } from "../../src/models/workout.ts";
 import { contentMovements } from "./content-movements.ts";
 

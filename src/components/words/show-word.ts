@@ -1,5 +1,5 @@
-import { readCount } from "../../models/quantities/count.ts";
-import { readShare } from "../../models/quantities/share.ts";
+import { readCount } from "../../reading/quantities/count.ts";
+import { readShare } from "../../reading/quantities/share.ts";
 import { sayLoad } from "../../wording/mass.ts";
 import { clockShift } from "../../wording/part-clock.ts";
 import { sayPerSide } from "../../wording/plates.ts";

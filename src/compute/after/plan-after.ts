@@ -5,7 +5,7 @@ import type { Withholding } from "../cautions/withhold.ts";
 import { allHold } from "../conditions/holds.ts";
 import type { Situation } from "../conditions/situation.ts";
 import { withMore } from "../conditions/situation.ts";
-import { withOverrides } from "../with-overrides.ts";
+import { withOverrides } from "../overrides/with-overrides.ts";
 import { AFTER_CONSTANTS } from "./constants.ts";
 import { planOptions } from "./plan-options.ts";
 import { SELF_CHECK } from "./self-check.ts";

@@ -3,7 +3,7 @@ import { isResultOf } from "../../models/loaded-form.ts";
 import type { Movement } from "../../models/movement.ts";
 import { inKilograms, type Kilograms, kilograms } from "../../models/quantity.ts";
 import type { Confidence } from "../../models/vocabulary.ts";
-import { withOverrides } from "../with-overrides.ts";
+import { withOverrides } from "../overrides/with-overrides.ts";
 import { daysBetween } from "./age-of-result.ts";
 import { BEST_LIFT_CONSTANTS } from "./best-lift-constants.ts";
 import { hasOverheadCatch } from "./lift-kind.ts";

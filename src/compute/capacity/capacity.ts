@@ -1,11 +1,11 @@
 import type { Athlete, IsoDate } from "../../models/athlete.ts";
 import type { Movement } from "../../models/movement.ts";
-import { rulesFor } from "../pacing/rules.ts";
-import { withOverrides } from "../with-overrides.ts";
+import { rulesFor } from "../motion/rules.ts";
+import { withOverrides } from "../overrides/with-overrides.ts";
 import { carriedOver } from "./carried-over.ts";
 import { CAPACITY_CONSTANTS } from "./constants.ts";
 import { fitMovement, type MovementFit, type Subject } from "./fit-movement.ts";
-import type { Capacity, MovementCapacity, NoCapacity, Task } from "./movement-capacity.ts";
+import type { Capacity, MovementCapacity, NoCapacity, Task } from "../motion/movement-capacity.ts";
 import { hasSets, isHeld } from "./reference-pace.ts";
 import { sharedReserve } from "./shared-reserve.ts";
 import { usualPlans } from "./sustainable-work.ts";

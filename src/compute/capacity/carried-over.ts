@@ -1,7 +1,7 @@
 import type { Athlete, IsoDate } from "../../models/athlete.ts";
 import type { Movement } from "../../models/movement.ts";
 import type { Sex } from "../../models/vocabulary.ts";
-import type { CapacityBasis } from "./movement-capacity.ts";
+import type { CapacityBasis } from "../motion/movement-capacity.ts";
 import type { CapacityConstants } from "./constants.ts";
 import { ownEfforts } from "./own-efforts.ts";
 import { referencePace, STEADY_SECONDS } from "./reference-pace.ts";

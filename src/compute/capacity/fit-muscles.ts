@@ -1,6 +1,6 @@
 import { findRoot } from "../../numerics/find-root.ts";
-import { leastTimeOf } from "../pacing/least-time.ts";
-import type { Rules } from "../pacing/rules.ts";
+import { leastTimeOf } from "../search/least-time.ts";
+import type { Rules } from "../motion/rules.ts";
 import type { CapacityConstants } from "./constants.ts";
 
 /** What the muscles of one movement can do: units in one set from fresh, and a factor on how fast they refill in breaks. */

@@ -1,13 +1,13 @@
 import { memoize } from "../../numerics/memoize.ts";
-import { type Bench, type Followable, newBench } from "../pacing/attempt.ts";
-import { type Choice, choosePlan } from "../pacing/choose-plan.ts";
-import { findEfforts } from "../pacing/find-effort.ts";
-import type { Goal } from "../pacing/goal.ts";
-import { freshMuscles } from "../pacing/muscles.ts";
-import type { Rules } from "../pacing/rules.ts";
-import { type RunState, startState } from "../pacing/run.ts";
-import { singleTrack } from "../pacing/single-track.ts";
-import { COUNTED, type Track } from "../pacing/track.ts";
+import { type Bench, type Followable, newBench } from "../search/attempt.ts";
+import { type Choice, choosePlan } from "../search/choose-plan.ts";
+import { findEfforts } from "../search/find-effort.ts";
+import type { Goal } from "../search/goal.ts";
+import { freshMuscles } from "../motion/muscles.ts";
+import type { Rules } from "../motion/rules.ts";
+import { type RunState, startState } from "../motion/run.ts";
+import { singleTrack } from "../search/single-track.ts";
+import { COUNTED, type Track } from "../motion/track.ts";
 
 /** A movement as far as its endurance goes; `quickest`: share of the time that its fastest cycles and its sets need at least. */
 export type Endurance = { readonly kappa: number; readonly reach: number; readonly quickest: number };

@@ -6,7 +6,7 @@ import type { BestLift } from "./best-lift.ts";
 import { bySex } from "./by-sex.ts";
 import type { CapacityConstants } from "./constants.ts";
 import { type LoadShares, loadOnCycle, loadOnRate, loadOnUnbroken } from "./load-effect.ts";
-import type { Task } from "./movement-capacity.ts";
+import type { Task } from "../motion/movement-capacity.ts";
 
 /** How a task differs from its movement at the reference load and height: factors on times and on unbroken sets. */
 export type TaskFactor = {

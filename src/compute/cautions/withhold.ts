@@ -7,7 +7,7 @@ import { activeLimits } from "../conditions/active-limits.ts";
 import { allHold } from "../conditions/holds.ts";
 import { choicesOfPart } from "../conditions/movements-of.ts";
 import { situationOf } from "../conditions/situation-of.ts";
-import { resolveDivision } from "../plan/resolve-division.ts";
+import { resolveDivision } from "../unroll/resolve-division.ts";
 import { sayCause } from "./say-cause.ts";
 import { sayLimit } from "./say-limit.ts";
 

@@ -3,7 +3,7 @@ import type { Plan } from "../../models/plan/plan.ts";
 import type { AtMovement } from "../conditions/movement-situation.ts";
 import type { Withheld, Withholding } from "../cautions/withhold.ts";
 import type { Verdict } from "../conditions/holds.ts";
-import { withOverrides } from "../with-overrides.ts";
+import { withOverrides } from "../overrides/with-overrides.ts";
 import { CHOICE_CONSTANTS } from "./constants.ts";
 import {
   isClose,

@@ -1,7 +1,7 @@
 import type { Athlete, IsoDate } from "../../models/athlete.ts";
 import type { Movement } from "../../models/movement.ts";
 import { daysBetween } from "../capacity/age-of-result.ts";
-import { withOverrides } from "../with-overrides.ts";
+import { withOverrides } from "../overrides/with-overrides.ts";
 import { SITUATION_CONSTANTS } from "./constants.ts";
 import { type PlannedPart, type PlannedRow, taxedBy, workRowsOf, yesOrNo } from "./situation-of.ts";
 import { type Situation, withMore } from "./situation.ts";

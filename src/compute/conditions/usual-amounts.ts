@@ -1,6 +1,6 @@
 import type { Athlete, IsoDate, LoggedResult } from "../../models/athlete.ts";
 import { daysBetween } from "../capacity/age-of-result.ts";
-import { withOverrides } from "../with-overrides.ts";
+import { withOverrides } from "../overrides/with-overrides.ts";
 import { SITUATION_CONSTANTS } from "./constants.ts";
 
 /** What somebody has lately done of a movement in one session, and when last. */

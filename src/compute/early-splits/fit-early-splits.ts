@@ -1,6 +1,6 @@
 import type { Course } from "../../models/course.ts";
 import type { EarlyPerformance } from "../../models/workout.ts";
-import { withOverrides } from "../with-overrides.ts";
+import { withOverrides } from "../overrides/with-overrides.ts";
 import { EARLY_SPLITS_CONSTANTS } from "./constants.ts";
 import type { EarlyLaw, EarlySplitsFit } from "./early-splits-fit.ts";
 import { fitLaw, fitLawAlone } from "./fit-law.ts";

@@ -1,7 +1,7 @@
 import type { Course } from "../../models/course.ts";
 import { seconds } from "../../models/quantity.ts";
 import type { PaceShape } from "../pacing/paced-part.ts";
-import { withOverrides } from "../with-overrides.ts";
+import { withOverrides } from "../overrides/with-overrides.ts";
 import { EARLY_SPLITS_CONSTANTS, type EarlySplitsConstants } from "./constants.ts";
 import type { EarlySplitsFit, SeenRound } from "./early-splits-fit.ts";
 import { roundWork } from "./round-work.ts";

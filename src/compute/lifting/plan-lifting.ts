@@ -1,6 +1,6 @@
 import type { Checked, Fault } from "../../models/fault.ts";
 import type { Lifting } from "../../models/plan/lifting.ts";
-import { withOverrides } from "../with-overrides.ts";
+import { withOverrides } from "../overrides/with-overrides.ts";
 import { ATTEMPT_CONSTANTS, type AttemptConstants } from "./attempt-constants.ts";
 import { chanceOfAtLeast } from "./attempt-outcomes.ts";
 import { barLoadOfCandidate, nearestTo } from "./candidate-loads.ts";

@@ -5,7 +5,7 @@ import type { PlateChange } from "../../models/plan/lifting.ts";
 import { inKilograms, type Mass, type MassUnit, MASS_UNITS } from "../../models/quantity.ts";
 import type { Sex } from "../../models/vocabulary.ts";
 import type { Loading } from "../../models/workout.ts";
-import { withOverrides } from "../with-overrides.ts";
+import { withOverrides } from "../overrides/with-overrides.ts";
 import { LOADING_CONSTANTS } from "./constants.ts";
 import { exactInKilograms, exactMass, fromExact } from "./exact-mass.ts";
 import {

@@ -1,10 +1,10 @@
 import type { Pacing, PacingRow } from "../../models/plan/pacing.ts";
 import type { ScoreKind } from "../../models/vocabulary.ts";
 import { findRoot } from "../../numerics/find-root.ts";
-import { runEfforts } from "./find-effort.ts";
+import { runEfforts } from "../search/find-effort.ts";
 import { isByInterval } from "./interval-rows.ts";
 import { endsByClock, roundSeconds, scoreAfterRound } from "./rounds.ts";
-import type { Solved } from "./solve-part.ts";
+import type { Solved } from "../search/solve-part.ts";
 
 /** The first round is not tried faster than this, over the plan. */
 const FASTEST_TRIED = 1.4;

@@ -1,10 +1,19 @@
 import type { Course, CourseEffort, CourseItem } from "../../models/course.ts";
 import type { Score } from "../../models/workout.ts";
 import { interpolate } from "../../numerics/interpolate.ts";
-import type { Rules } from "./rules.ts";
+import type { Rules } from "../motion/rules.ts";
 import { markSections } from "./sections.ts";
-import { COUNTED, HOLD, REST_AS_WORK, REST_FOR, REST_UNTIL, type Track, UNTIL, WINDOW } from "./track.ts";
-import type { TaskOf, TrackTask } from "./track-task.ts";
+import {
+  COUNTED,
+  HOLD,
+  REST_AS_WORK,
+  REST_FOR,
+  REST_UNTIL,
+  type Track,
+  UNTIL,
+  WINDOW,
+} from "../motion/track.ts";
+import type { TaskOf, TrackTask } from "../motion/track-task.ts";
 import { type Floor, transitionTo } from "./transition.ts";
 
 /** Seconds simulated in one step where the work has no reps. */

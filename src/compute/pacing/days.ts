@@ -1,11 +1,11 @@
 import { interpolate } from "../../numerics/interpolate.ts";
 import { normalQuantile } from "../../numerics/normal.ts";
 import { createRandom } from "../../numerics/random.ts";
-import { keepAsPlan, runDay } from "./day.ts";
-import { dayForm, dayReserve } from "./expect.ts";
+import { keepAsPlan, runDay } from "../search/day.ts";
+import { dayForm, dayReserve } from "../search/expect.ts";
 import { roundSeconds } from "./rounds.ts";
 import type { ResultReading } from "./result-reading.ts";
-import type { Solved } from "./solve-part.ts";
+import type { Solved } from "../search/solve-part.ts";
 
 /** Forms at which days are simulated, in standard deviations. */
 const NODES = [-2.6, -1.9, -1.3, -0.8, -0.4, 0, 0.4, 0.8, 1.3, 1.9, 2.6] as const;

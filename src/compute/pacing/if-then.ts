@@ -1,9 +1,9 @@
 import type { Pacing, PacingRow } from "../../models/plan/pacing.ts";
-import { runDay } from "./day.ts";
+import { runDay } from "../search/day.ts";
 import { isByInterval } from "./interval-rows.ts";
 import type { ResultReading } from "./result-reading.ts";
 import { endsByClock } from "./rounds.ts";
-import type { Solved } from "./solve-part.ts";
+import type { Solved } from "../search/solve-part.ts";
 
 /** From this share of the time on being ahead is no longer a warning. Judgement. */
 const LATE_ENOUGH = 0.6;

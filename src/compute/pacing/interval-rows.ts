@@ -1,9 +1,9 @@
 import type { Pacing } from "../../models/plan/pacing.ts";
 import type { ScoreKind } from "../../models/vocabulary.ts";
-import { intervalsOf } from "./goal.ts";
+import { intervalsOf } from "../search/goal.ts";
 import { wholeScore } from "./rows.ts";
-import type { Solved } from "./solve-part.ts";
-import { REST_AS_WORK, REST_FOR, REST_UNTIL } from "./track.ts";
+import type { Solved } from "../search/solve-part.ts";
+import { REST_AS_WORK, REST_FOR, REST_UNTIL } from "../motion/track.ts";
 
 const BY_INTERVAL: readonly ScoreKind[] = [
   "lowest-interval",

@@ -1,5 +1,5 @@
 import type { Pacing, PacingRow } from "../../models/plan/pacing.ts";
-import type { PacingConstants } from "./constants.ts";
+import type { PacingConstants } from "../motion/constants.ts";
 
 /** More checkpoints than this nobody looks at. */
 const MOST_CHECKPOINTS = 8;

@@ -1,8 +1,8 @@
 import { MUSCLES } from "../../models/vocabulary.ts";
-import { workTime } from "./day.ts";
+import { workTime } from "../search/day.ts";
 import type { BodyState, MuscleWork } from "./paced-part.ts";
-import type { Muscles } from "./muscles.ts";
-import type { Solved } from "./solve-part.ts";
+import type { Muscles } from "../motion/muscles.ts";
+import type { Solved } from "../search/solve-part.ts";
 
 /** A muscle taxed less than this does not count as having worked. */
 const WORKED_FROM = 0.15;

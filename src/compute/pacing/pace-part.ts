@@ -12,13 +12,13 @@ import { type ResultReading, resultReading } from "./result-reading.ts";
 import { rolesOf } from "./roles.ts";
 import { roundsOf } from "./rounds.ts";
 import { rowsOf } from "./rows.ts";
-import { rulesFor } from "./rules.ts";
-import { sensitivityOf } from "./sensitivity.ts";
+import { rulesFor } from "../motion/rules.ts";
+import { sensitivityOf } from "../search/sensitivity.ts";
 import { sharpenOf } from "./sharpen.ts";
 import { solveCourse } from "./solve-course.ts";
-import type { Solved } from "./solve-part.ts";
+import type { Solved } from "../search/solve-part.ts";
 import { basisOf } from "./task-basis.ts";
-import { resultSpread } from "./uncertainty.ts";
+import { resultSpread } from "../search/uncertainty.ts";
 import { endingOf, outOfReachOf, whenStoppedOf } from "./when-stopped.ts";
 
 /**

@@ -5,7 +5,7 @@ import type { Pacing } from "../../models/plan/pacing.ts";
 import type { Metres, Seconds } from "../../models/quantity.ts";
 import type { Muscle } from "../../models/vocabulary.ts";
 import type { PartClock, Score } from "../../models/workout.ts";
-import type { Capacity, CapacityBasis } from "../capacity/movement-capacity.ts";
+import type { Capacity, CapacityBasis } from "../motion/movement-capacity.ts";
 
 /** How tired a body is: shares from 0 (empty) to 1 (fresh), fast and slow part of each store apart. */
 export type BodyState = {

@@ -1,9 +1,9 @@
 import type { ScoreKind } from "../../models/vocabulary.ts";
-import { lossOf } from "./loss.ts";
+import { lossOf } from "../search/loss.ts";
 import type { PartInput } from "./paced-part.ts";
 import { finalScore, wholeScore } from "./rows.ts";
-import type { RunState } from "./run.ts";
-import type { Solved } from "./solve-part.ts";
+import type { RunState } from "../motion/run.ts";
+import type { Solved } from "../search/solve-part.ts";
 
 /** How a run is read as a result. */
 export type ResultReading = {

@@ -1,7 +1,7 @@
 import type { Pacing } from "../../models/plan/pacing.ts";
-import type { Sensitivity } from "./sensitivity.ts";
-import type { Solved } from "./solve-part.ts";
-import { workTime } from "./day.ts";
+import type { Sensitivity } from "../search/sensitivity.ts";
+import type { Solved } from "../search/solve-part.ts";
+import { workTime } from "../search/day.ts";
 
 /** A movement must take this share of the work time to be one to recover on, and cost this much less than the limiter. */
 const ENOUGH_TIME = 0.08;

@@ -1,7 +1,7 @@
 import type { Pacing, PacingRow } from "../../models/plan/pacing.ts";
-import type { Bench } from "./attempt.ts";
-import type { RunLog } from "./run.ts";
-import { REST_FOR, UNTIL, WINDOW } from "./track.ts";
+import type { Bench } from "../search/attempt.ts";
+import type { RunLog } from "../motion/run.ts";
+import { REST_FOR, UNTIL, WINDOW } from "../motion/track.ts";
 
 /** The rounds of a plan from its rows; `days` adds each round's seconds on a good and a bad day. */
 export function roundsOf(

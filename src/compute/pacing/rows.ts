@@ -2,9 +2,9 @@ import type { CourseEffort } from "../../models/course.ts";
 import type { PacingRow } from "../../models/plan/pacing.ts";
 import { displayedPace } from "./displayed-pace.ts";
 import type { PartInput } from "./paced-part.ts";
-import type { SetPlan } from "./plan-sets.ts";
-import type { Solved } from "./solve-part.ts";
-import { REST_FOR, type Track } from "./track.ts";
+import type { SetPlan } from "../search/plan-sets.ts";
+import type { Solved } from "../search/solve-part.ts";
+import { REST_FOR, type Track } from "../motion/track.ts";
 
 /** Whole score units, safe against the last bit of a sum. */
 export const wholeScore = (score: number): number => Math.floor(score + 1e-6);

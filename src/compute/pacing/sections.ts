@@ -1,6 +1,6 @@
 import type { Score } from "../../models/workout.ts";
-import type { Rules } from "./rules.ts";
-import { COUNTED, HOLD, REST_FOR, REST_UNTIL, type Track } from "./track.ts";
+import type { Rules } from "../motion/rules.ts";
+import { COUNTED, HOLD, REST_FOR, REST_UNTIL, type Track } from "../motion/track.ts";
 
 /** A rest shorter than this does not part the work. */
 const PARTS_FROM = 15;

@@ -1,5 +1,5 @@
 import type { PaceShape } from "./paced-part.ts";
-import type { Track } from "./track.ts";
+import type { Track } from "../motion/track.ts";
 
 /** A round seen slower or faster than this, relative to the mean, is a mishap, not a shape. */
 const MOST = 1.6;

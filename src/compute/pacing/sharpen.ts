@@ -1,9 +1,9 @@
 import type { Movement } from "../../models/movement.ts";
 import type { AmountUnit } from "../../models/vocabulary.ts";
 import type { PacedPart } from "./paced-part.ts";
-import type { Rules } from "./rules.ts";
-import type { Sensitivity } from "./sensitivity.ts";
-import type { Track } from "./track.ts";
+import type { Rules } from "../motion/rules.ts";
+import type { Sensitivity } from "../search/sensitivity.ts";
+import type { Track } from "../motion/track.ts";
 
 /** Relative error of a movement once it is tested. */
 const TESTED = 0.04;

@@ -1,16 +1,16 @@
 import type { Course } from "../../models/course.ts";
-import { quickRun } from "./choose-plan.ts";
+import { quickRun } from "../search/choose-plan.ts";
 import { compileTrack } from "./compile-track.ts";
-import { goalOf, type Goal } from "./goal.ts";
+import { goalOf, type Goal } from "../search/goal.ts";
 import type { PartInput } from "./paced-part.ts";
 import { partitionsOf } from "./partitions.ts";
-import type { Rules } from "./rules.ts";
+import type { Rules } from "../motion/rules.ts";
 import { shapeOf } from "./shape.ts";
-import { type PartToSolve, questOf, type Solved, solvePart, workOf } from "./solve-part.ts";
+import { type PartToSolve, questOf, type Solved, solvePart, workOf } from "../search/solve-part.ts";
 import { startBody } from "./start-body.ts";
-import type { Track } from "./track.ts";
-import { tasksOf } from "./track-task.ts";
-import { plannedSpread } from "./uncertainty.ts";
+import type { Track } from "../motion/track.ts";
+import { tasksOf } from "../motion/track-task.ts";
+import { plannedSpread } from "../search/uncertainty.ts";
 
 /** A course solved, and whether its cap (or a movement the athlete cannot do) stops it before all is done. */
 export type SolvedCourse = { readonly solved: Solved; readonly capped: boolean };

@@ -1,9 +1,9 @@
 import { MUSCLES } from "../../models/vocabulary.ts";
-import { freshMuscles, type Muscles, restMuscles } from "./muscles.ts";
+import { freshMuscles, type Muscles, restMuscles } from "../motion/muscles.ts";
 import type { PartInput } from "./paced-part.ts";
-import { refill } from "./reserve.ts";
-import type { Rules } from "./rules.ts";
-import { type RunState, startState } from "./run.ts";
+import { refill } from "../motion/reserve.ts";
+import type { Rules } from "../motion/rules.ts";
+import { type RunState, startState } from "../motion/run.ts";
 
 /** The body at the start of a part: fresh, or as the part before left it after the rest since. */
 export function startBody(

@@ -1,5 +1,5 @@
 import type { PacedPart } from "./paced-part.ts";
-import type { Track } from "./track.ts";
+import type { Track } from "../motion/track.ts";
 
 /** What the paces rest on, one entry per movement in the order of the work. */
 export function basisOf({ tasks }: Track): (PacedPart & { kind: "paced" })["basis"] {

@@ -1,8 +1,8 @@
 import type { CourseEffort, CourseItem } from "../../models/course.ts";
 import type { Metres, Seconds } from "../../models/quantity.ts";
 import type { PaceShape } from "./paced-part.ts";
-import type { Rules } from "./rules.ts";
-import type { TrackTask } from "./track-task.ts";
+import type { Rules } from "../motion/rules.ts";
+import type { TrackTask } from "../motion/track-task.ts";
 
 /** What transitions are made of. */
 export type Floor = {

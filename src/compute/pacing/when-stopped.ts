@@ -1,6 +1,6 @@
 import type { Pacing, PacingRow } from "../../models/plan/pacing.ts";
 import type { PartInput } from "./paced-part.ts";
-import type { Solved } from "./solve-part.ts";
+import type { Solved } from "../search/solve-part.ts";
 
 /** How a plan ends. */
 export function endingOf({ state, bench }: Solved, capped: boolean): Pacing["ending"] {

@@ -1,7 +1,7 @@
 import type { Plan } from "../../models/plan/plan.ts";
 import type { PlanContext } from "./plan-context.ts";
 import type { PlannedPart } from "./plan-part.ts";
-import type { ResolvedDivision } from "./resolve-division.ts";
+import type { ResolvedDivision } from "../unroll/resolve-division.ts";
 
 type Basis = Plan["basis"][number];
 

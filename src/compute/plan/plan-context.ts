@@ -8,7 +8,7 @@ import type { Movement } from "../../models/movement.ts";
 import type { BarLoad } from "../../models/plan/basics.ts";
 import type { Metres } from "../../models/quantity.ts";
 import type { BestLift } from "../capacity/best-lift.ts";
-import type { Capacity } from "../capacity/movement-capacity.ts";
+import type { Capacity } from "../motion/movement-capacity.ts";
 import type { Withholding } from "../cautions/withhold.ts";
 import type { UsualAmounts } from "../conditions/usual-amounts.ts";
 import type { StartInstant } from "./start-instant.ts";

@@ -12,7 +12,7 @@ import type { PacedPart, PaceShape, PartInput } from "../pacing/paced-part.ts";
 import { unroll } from "../unroll/unroll.ts";
 import { earlyShape } from "./early-shape.ts";
 import type { PlanContext } from "./plan-context.ts";
-import { substitute } from "./substitute.ts";
+import { substitute } from "../unroll/substitute.ts";
 
 /** A planned part with what the parts after it and the rest of the plan need of it. */
 export type PlannedPart = {

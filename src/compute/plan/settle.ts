@@ -13,7 +13,7 @@ import { chooseBar } from "../lifting/plates.ts";
 import { loadAtGym } from "./load-at-gym.ts";
 import type { PlanContext } from "./plan-context.ts";
 import { planPlace } from "./plan-place.ts";
-import { type ResolvedDivision, resolveDivision } from "./resolve-division.ts";
+import { type ResolvedDivision, resolveDivision } from "../unroll/resolve-division.ts";
 import { startInstant } from "./start-instant.ts";
 
 /** Settles everything about an athlete and a workout that does not depend on how it is paced. */

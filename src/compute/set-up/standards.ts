@@ -1,7 +1,7 @@
 import type { Plan } from "../../models/plan/plan.ts";
 import type { Workout } from "../../models/workout.ts";
 import type { AtMovement } from "../conditions/movement-situation.ts";
-import { withOverrides } from "../with-overrides.ts";
+import { withOverrides } from "../overrides/with-overrides.ts";
 import { SET_UP_CONSTANTS } from "./constants.ts";
 
 type Standard = Plan["standards"][number];

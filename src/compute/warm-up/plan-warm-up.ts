@@ -7,7 +7,7 @@ import type { Withholding } from "../cautions/withhold.ts";
 import type { PlannedPart } from "../conditions/situation-of.ts";
 import { yesOrNo } from "../conditions/situation-of.ts";
 import { type Situation, withMore } from "../conditions/situation.ts";
-import { withOverrides } from "../with-overrides.ts";
+import { withOverrides } from "../overrides/with-overrides.ts";
 import { buildGoals, type BuildGoal } from "./build-goals.ts";
 import { ifCalledEarly, ifStartSlips } from "./called-early.ts";
 import { WARM_UP_CONSTANTS, type WarmUpNumbers } from "./constants.ts";

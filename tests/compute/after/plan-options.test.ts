@@ -2,9 +2,9 @@ import { describe, expect, it } from "vitest";
 import { AFTER_CONSTANTS } from "../../../src/compute/after/constants.ts";
 import type { PlanAfterInput } from "../../../src/compute/after/plan-after.ts";
 import { planOptions } from "../../../src/compute/after/plan-options.ts";
-import { withOverrides } from "../../../src/compute/with-overrides.ts";
+import { withOverrides } from "../../../src/compute/overrides/with-overrides.ts";
 import type { RecoveryOption } from "../../../src/models/library.ts";
-import { readCondition } from "../../../src/models/read-condition.ts";
+import { readCondition } from "../../../src/reading/read-condition.ts";
 import { kiloGym, twentyKiloBar } from "../../support/sample-gym.ts";
 import { sampleMovements } from "../../support/sample-movements.ts";
 

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { BestLift } from "../../../src/compute/capacity/best-lift.ts";
 import { capacityOf } from "../../../src/compute/capacity/capacity.ts";
-import type { Capacity, MovementCapacity, Task } from "../../../src/compute/capacity/movement-capacity.ts";
+import type { Capacity, MovementCapacity, Task } from "../../../src/compute/motion/movement-capacity.ts";
 import { pacePart } from "../../../src/compute/pacing/pace-part.ts";
 import type { Athlete, MaxEffort } from "../../../src/models/athlete.ts";
 import type { Movement } from "../../../src/models/movement.ts";

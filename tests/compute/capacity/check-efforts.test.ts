@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { checkEfforts } from "../../../src/compute/capacity/check-efforts.ts";
 import type { MaxEffort } from "../../../src/models/athlete.ts";
-import { sayFault } from "../../../src/models/say-fault.ts";
+import { sayFault } from "../../../src/reading/say-fault.ts";
 import { effort, somebody } from "../../support/efforts.ts";
 import { testMovements } from "../../support/movements.ts";
 

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { CAPACITY_CONSTANTS } from "../../../src/compute/capacity/constants.ts";
 import { loadOnCycle, loadOnRate, loadOnUnbroken } from "../../../src/compute/capacity/load-effect.ts";
-import { withOverrides } from "../../../src/compute/with-overrides.ts";
+import { withOverrides } from "../../../src/compute/overrides/with-overrides.ts";
 
 const constants = withOverrides(CAPACITY_CONSTANTS);
 const share = fc.double({ min: 0.05, max: 1.1, noNaN: true });

@@ -3,7 +3,7 @@ import { CAPACITY_CONSTANTS } from "../../../src/compute/capacity/constants.ts";
 import { ownEfforts } from "../../../src/compute/capacity/own-efforts.ts";
 import { sayEffort, sayEfforts } from "../../../src/compute/capacity/say-efforts.ts";
 import type { MaxEffort } from "../../../src/models/athlete.ts";
-import { withOverrides } from "../../../src/compute/with-overrides.ts";
+import { withOverrides } from "../../../src/compute/overrides/with-overrides.ts";
 import { effort, somebody } from "../../support/efforts.ts";
 import { burpee, row, thruster } from "../../support/movements.ts";
 

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { CAPACITY_CONSTANTS } from "../../../src/compute/capacity/constants.ts";
 import { sharedReserve } from "../../../src/compute/capacity/shared-reserve.ts";
 import type { MaxEffort } from "../../../src/models/athlete.ts";
-import { withOverrides } from "../../../src/compute/with-overrides.ts";
+import { withOverrides } from "../../../src/compute/overrides/with-overrides.ts";
 import { effort, somebody } from "../../support/efforts.ts";
 import { testMovements } from "../../support/movements.ts";
 

@@ -4,7 +4,7 @@ import {
   usualPlans,
   usualWorkIn,
 } from "../../../src/compute/capacity/sustainable-work.ts";
-import { rulesFor } from "../../../src/compute/pacing/rules.ts";
+import { rulesFor } from "../../../src/compute/motion/rules.ts";
 import { seconds } from "../../../src/models/quantity.ts";
 
 const athlete = { level: "regular", reserve: seconds(60), recoverySpeed: 1 } as const;

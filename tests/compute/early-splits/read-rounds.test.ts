@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { readRounds } from "../../../src/compute/early-splits/read-rounds.ts";
 import type { Course } from "../../../src/models/course.ts";
 import { seconds } from "../../../src/models/quantity.ts";
-import { sayFault } from "../../../src/models/say-fault.ts";
+import { sayFault } from "../../../src/reading/say-fault.ts";
 import type { EarlyPerformance } from "../../../src/models/workout.ts";
 import { type Line, makeCourse } from "../../support/courses.ts";
 import { couplet, seenBy } from "../../support/early.ts";

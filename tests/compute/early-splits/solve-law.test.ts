@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { EARLY_SPLITS_CONSTANTS } from "../../../src/compute/early-splits/constants.ts";
 import { type LawPoint, solveLaw } from "../../../src/compute/early-splits/solve-law.ts";
-import { withOverrides } from "../../../src/compute/with-overrides.ts";
+import { withOverrides } from "../../../src/compute/overrides/with-overrides.ts";
 
 const points = (rounds: readonly number[], group = 0): readonly LawPoint[] =>
   rounds.map((seconds, steps) => ({ group, seconds, ratio: 1, steps, last: false }));

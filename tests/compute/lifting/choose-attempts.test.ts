@@ -6,7 +6,7 @@ import type { Candidate } from "../../../src/compute/lifting/candidate-loads.ts"
 import { chooseAttempts, type OpenProblem } from "../../../src/compute/lifting/choose-attempts.ts";
 import { makeChance } from "../../../src/compute/lifting/make-chance.ts";
 import { percentageRule } from "../../../src/compute/lifting/percentage-rule.ts";
-import { withOverrides } from "../../../src/compute/with-overrides.ts";
+import { withOverrides } from "../../../src/compute/overrides/with-overrides.ts";
 import { attemptProblem, planned } from "../../support/attempt-problem.ts";
 
 const constants = withOverrides(ATTEMPT_CONSTANTS);

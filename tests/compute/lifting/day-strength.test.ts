@@ -7,7 +7,7 @@ import {
   spreadOfAttempt,
 } from "../../../src/compute/lifting/day-strength.ts";
 import { makeChance } from "../../../src/compute/lifting/make-chance.ts";
-import { withOverrides } from "../../../src/compute/with-overrides.ts";
+import { withOverrides } from "../../../src/compute/overrides/with-overrides.ts";
 
 const constants = withOverrides(ATTEMPT_CONSTANTS);
 const snatch = { overheadCatch: true };

@@ -6,7 +6,7 @@ import { withIron } from "../../../src/compute/lifting/lifting-input.ts";
 import { windowOf } from "../../../src/compute/lifting/lifting-window.ts";
 import { objectiveOf } from "../../../src/compute/lifting/objective.ts";
 import { isFault, readyLift } from "../../../src/compute/lifting/ready-lift.ts";
-import { withOverrides } from "../../../src/compute/with-overrides.ts";
+import { withOverrides } from "../../../src/compute/overrides/with-overrides.ts";
 import { cleanAndJerk, liftingInput } from "../../support/sample-lifting.ts";
 
 const constants = withOverrides(ATTEMPT_CONSTANTS);

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { ATTEMPT_CONSTANTS } from "../../../src/compute/lifting/attempt-constants.ts";
 import { chooseAttempts } from "../../../src/compute/lifting/choose-attempts.ts";
 import { finishOffsets, finishTable } from "../../../src/compute/lifting/finish-table.ts";
-import { withOverrides } from "../../../src/compute/with-overrides.ts";
+import { withOverrides } from "../../../src/compute/overrides/with-overrides.ts";
 import { attemptProblem } from "../../support/attempt-problem.ts";
 import { kg } from "../../support/sample-gym.ts";
 

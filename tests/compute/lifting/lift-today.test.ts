@@ -6,7 +6,7 @@ import type { LiftLine } from "../../../src/compute/lifting/lift-line.ts";
 import { attemptLoss, liftToday } from "../../../src/compute/lifting/lift-today.ts";
 import { makeChance, updateBelief } from "../../../src/compute/lifting/make-chance.ts";
 import type { WorkBefore } from "../../../src/compute/lifting/work-loss.ts";
-import { withOverrides } from "../../../src/compute/with-overrides.ts";
+import { withOverrides } from "../../../src/compute/overrides/with-overrides.ts";
 import type { Athlete } from "../../../src/models/athlete.ts";
 import { liftResult, movementMap, sampleAthlete, sampleLift } from "../../support/sample-lifter.ts";
 

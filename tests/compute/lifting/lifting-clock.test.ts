@@ -6,7 +6,7 @@ import {
   liftingClock,
   liftSeconds,
 } from "../../../src/compute/lifting/lifting-clock.ts";
-import { withOverrides } from "../../../src/compute/with-overrides.ts";
+import { withOverrides } from "../../../src/compute/overrides/with-overrides.ts";
 
 const constants = withOverrides(ATTEMPT_CONSTANTS);
 const clockOf = (more: Partial<ClockInput>) =>

@@ -6,7 +6,7 @@ import {
   shortWindowFault,
   stepsFault,
 } from "../../../src/compute/lifting/lifting-faults.ts";
-import { sayFault } from "../../../src/models/say-fault.ts";
+import { sayFault } from "../../../src/reading/say-fault.ts";
 
 const workout = { file: "content/workouts/grindstone.mdx", line: 7, column: 5 };
 const athlete = { file: "athletes/ada.yaml", line: 1, column: 1 };

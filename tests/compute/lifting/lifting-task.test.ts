@@ -4,7 +4,7 @@ import { type LiftingInput, withIron } from "../../../src/compute/lifting/liftin
 import { liftingTask, type LiftingTask } from "../../../src/compute/lifting/lifting-task.ts";
 import { liftToday } from "../../../src/compute/lifting/lift-today.ts";
 import { objectiveOf } from "../../../src/compute/lifting/objective.ts";
-import { withOverrides } from "../../../src/compute/with-overrides.ts";
+import { withOverrides } from "../../../src/compute/overrides/with-overrides.ts";
 import { liftResult, movementMap, sampleAthlete } from "../../support/sample-lifter.ts";
 import { cleanAndJerk, liftingInput, liftPart, windowOfSeconds } from "../../support/sample-lifting.ts";
 import { kg } from "../../support/sample-gym.ts";

@@ -7,7 +7,7 @@ import {
   lengthOf,
   windowOf,
 } from "../../../src/compute/lifting/lifting-window.ts";
-import { withOverrides } from "../../../src/compute/with-overrides.ts";
+import { withOverrides } from "../../../src/compute/overrides/with-overrides.ts";
 import { seconds } from "../../../src/models/quantity.ts";
 import { liftingInput, liftPart, windowOfSeconds } from "../../support/sample-lifting.ts";
 

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { ATTEMPT_CONSTANTS } from "../../../src/compute/lifting/attempt-constants.ts";
 import { madeLine } from "../../../src/compute/lifting/describe-lift.ts";
 import { percentageRule } from "../../../src/compute/lifting/percentage-rule.ts";
-import { withOverrides } from "../../../src/compute/with-overrides.ts";
+import { withOverrides } from "../../../src/compute/overrides/with-overrides.ts";
 import { attemptProblem, everyAttempt, planned } from "../../support/attempt-problem.ts";
 
 const constants = withOverrides(ATTEMPT_CONSTANTS);

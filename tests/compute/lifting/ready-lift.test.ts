@@ -4,7 +4,7 @@ import { type LiftingInput, withIron } from "../../../src/compute/lifting/liftin
 import { windowOf } from "../../../src/compute/lifting/lifting-window.ts";
 import { objectiveOf } from "../../../src/compute/lifting/objective.ts";
 import { isFault, readyLift } from "../../../src/compute/lifting/ready-lift.ts";
-import { withOverrides } from "../../../src/compute/with-overrides.ts";
+import { withOverrides } from "../../../src/compute/overrides/with-overrides.ts";
 import { seconds } from "../../../src/models/quantity.ts";
 import { liftResult, sampleAthlete, sampleLift } from "../../support/sample-lifter.ts";
 import { cleanAndJerk, liftingInput, liftPart, windowOfSeconds } from "../../support/sample-lifting.ts";

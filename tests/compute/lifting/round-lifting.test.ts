@@ -3,7 +3,7 @@ import { ATTEMPT_CONSTANTS } from "../../../src/compute/lifting/attempt-constant
 import { roundLiftsOf } from "../../../src/compute/lifting/lift-line.ts";
 import { type LiftingInput, withIron } from "../../../src/compute/lifting/lifting-input.ts";
 import { planRounds } from "../../../src/compute/lifting/round-lifting.ts";
-import { withOverrides } from "../../../src/compute/with-overrides.ts";
+import { withOverrides } from "../../../src/compute/overrides/with-overrides.ts";
 import type { Lifting } from "../../../src/models/plan/lifting.ts";
 import { liftResult, sampleAthlete } from "../../support/sample-lifter.ts";
 import { cleanAndJerk, liftingInput, liftPart, roundsCourse } from "../../support/sample-lifting.ts";

@@ -5,7 +5,7 @@ import { withIron } from "../../../src/compute/lifting/lifting-input.ts";
 import { objectiveOf } from "../../../src/compute/lifting/objective.ts";
 import { isFault, readyLift } from "../../../src/compute/lifting/ready-lift.ts";
 import { shareWindow } from "../../../src/compute/lifting/share-window.ts";
-import { withOverrides } from "../../../src/compute/with-overrides.ts";
+import { withOverrides } from "../../../src/compute/overrides/with-overrides.ts";
 import { liftResult, movementMap, sampleAthlete, sampleLift } from "../../support/sample-lifter.ts";
 import { liftingInput, liftPart, windowOfSeconds } from "../../support/sample-lifting.ts";
 

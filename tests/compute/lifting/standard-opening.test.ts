@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { ATTEMPT_CONSTANTS } from "../../../src/compute/lifting/attempt-constants.ts";
 import { standardOpening } from "../../../src/compute/lifting/standard-opening.ts";
-import { withOverrides } from "../../../src/compute/with-overrides.ts";
+import { withOverrides } from "../../../src/compute/overrides/with-overrides.ts";
 import { attemptProblem } from "../../support/attempt-problem.ts";
 
 const constants = withOverrides(ATTEMPT_CONSTANTS);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { ATTEMPT_CONSTANTS } from "../../../src/compute/lifting/attempt-constants.ts";
 import { shareStillLost, workLoss, type MuscleWork } from "../../../src/compute/lifting/work-loss.ts";
-import { withOverrides } from "../../../src/compute/with-overrides.ts";
+import { withOverrides } from "../../../src/compute/overrides/with-overrides.ts";
 
 const constants = withOverrides(ATTEMPT_CONSTANTS);
 const squat = { taxes: { legs: 1, "hips-and-back": 0.5, lungs: 0.4 } };

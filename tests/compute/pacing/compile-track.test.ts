@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import type { MovementCapacity } from "../../../src/compute/capacity/movement-capacity.ts";
+import type { MovementCapacity } from "../../../src/compute/motion/movement-capacity.ts";
 import { compileTrack } from "../../../src/compute/pacing/compile-track.ts";
-import { rulesFor } from "../../../src/compute/pacing/rules.ts";
-import type { Track } from "../../../src/compute/pacing/track.ts";
-import { tasksOf } from "../../../src/compute/pacing/track-task.ts";
+import { rulesFor } from "../../../src/compute/motion/rules.ts";
+import type { Track } from "../../../src/compute/motion/track.ts";
+import { tasksOf } from "../../../src/compute/motion/track-task.ts";
 import type { Course } from "../../../src/models/course.ts";
 import { metres, seconds } from "../../../src/models/quantity.ts";
 import type { Score } from "../../../src/models/workout.ts";

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { Capacity, MovementCapacity } from "../../../src/compute/capacity/movement-capacity.ts";
+import type { Capacity, MovementCapacity } from "../../../src/compute/motion/movement-capacity.ts";
 import { pacePart } from "../../../src/compute/pacing/pace-part.ts";
 import { pacingField } from "../../../src/models/plan/pacing.ts";
 import { seconds } from "../../../src/models/quantity.ts";

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { drain, fullReserve, refill } from "../../../src/compute/pacing/reserve.ts";
-import { rulesFor } from "../../../src/compute/pacing/rules.ts";
+import { drain, fullReserve, refill } from "../../../src/compute/motion/reserve.ts";
+import { rulesFor } from "../../../src/compute/motion/rules.ts";
 import { seconds } from "../../../src/models/quantity.ts";
 
 /*

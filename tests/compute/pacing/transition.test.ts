@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { rulesFor } from "../../../src/compute/pacing/rules.ts";
-import { tasksOf, type TrackTask } from "../../../src/compute/pacing/track-task.ts";
+import { rulesFor } from "../../../src/compute/motion/rules.ts";
+import { tasksOf, type TrackTask } from "../../../src/compute/motion/track-task.ts";
 import { transitionTo } from "../../../src/compute/pacing/transition.ts";
 import type { CourseEffort } from "../../../src/models/course.ts";
 import { metres, seconds } from "../../../src/models/quantity.ts";

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { buildGoals, type BuildGoalsInput } from "../../../src/compute/warm-up/build-goals.ts";
 import { WARM_UP_CONSTANTS } from "../../../src/compute/warm-up/constants.ts";
-import { withOverrides } from "../../../src/compute/with-overrides.ts";
+import { withOverrides } from "../../../src/compute/overrides/with-overrides.ts";
 import { kilograms } from "../../../src/models/quantity.ts";
 import { athlete, type PartSketch, plannedParts } from "../../support/hand-made.ts";
 import { sampleMovements } from "../../support/sample-movements.ts";

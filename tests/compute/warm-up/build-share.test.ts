@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { buildShare, type BuildShareInput } from "../../../src/compute/warm-up/build-share.ts";
 import { WARM_UP_CONSTANTS } from "../../../src/compute/warm-up/constants.ts";
-import { withOverrides } from "../../../src/compute/with-overrides.ts";
+import { withOverrides } from "../../../src/compute/overrides/with-overrides.ts";
 import { kilograms } from "../../../src/models/quantity.ts";
 import { LEVELS, RECOVERIES } from "../../../src/models/vocabulary.ts";
 import { athlete } from "../../support/hand-made.ts";

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import type { BuildGoal } from "../../../src/compute/warm-up/build-goals.ts";
 import { WARM_UP_CONSTANTS } from "../../../src/compute/warm-up/constants.ts";
 import { FEWEST_SETS, lastsOf, planBuild, setsWanted } from "../../../src/compute/warm-up/plan-build.ts";
-import { withOverrides } from "../../../src/compute/with-overrides.ts";
+import { withOverrides } from "../../../src/compute/overrides/with-overrides.ts";
 import { fifteenKiloBar, kiloGym, poundGym, twentyKiloBar } from "../../support/sample-gym.ts";
 
 const numbers = withOverrides(WARM_UP_CONSTANTS);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { WARM_UP_CONSTANTS } from "../../../src/compute/warm-up/constants.ts";
 import { joinEfforts, primerWords, rehearsedEfforts } from "../../../src/compute/warm-up/primer-words.ts";
-import { withOverrides } from "../../../src/compute/with-overrides.ts";
+import { withOverrides } from "../../../src/compute/overrides/with-overrides.ts";
 import { plannedParts } from "../../support/hand-made.ts";
 import { sampleMovements } from "../../support/sample-movements.ts";
 

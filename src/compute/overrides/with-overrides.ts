@@ -1,0 +1,17 @@
+import type { Sourced } from "../../models/movement.ts";
+
+/**
+ * The plain numbers of a model's constants, each replaced where the coach sets it differently.
+ * Names the model does not know are left alone: they belong to another model.
+ *
+ * @example withOverrides({ rest: { value: 60, source: "", confidence: "judgement" } }, { rest: 90 }).rest // => 90
+ */
+export function withOverrides<Name extends string>(
+  constants: Readonly<Record<Name, Sourced<number>>>,
+  overrides: Readonly<Record<string, number>> = {},
+): Readonly<Record<Name, number>> {
+  const names = Object.keys(constants) as Name[];
+  return Object.fromEntries(
+    names.map((name) => [name, overrides[name] ?? constants[name].value]),
+  ) as Readonly<Record<Name, number>>;
+}

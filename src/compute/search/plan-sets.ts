@@ -1,0 +1,185 @@
+import { evenSets, largestSet, type SetQuestion, setsReach } from "./largest-sets.ts";
+import { type Breaking, leastTimeOf, LONGEST_TRIED, REACHED } from "./least-time.ts";
+import type { Rules } from "../motion/rules.ts";
+
+/** Sets in order, none larger than the one before; the mean rest between two; seconds per unit inside the sets. */
+export type SetPlan = {
+  readonly sizes: readonly number[];
+  readonly rest: number;
+  readonly cycle: number;
+  /** Rest needed before the first unit can be done at all. */
+  readonly restFirst: number;
+  /** Seconds of all of it. */
+  readonly total: number;
+  /** Seconds of the fastest way, rest before it included. */
+  readonly leastTotal: number;
+};
+
+/** A set of at most this share of what is possible is never broken. */
+const EASY = 0.5;
+
+/**
+ * Breaks an amount into sets.
+ *
+ * The fastest way is found first: for every sensible number of sets the shortest equal rest with which sets taken as
+ * large as allowed are enough; the least total time wins, but fewer sets are taken if they cost next to nothing. A set is allowed up to a share of
+ * what the muscle could do then, so it ends before failure; a single is always allowed where one is possible. Where more time
+ * is given than the fastest way needs, the time goes into the cycle, then into rests, in as few sets as keep each
+ * rest below the longest sensible one.
+ */
+export function planSets(question: SetQuestion, rules: Rules): SetPlan {
+  const { amount, fastest, time } = question;
+  if (!Number.isFinite(question.unbroken) || amount <= 0)
+    return oneSet(question, Math.max(fastest, time / Math.max(amount, 1e-9)), 0);
+  const restFirst = restBefore(question, rules);
+  const start = restFirst > 0 ? rested(question, rules, restFirst) : question;
+  const fast = fastestWay(start, rules);
+  const leastTotal = fast.total + restFirst;
+  if (time <= leastTotal + 1e-9) return { ...fast, restFirst, total: leastTotal, leastTotal };
+  return { ...spreadOut(start, rules, fast, time - restFirst, restFirst), leastTotal };
+}
+
+const oneSet = (question: SetQuestion, cycle: number, restFirst: number): SetPlan => ({
+  sizes: [question.amount],
+  rest: 0,
+  cycle,
+  restFirst,
+  total: question.amount * cycle + restFirst,
+  leastTotal: question.amount * question.fastest + restFirst,
+});
+
+/** Seconds of rest before one unit (or the whole amount, if it must be unbroken) is possible. */
+function restBefore(question: SetQuestion, rules: Rules): number {
+  const needed = question.unbrokenOnly
+    ? Math.min(question.amount, question.unbroken)
+    : Math.min(1, question.unbroken);
+  let rest = 0;
+  let state = question;
+  while ((state.fast + state.slow) * question.unbroken < needed - 1e-9 && rest < LONGEST_TRIED) {
+    rest += 2;
+    state = rested(question, rules, rest);
+  }
+  return rest;
+}
+
+function rested(question: SetQuestion, rules: Rules, rest: number): SetQuestion {
+  const free = rest * rules.recoverySpeed * question.muscleRecovery;
+  const fastFull = question.full * rules.refillFastShare;
+  const slowFull = question.full - fastFull;
+  return {
+    ...question,
+    fast: fastFull - (fastFull - question.fast) * Math.exp(-free / rules.refillFastSeconds),
+    slow: slowFull - (slowFull - question.slow) * Math.exp(-free / rules.refillSlowSeconds),
+  };
+}
+
+function fastestWay(question: SetQuestion, rules: Rules): SetPlan {
+  const { amount, fastest } = question;
+  const way = leastTimeOf(question, rules);
+  if (way.kind === "one-set") return oneSet(question, way.cycle, 0);
+  // What fewer sets may cost goes into the rests, so that the sets need not fall off so steeply.
+  const { sizes, rest } = inWholeUnits(question, rules, way.ways, way.total);
+  // Without a way in parts of units its total is no measure of anything.
+  const allowed = way.ways.length > 0 ? way.total : 0;
+  const cycle = Math.max(fastest, (allowed - (sizes.length - 1) * rest) / amount);
+  const spent = amount * cycle + (sizes.length - 1) * rest;
+  return { sizes, rest, cycle, restFirst: 0, total: spent, leastTotal: spent };
+}
+
+/** Rests are lengthened by this factor until whole units fit. */
+const LENGTHENED = 1.05;
+/** Whole units may use so much more of what is possible than parts of units were allowed. */
+const ROUNDING = 0.1;
+
+/** Whole sets that fit into a time: the fewest that stay near the share allowed, else those that use least of what is possible. */
+function inWholeUnits(
+  question: SetQuestion,
+  rules: Rules,
+  ways: readonly Breaking[],
+  total: number,
+): { readonly sizes: readonly number[]; readonly rest: number } {
+  const resting = total - question.amount * question.fastest;
+  let best: { sizes: readonly number[]; rest: number; use: number } | undefined;
+  for (const { count } of ways) {
+    const rest = resting / (count - 1);
+    if (rest < rules.breakShortest) break;
+    const even = evenSets(question, rules, count, rest);
+    if (!even) continue;
+    if (!best || even.use < best.use - 1e-9) best = { ...even, rest };
+    if (even.use <= rules.spareShare + ROUNDING) return best;
+  }
+  return best ?? lengthened(question, rules, ways);
+}
+
+/**
+ * The quickest way once rests are lengthened until whole units fit, one at a time among the ways tried. Sets never grow, so a number of
+ * sets that the first one cannot carry is hopeless, however long the rests.
+ */
+function lengthened(
+  question: SetQuestion,
+  rules: Rules,
+  ways: readonly Breaking[],
+): { readonly sizes: readonly number[]; readonly rest: number } {
+  const { amount, fast, slow, fastest } = question;
+  const first = Math.floor(largestSet(fast + slow, question, rules, fastest, 1) + 1e-9);
+  const oneByOne = { count: Math.ceil(amount), rest: rules.breakShortest };
+  let best: { sizes: readonly number[]; rest: number; resting: number } | undefined;
+  for (const way of [...ways, oneByOne]) {
+    if (first * way.count < amount) continue;
+    for (let rest = way.rest; rest < LONGEST_TRIED; rest *= LENGTHENED) {
+      const resting = (way.count - 1) * rest;
+      if (best && resting >= best.resting) break;
+      const even = evenSets(question, rules, way.count, rest);
+      if (!even) continue;
+      best = { sizes: even.sizes, rest, resting };
+      break;
+    }
+  }
+  return best ?? singles(question);
+}
+
+/** One at a time with the longest rest tried: all that is left where the muscle hardly refills. */
+const singles = (question: SetQuestion): SetPlan => {
+  const count = Math.ceil(question.amount);
+  const total = question.amount * question.fastest + (count - 1) * LONGEST_TRIED;
+  const sizes = Array.from({ length: count }, (_, i) => Math.min(1, question.amount - i));
+  return { sizes, rest: LONGEST_TRIED, cycle: question.fastest, restFirst: 0, total, leastTotal: total };
+};
+
+/** Uses more time than the fastest way needs. */
+function spreadOut(
+  question: SetQuestion,
+  rules: Rules,
+  fast: SetPlan,
+  time: number,
+  restFirst: number,
+): SetPlan {
+  const { amount, fastest, held } = question;
+  const even = time / amount;
+  const slowest = held ? fastest * rules.slowestInSet : Number.POSITIVE_INFINITY;
+  const unbroken =
+    amount <= largestSet(question.fast + question.slow, question, rules, even, rules.spareShare);
+  if (question.unbrokenOnly || (unbroken && even <= slowest)) {
+    return { ...oneSet(question, even, restFirst), total: time + restFirst };
+  }
+  if (amount <= largestSet(question.fast + question.slow, question, rules, fastest, EASY)) {
+    // A small set is not broken up for want of hurry: the athlete breathes before it instead.
+    const breathing = time - amount * slowest;
+    return { ...oneSet(question, slowest, restFirst + breathing), total: time + restFirst };
+  }
+  const cycle = Math.min(slowest, Math.max(fastest, fastest * 1.1));
+  const resting = Math.max(time - amount * cycle, (fast.sizes.length - 1) * fast.rest);
+  const most = Math.max(2, Math.ceil(amount));
+  const fewest = Math.min(most, Math.max(2, Math.ceil(resting / rules.breakLongest) + 1));
+  for (let count = fewest; count <= most; count += 1) {
+    const rest = resting / (count - 1);
+    if (rest < rules.breakShortest) break;
+    if (setsReach(question, rules, count, rest, rules.spareShare) < amount * (1 - REACHED)) continue;
+    const sizes = evenSets(question, rules, count, rest)?.sizes;
+    if (!sizes) continue;
+    const total = time + restFirst;
+    return { ...fast, sizes, rest, cycle: (time - (sizes.length - 1) * rest) / amount, restFirst, total };
+  }
+  const breaks = (fast.sizes.length - 1) * fast.rest;
+  return { ...fast, cycle: (time - breaks) / amount, restFirst, total: time + restFirst };
+}

@@ -1,0 +1,49 @@
+import type { Rules } from "../motion/rules.ts";
+import type { Track } from "../motion/track.ts";
+import type { Sensitivity } from "./sensitivity.ts";
+
+/** The plan's margin is chosen for at most this spread: an athlete feels on the day when a guess was far off. */
+const MOST_SPREAD_PLANNED_FOR = 0.06;
+/** Share of what is not known of the athlete that they do not feel before it is too late. */
+const NOT_FELT = 0.5;
+
+/** Relative spread of the result from what is not known of each task, errors of different movements being independent. */
+function modelSpread(track: Track, weights: ArrayLike<number>): number {
+  const byMovement = new Map<string, number>();
+  track.tasks.forEach((task, t) => {
+    const id = task.movement.id;
+    byMovement.set(id, (byMovement.get(id) ?? 0) + (weights[t] ?? 0) * task.capacity.error);
+  });
+  let variance = 0;
+  for (const error of byMovement.values()) variance += error ** 2;
+  return Math.sqrt(variance);
+}
+
+/** Shares of the work by task, as written (before anything is solved). */
+function workShares(track: Track): Float64Array {
+  const shares = new Float64Array(track.tasks.length);
+  let all = 0;
+  for (let i = 0; i < track.length; i += 1) {
+    const task = track.task[i] as number;
+    if (task < 0) continue;
+    const amount = track.amount[i] as number;
+    const time = track.time[i] as number;
+    const open = Number.isFinite(time) && time > 0 ? Math.min(time, 600) : 60;
+    const work = Number.isFinite(amount) ? amount * (track.perUnit[i] as number) : open;
+    shares[task] = (shares[task] as number) + work;
+    all += work;
+  }
+  return all > 0 ? shares.map((work) => work / all) : shares;
+}
+
+/** The spread a plan's margin is chosen for: form, and the part of what is not known that is not felt in time. */
+export const spreadToPlanFor = (rules: Rules, model: number): number =>
+  Math.min(MOST_SPREAD_PLANNED_FOR, Math.hypot(rules.formSpread, NOT_FELT * model));
+
+/** The spread to plan a track for, before anything is solved. */
+export const plannedSpread = (track: Track, rules: Rules): number =>
+  spreadToPlanFor(rules, modelSpread(track, workShares(track)));
+
+/** The spread of results: form and everything not known. */
+export const resultSpread = (track: Track, rules: Rules, sensitivity: Sensitivity): number =>
+  Math.hypot(rules.formSpread, modelSpread(track, sensitivity));

@@ -1,0 +1,30 @@
+import type { FindMovement } from "../find-movement.ts";
+import type { DateOrder } from "../quantities/date.ts";
+import type { MassUnit } from "../../models/quantity.ts";
+
+/** A workout as far as athletes speak of it. */
+export type KnownWorkout = {
+  readonly id: string;
+  readonly title: string;
+  /** Absent when the workout's own file has faults. */
+  readonly parts?: readonly string[];
+  /** The workout names a competition, also where that one's file has faults. */
+  readonly ofCompetition: boolean;
+  readonly competition?: KnownCompetition;
+};
+
+export type KnownCompetition = { readonly zone: string; readonly opens: string; readonly closes: string };
+
+/** What an athlete file may refer to, and how its dates are read. */
+export type AthleteContext = {
+  readonly findMovement: FindMovement;
+  /** The same for the names of lifts. */
+  readonly findLift: FindMovement;
+  /** Option ids and names by choice id. */
+  readonly choices: ReadonlyMap<string, readonly { readonly id: string; readonly name: string }[]>;
+  readonly gyms: readonly string[];
+  readonly workouts: ReadonlyMap<string, KnownWorkout>;
+  readonly dates?: DateOrder;
+  /** The unit the athlete reads loads in; proposed first where a unit is missing. */
+  readonly units?: MassUnit;
+};

@@ -1,0 +1,145 @@
+import * as z from "zod";
+import type { LoggedAttempt, LoggedResult } from "../../models/athlete.ts";
+import { nearestName } from "../../models/nearest.ts";
+import { readDate } from "../quantities/date.ts";
+import { readMass } from "../quantities/mass.ts";
+import { ask, reject, take, type Reading } from "../quantities/reading.ts";
+import { readClock } from "../quantities/time.ts";
+import type { Seconds } from "../../models/quantity.ts";
+import { tellRefusal } from "../refuse.ts";
+import { listField } from "../schemas/list-field.ts";
+import { countField, massField, quantityField, timeField } from "../schemas/quantity-field.ts";
+import { tellReading } from "../schemas/take-reading.ts";
+import { wordField } from "../schemas/word-field.ts";
+import { FEELINGS } from "../../models/vocabulary.ts";
+import type { AthleteContext, KnownWorkout } from "./context.ts";
+import { resolveWorkout } from "./start-entries.ts";
+
+const VERSIONS = ["prescribed", "scaled"] as const;
+const ATTEMPT = "a load, made or missed, and the clock, such as `90 kg made 1:05`";
+
+/** `90 kg made 1:05`, `95 kg missed at 3:10`, `95 kg`. */
+function readAttempt(text: string): Reading<LoggedAttempt> {
+  const parts =
+    /^(.*?(?:kg|kgs|lbs?|#|pounds?|\d))\s*(?:,|:)?\s*(made|good|yes|ok|✓|missed|miss|failed|fail|no|x|✗)?\s*(?:,|at|@)?\s*(\d{0,2}:\d\d(?:[.,]\d+)?)?$/i.exec(
+      text.trim(),
+    );
+  if (!parts) return reject("this is not an attempt", ATTEMPT);
+  const mass = readMass(parts[1] ?? "");
+  if (!mass.ok) return { ...mass, allowed: ATTEMPT };
+  const clock = parts[3] === undefined ? undefined : readClock(parts[3]);
+  if (clock?.ok === false) return clock;
+  const word = parts[2]?.toLowerCase();
+  if (word === undefined) {
+    return ask("was it made or missed?", [`${text.trim()} made`, `${text.trim()} missed`], ATTEMPT);
+  }
+  const made = ["made", "good", "yes", "ok", "✓"].includes(word);
+  return take(
+    { load: mass.value, made, ...(clock === undefined ? {} : { at: clock.value }) },
+    mass.approximate,
+  );
+}
+
+const resultObject = z.strictObject({
+  workout: z.string().describe("the workout, by the name of its file"),
+  part: z.string().optional().describe("the part, where the workout has more than one"),
+  date: z.string().nullable().optional().describe("the day it was done, such as `2026-11-28`"),
+  time: timeField.optional().describe("the time it took, such as `9:41`"),
+  reps: countField.optional().describe("the reps (or calories, or metres) done"),
+  load: massField.optional().describe("the load lifted, such as `100 kg`"),
+  splits: listField(quantityField<Seconds>(readClock), { split: true })
+    .optional()
+    .describe("the clock at the end of each line of the workout, in order: `[1:02, 2:10, 3:25]`"),
+  attempts: listField(quantityField<LoggedAttempt>(readAttempt))
+    .optional()
+    .describe("lifts in order: `[90 kg made 1:05, 95 kg missed 3:10]`"),
+  felt: wordField(FEELINGS, { good: "right", fine: "right", died: "blew-up", blowup: "blew-up" })
+    .optional()
+    .describe(`how it felt: ${FEELINGS.join(", ")}`),
+  version: wordField(VERSIONS, { rx: "prescribed", "as written": "prescribed", s: "scaled" })
+    .optional()
+    .describe("`scaled` where an easier version was done; left out: as prescribed"),
+});
+
+export const writtenResults = listField(resultObject).describe(
+  "workouts done: `{workout: low-water, date: 2026-11-28, time: 9:41, splits: [1:02, 2:10], felt: hard}`",
+);
+
+/** Reads logged results: the workout and part exist, something was logged, splits go up. */
+export function readResults(
+  written: z.output<typeof writtenResults>,
+  ctx: z.RefinementCtx,
+  context: AthleteContext,
+): readonly LoggedResult[] {
+  return written.flatMap((entry, index) => {
+    const workout = resolveWorkout(entry.workout, { path: [index, "workout"] }, ctx, context);
+    const part = resolvePart(entry.part, workout, index, ctx);
+    const date =
+      entry.date === undefined || entry.date === null ? undefined : readDate(entry.date, context.dates);
+    if (date) tellReading(ctx, date, { path: [index, "date"] });
+    const { time, reps, load, splits = [], attempts = [], felt, version = "prescribed" } = entry;
+    if (
+      time === undefined &&
+      reps === undefined &&
+      load === undefined &&
+      splits.length + attempts.length === 0
+    ) {
+      tellRefusal(ctx, {
+        path: [index],
+        problem: "nothing of the result is written down",
+        allowed: "`time`, `reps`, `load`, `splits` or `attempts`",
+        remedy: "Add what was done, or delete the entry.",
+      });
+    }
+    const fallsBack = splits.findIndex((clock, at) => at > 0 && clock <= (splits[at - 1] ?? 0));
+    if (fallsBack > 0) {
+      tellRefusal(ctx, {
+        path: [index, "splits", fallsBack],
+        problem: "the clock goes back here",
+        allowed: "the running clock at the end of each line, always going up",
+        remedy: "Write clocks, not the seconds each line took.",
+      });
+    }
+    if (!workout || part === undefined) return [];
+    return [
+      {
+        workout: workout.id,
+        part,
+        ...(date?.ok === true ? { date: date.value } : {}),
+        ...(time === undefined ? {} : { time }),
+        ...(reps === undefined ? {} : { reps }),
+        ...(load === undefined ? {} : { load }),
+        splits,
+        attempts,
+        ...(felt === undefined ? {} : { felt }),
+        version,
+      },
+    ];
+  });
+}
+
+function resolvePart(
+  written: string | undefined,
+  workout: KnownWorkout | undefined,
+  index: number,
+  ctx: z.RefinementCtx,
+): string | undefined {
+  const parts = workout?.parts;
+  if (!workout || parts === undefined) return undefined;
+  const [only, another] = parts;
+  if (written === undefined && another === undefined) return only;
+  const part = parts.find((name) => name.toLowerCase() === written?.trim().toLowerCase());
+  if (part !== undefined) return part;
+  const nearest = written === undefined ? undefined : nearestName(written, parts);
+  tellRefusal(ctx, {
+    path: written === undefined ? [index] : [index, "part"],
+    problem:
+      written === undefined
+        ? `the workout has ${parts.length} parts, and which one is missing`
+        : "the workout has no part of this name",
+    allowed: parts.join(", "),
+    nearest,
+    remedy: "Add `part:` with one of the names allowed.",
+  });
+  return undefined;
+}

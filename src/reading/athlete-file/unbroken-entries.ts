@@ -1,0 +1,80 @@
+import * as z from "zod";
+import type { UnbrokenBest } from "../../models/athlete.ts";
+import { answerWord } from "../quantities/answer-word.ts";
+import { readCount } from "../quantities/count.ts";
+import { readLength } from "../quantities/length.ts";
+import { readMass } from "../quantities/mass.ts";
+import { reject, take, type Reading } from "../quantities/reading.ts";
+import { inMetres, type Mass } from "../../models/quantity.ts";
+import { tellRefusal } from "../refuse.ts";
+import { tellReading } from "../schemas/take-reading.ts";
+import type { AthleteContext } from "./context.ts";
+import { resolveMovement } from "./resolve-movement.ts";
+
+export const writtenUnbroken = z
+  .record(z.string(), z.union([z.string(), z.null()]))
+  .describe(
+    "best sets without a break by movement: `pull-up: 22`, with a load `thruster: 21 at 43 kg`; `?` for not known, `none` for cannot",
+  );
+
+export type UnbrokenEntries = {
+  readonly unbroken: readonly UnbrokenBest[];
+  readonly cannot: readonly string[];
+};
+
+/** Reads the best sets; none and not known are kept apart. */
+export function readUnbroken(
+  written: z.output<typeof writtenUnbroken>,
+  ctx: z.RefinementCtx,
+  context: AthleteContext,
+): UnbrokenEntries {
+  const unbroken: UnbrokenBest[] = [];
+  const cannot: string[] = [];
+  const seen = new Map<string, string>();
+  for (const [name, text] of Object.entries(written)) {
+    const movement = resolveMovement(ctx, context.findMovement, name, { path: [name], at: "name" })?.movement;
+    const earlier = movement && seen.get(movement.id);
+    if (movement) seen.set(movement.id, name);
+    if (earlier !== undefined) {
+      const problem = `this movement stands here twice, also as "${earlier}"`;
+      tellRefusal(ctx, { path: [name], at: "name", problem, remedy: "Keep the better of the two lines." });
+    }
+    const word = text === null ? "unknown" : answerWord(text);
+    if (word === "cannot" && movement) cannot.push(movement.id);
+    if (word === "unclear") {
+      tellRefusal(ctx, {
+        path: [name],
+        severity: "question",
+        problem: "this can mean not known or cannot, and those are different plans",
+        allowed: "a whole number, `?` for not known, `none` for cannot",
+        remedy: "Write `?` or `none`, whichever is meant, or the number.",
+      });
+    }
+    if (word !== undefined || text === null) continue;
+    const set = readSet(text, movement?.counts.includes("metres") === true);
+    tellReading(ctx, set, { path: [name] });
+    if (set.ok && movement) unbroken.push({ movement: movement.id, ...set.value });
+  }
+  return { unbroken, cannot };
+}
+
+type Set = { readonly reps: number; readonly load?: Mass };
+
+function readSet(text: string, inMetresToo: boolean): Reading<Set> {
+  const [, amount = text, loadText] = /^(.+?)\s*(?:\bat\b|@|\bwith\b)\s*(.+)$/i.exec(text) ?? [];
+  const count = readCount(amount);
+  const length = !count.ok && inMetresToo ? readLength(amount) : undefined;
+  const reps = length?.ok === true ? take(inMetres(length.value)) : count;
+  if (loadText === undefined || !reps.ok)
+    return reps.ok ? { ...reps, value: { reps: reps.value } } : withLoads(reps);
+  const load = readMass(loadText);
+  return load.ok ? take({ reps: reps.value, load: load.value }) : load;
+}
+
+const withLoads = <T>(reading: Reading<T> & { readonly ok: false }): Reading<Set> =>
+  reading.severity === "question"
+    ? reading
+    : reject(
+        reading.problem,
+        "a whole number such as `22`, with a load `21 at 43 kg`, `?` for not known, `none` for cannot",
+      );

@@ -1,0 +1,114 @@
+import type { PartClock, Score, Step } from "../../models/workout.ts";
+import { effortsOf } from "./default-score.ts";
+import { tellText, type Faults, type Trouble } from "./notation-fault.ts";
+import type { WorkReading } from "./read-steps.ts";
+import type { TextSource } from "./token.ts";
+
+/** Scores that need intervals: timed passes, or rounds where a time is scored. */
+const OF_INTERVALS: readonly Score["kind"][] = [
+  "lowest-interval",
+  "highest-interval",
+  "sum-of-lowest",
+  "slowest-interval",
+  "intervals-completed",
+];
+
+/** Tells a score that cannot come out of the work, and how distances and holds are counted where that is not written. */
+export function checkScore(
+  score: Score,
+  clock: PartClock,
+  steps: readonly Step[],
+  source: TextSource,
+  reading: WorkReading | undefined,
+  faults: Faults,
+): void {
+  const trouble = misfit(score, clock, steps);
+  if (trouble !== undefined) tellText(faults, source, trouble);
+  if (reading === undefined || !countsReps(score, clock)) return;
+  // Rounds are counted without what is done before the first of them.
+  const scored = score.kind === "rounds-and-reps" ? steps.filter(hasPasses) : steps;
+  tellUncounted(scored, reading);
+}
+
+function misfit(score: Score, clock: PartClock, steps: readonly Step[]): Trouble | undefined {
+  const efforts = effortsOf(steps);
+  const units = efforts.flatMap((step) => step.pieces.map(({ amount }) => unitOf(amount)));
+  if (score.kind === "time" && (clock.kind === "amrap" || clock.kind === "max-load")) {
+    return {
+      problem: "a part of fixed length has no time to score",
+      remedy: "Write `for time:` as its kind, or another score.",
+    };
+  }
+  if (score.kind === "calories" && !units.includes("calories")) {
+    return {
+      problem: "no line is counted in calories",
+      remedy: "Write the amount in calories, or another score.",
+    };
+  }
+  if (score.kind === "metres" && !units.includes("metres")) {
+    return {
+      problem: "no line is counted in metres",
+      remedy: "Write the amount in metres, or another score.",
+    };
+  }
+  const ofLoads = score.kind === "load" || score.kind === "sum-of-loads";
+  if (ofLoads && clock.kind !== "max-load") {
+    return {
+      problem: "a load is the score of a part in which the athlete chooses it",
+      allowed:
+        "`max load: 6:00`; with set loads that rise `score: intervals completed`, with a load of choice `score: load x reps`",
+      remedy: "Write `max load:` as the kind of the part, or another score.",
+    };
+  }
+  if (score.kind === "rounds-and-reps" && clock.kind !== "amrap") {
+    return {
+      problem: "rounds and reps are the score of an AMRAP",
+      remedy: "Write `score: reps`, or `amrap:` as the kind of the part.",
+    };
+  }
+  if (OF_INTERVALS.includes(score.kind) && !steps.some(hasPasses)) {
+    return {
+      problem: "the score is of intervals, and the work has none",
+      allowed: "a block with `every`, with `on` and `off`, or with rounds",
+      remedy: "Write the intervals as a block, or another score.",
+    };
+  }
+  return undefined;
+}
+
+const hasPasses = (step: Step): boolean =>
+  step.kind === "block" && (step.passes.kind !== "once" || step.steps.some(hasPasses));
+
+function unitOf(amount: ReturnType<typeof effortsOf>[number]["pieces"][number]["amount"]): string {
+  if (amount.kind !== "counted") return amount.unit;
+  const { amount: counted } = amount;
+  const [first] =
+    counted.kind === "listed" ? counted.values : [counted.kind === "same" ? counted.value : counted.start];
+  return first?.unit ?? "reps";
+}
+
+/** Whether anything is counted in reps where some may be missing: then it matters what a distance counts. */
+const countsReps = (score: Score, clock: PartClock): boolean =>
+  score.kind === "reps" ||
+  score.kind === "rounds-and-reps" ||
+  (score.kind === "time" && clock.kind === "for-time" && clock.cap !== undefined);
+
+function tellUncounted(steps: readonly Step[], reading: WorkReading): void {
+  const told = new Set<string>();
+  for (const step of effortsOf(steps)) {
+    const odd = step.pieces.find(
+      ({ amount }) => ["metres", "seconds"].includes(unitOf(amount)) && isCounted(amount),
+    );
+    if (odd === undefined || step.countsAs !== undefined || told.has(step.written)) continue;
+    told.add(step.written);
+    reading.tellStep(step, {
+      problem: "what this counts for the score is not said, and it is taken as 1",
+      allowed: "`, counts 10`, `, counts 1 per 5 ft`, `, counts 0`",
+      remedy: "Write what the rules say it counts.",
+      severity: "notice",
+    });
+  }
+}
+
+const isCounted = (amount: { readonly kind: string }): boolean =>
+  amount.kind === "counted" || amount.kind === "ladder";

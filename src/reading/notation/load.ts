@@ -1,0 +1,203 @@
+import type { Movement } from "../../models/movement.ts";
+import type { ByRound, Load } from "../../models/workout.ts";
+import { skip, skipOneOf, type Cursor } from "./cursor.ts";
+import { takeMovements } from "./movement-phrase.ts";
+import { tell, type Trouble } from "./notation-fault.ts";
+import type { Entry } from "./number-series.ts";
+import type { LineSetting, Reading } from "./reading.ts";
+import type { RoundValues } from "./round-values.ts";
+import { byRound } from "./rounds.ts";
+import { writtenBy, type Token } from "./token.ts";
+
+const CHOICE = [
+  "any load",
+  "any weight",
+  "own choice",
+  "own load",
+  "athlete's choice",
+  "athletes choice",
+  "a load of choice",
+] as const;
+
+/** Takes `any load`: the athlete chooses. */
+export const takeChosenLoad = (cursor: Cursor): Load | undefined =>
+  skipOneOf(cursor, CHOICE) === undefined ? undefined : { kind: "athletes-choice" };
+
+/** Takes `body mass` without a number before it: all of it. */
+export const takeBodyMass = (cursor: Cursor): Load | undefined =>
+  skipOneOf(cursor, ["body mass", "body weight", "bodyweight"]) === undefined
+    ? undefined
+    : { kind: "share-of-body-mass", share: 1 };
+
+/** What a share refers to: `of clean and jerk`, `of best`, or nothing for the movement itself. */
+export function takeShareOf(
+  cursor: Cursor,
+  reading: Reading,
+): { readonly ok: boolean; readonly of?: string } {
+  if (!skip(cursor, "of")) return { ok: true };
+  skipOneOf(cursor, ["the best", "the", "your", "best", "max"]);
+  if (skipOneOf(cursor, ["1 rm", "1rm", "rm", "best", "it"]) !== undefined) return { ok: true };
+  const before = cursor.index;
+  if (cursor.index >= cursor.tokens.length) return { ok: true };
+  const movements = takeMovements(cursor, reading);
+  const [movement] = movements ?? [];
+  if (movement === undefined) return { ok: false };
+  skipOneOf(cursor, ["1rm", "rm", "best"]);
+  if (movement.loading?.lift === true) return { ok: true, of: movement.id };
+  tell(reading.faults, cursor.tokens.slice(before, cursor.index), cursor.tokens, {
+    problem: `${movement.name} has no best lift of which this could be a share`,
+    remedy: "Name a lift, such as `of clean and jerk`, or write the load in kg or lb.",
+  });
+  return { ok: false };
+}
+
+/** The loads of a line by round from numbers with units. Undefined with a fault noted. */
+export function settleLoad(
+  values: RoundValues,
+  of: string | undefined,
+  setting: Pick<LineSetting, "passes" | "by">,
+  reading: Reading,
+): ByRound<Load> | undefined {
+  const loads: Load[] = [];
+  const [first] = values.entries;
+  for (const entry of [...values.entries, ...(values.step ? [values.step.entry] : [])]) {
+    const load = loadOf(
+      { ...entry, ...(entry.unit === undefined && first?.unit ? { unit: first.unit } : {}) },
+      of,
+      reading,
+    );
+    if (load === undefined) return undefined;
+    loads.push(load);
+  }
+  const step = values.step && loads.at(-1);
+  if (step !== undefined && step.kind !== loads[0]?.kind) {
+    tell(reading.faults, values.tokens, values.tokens, {
+      problem: "the step is not in the unit of the start",
+      remedy: "Write both in the same unit, for example `60 kg up by 5 kg`.",
+    });
+    return undefined;
+  }
+  return byRound(loads, values, setting, reading, (load) => signedLoad(load, values.step?.sign ?? 1));
+}
+
+function signedLoad(load: Load, sign: 1 | -1): Load {
+  if (load.kind === "mass") return { ...load, mass: { ...load.mass, value: load.mass.value * sign } };
+  return load.kind === "athletes-choice" ? load : { ...load, share: load.share * sign };
+}
+
+function loadOf(entry: Entry, of: string | undefined, reading: Reading): Load | undefined {
+  const { unit, value, tokens } = entry;
+  const wrong = (problem: string, remedy: string): Load | undefined => {
+    tell(reading.faults, tokens, tokens, {
+      problem,
+      allowed: "kg, lb, % of a lift, body mass",
+      remedy,
+    });
+    return undefined;
+  };
+  if (unit === undefined) {
+    return wrong(
+      "a load needs its unit",
+      `Write \`${plain(tokens)} kg\` or \`${plain(tokens)} lb\`, whichever is meant.`,
+    );
+  }
+  if (value <= 0) return wrong("a load must be over 0", "Correct the number.");
+  switch (unit.kind) {
+    case "mass": {
+      const alternative = entry.alternative;
+      const other =
+        alternative?.unit.kind === "mass"
+          ? { value: alternative.value, unit: alternative.unit.unit }
+          : undefined;
+      return {
+        kind: "mass",
+        pieces: entry.pieces ?? 1,
+        mass: { value, unit: unit.unit },
+        ...(other === undefined ? {} : { alternative: other }),
+      };
+    }
+    case "share":
+      if (value < 5 || value > 150) {
+        return wrong(
+          `${value} % of a lift is no load anybody uses`,
+          "Write the share in per cent, such as `at 70%`.",
+        );
+      }
+      return { kind: "share-of-best", share: value / 100, ...(of === undefined ? {} : { of }) };
+    case "body-mass": {
+      const share = value / unit.per;
+      if (share > 5)
+        return wrong(
+          `${share} times body mass is no load`,
+          "Write `at 0.75 body mass` or `at 75% body mass`.",
+        );
+      return { kind: "share-of-body-mass", share };
+    }
+    default:
+      return wrong("this is not a unit of a load", "Write the load in kg or lb.");
+  }
+}
+
+const plain = (tokens: readonly Token[]): string => tokens.map((token) => token.text).join("");
+
+/**
+ * The load checked against how the movement is held: one object or bar, or two pieces. What is held in each hand must
+ * say how many pieces it is (`saysPieces`), since one mass may be that of one or of both. False with a fault noted.
+ */
+export function fitsLoad(
+  load: ByRound<Load>,
+  saysPieces: boolean,
+  movements: readonly Movement[],
+  tokens: readonly Token[],
+  reading: Reading,
+): boolean {
+  const loads = load.kind === "listed" ? load.values : [load.kind === "same" ? load.value : load.start];
+  const masses = loads.filter((one) => one.kind === "mass");
+  const trouble = misfit(
+    movements,
+    masses,
+    saysPieces,
+    writtenBy(tokens),
+    loads.some((one) => one.kind === "share-of-best" && one.of === undefined),
+  );
+  if (trouble !== undefined) tell(reading.faults, tokens, tokens, trouble);
+  return trouble === undefined;
+}
+
+function misfit(
+  movements: readonly Movement[],
+  masses: readonly (Load & { readonly kind: "mass" })[],
+  saysPieces: boolean,
+  mass: string,
+  isShareOfItself: boolean,
+): Trouble | undefined {
+  const unloaded = movements.find((movement) => movement.loading === undefined);
+  if (unloaded !== undefined) {
+    return {
+      problem: `${unloaded.name} is not described as done with a load`,
+      remedy:
+        "Name the movement that is done with it (see content/movements), or leave the load out; what is worn for the whole part stands under `wearing:`.",
+    };
+  }
+  const name = movements[0]?.name ?? "it";
+  if (isShareOfItself && movements[0]?.loading?.lift !== true) {
+    return {
+      problem: `${name} has no best lift of which this could be a share`,
+      remedy: "Name a lift, such as `at 70% of clean and jerk`, or write the load in kg or lb.",
+    };
+  }
+  const held = movements[0]?.loading?.held;
+  if (held !== "pair" && masses.some((one) => one.pieces > 1)) {
+    return {
+      problem: `${name} is done with one ${held === "bar" ? "bar" : "load"}, not with several pieces`,
+      remedy: "Write the whole load, or name the movement done with two, such as a dumbbell one.",
+    };
+  }
+  if (held !== "pair" || saysPieces || masses.length === 0) return undefined;
+  return {
+    problem: `${name} is mostly done with one in each hand, and whether this is the load of one of two, or of one alone, is not said`,
+    allowed: `\`2 x ${mass}\` for one in each hand, \`1 x ${mass}\` for one alone`,
+    remedy: `Write \`2 x ${mass}\` if there is one in each hand.`,
+    severity: "question",
+  };
+}

@@ -1,0 +1,188 @@
+import type { AthleteContext, KnownCompetition, KnownWorkout } from "./athlete-file/context.ts";
+import type { Competition } from "../models/competition.ts";
+import { checkAthletes, type AthleteOfFile } from "./data-folder/check-athletes.ts";
+import { checkFields, checkNames } from "./data-folder/check-workout.ts";
+import { makeCollector, type Collector } from "./data-folder/collect.ts";
+import { readLibrary } from "./data-folder/read-library.ts";
+import { sortFiles, type SortedFiles } from "./data-folder/sort-files.ts";
+import type { Data } from "../models/data.ts";
+import type { Checked, Fault } from "../models/fault.ts";
+import type { Field } from "../models/field.ts";
+import { idOfFile } from "./file-name.ts";
+import { liftFinder, movementFinder } from "./find-movement.ts";
+import type { Movement } from "../models/movement.ts";
+import { comparable } from "../models/nearest.ts";
+import { athleteReader, bandReader } from "./read-athlete.ts";
+import { readField } from "./read-field.ts";
+import { readWorkout } from "./read-workout.ts";
+import { readYaml, type SourceFile } from "./read.ts";
+import { inReadingOrder } from "./say-fault.ts";
+import { competitionSchema } from "./schemas/competition-schema.ts";
+import { gymSchema } from "./schemas/gym-schema.ts";
+import { settingsSchema, USUAL_SETTINGS } from "./schemas/settings-schema.ts";
+import type { Workout } from "../models/workout.ts";
+
+/**
+ * Reads everything people wrote: the built-in library and the own data folder, whose files replace built-in ones of the
+ * same name. References are checked: movements by any of their names, gyms, workouts, competitions, fields, options. All
+ * faults of all files are told at once, in the order of files and lines. Never throws.
+ */
+export function readData(builtIn: readonly SourceFile[], own: readonly SourceFile[]): Checked<Data> {
+  const files = sortFiles(builtIn, own);
+  const collector = makeCollector();
+  collector.faults.push(...files.faults);
+  const { library, broken } = readLibrary(files.of, collector);
+  const gymIds = files.of.gyms.map(({ path }) => idOfFile(path));
+  const settings = readSettings(files, gymIds, collector) ?? USUAL_SETTINGS;
+  const findMovement = movementFinder(library.movements);
+  const gyms = readEach(files.of.gyms, (file) => readYaml(file, gymSchema, { scalars: "text" }), collector);
+  const competitions = readEach(
+    files.of.competitions,
+    (file) => readYaml(file, competitionSchema(findMovement, settings.dates), { scalars: "text" }),
+    collector,
+  );
+  const fields = readFields(files.of.fields, collector);
+  const workouts = readWorkouts(files.of, library.movements, fields, collector);
+  const context: AthleteContext = {
+    findMovement,
+    findLift: liftFinder(library.movements),
+    choices: choicesOf(library.movements),
+    gyms: gymIds,
+    workouts: knownWorkouts(files.of.workouts, workouts, competitions),
+    ...(settings.dates === undefined ? {} : { dates: settings.dates }),
+  };
+  const athletes = readAthletes(files.of.athletes, workouts, library.movements, context, collector);
+  const readBand = bandReader(context);
+  const bands = files.of.bands.flatMap((file) => collector.take(readBand(file)) ?? []);
+  const faults = inReadingOrder(withoutConsequences(collector.faults, broken));
+  if (faults.length > 0) return { ok: false, faults };
+  const notices = inReadingOrder(collector.notices);
+  const value: Data = {
+    settings,
+    workouts,
+    athletes,
+    gyms,
+    competitions,
+    fields,
+    bands: bands.toSorted((one, other) => one.order - other.order),
+    library,
+    notices,
+  };
+  return { ok: true, value, notices };
+}
+
+function readSettings(files: SortedFiles, gymIds: readonly string[], collector: Collector) {
+  if (!files.settings) return undefined;
+  // An empty settings file is the same as none.
+  if (files.settings.text.replace(/^\s*(?:#.*)?$/gm, "").trim() === "") return undefined;
+  return collector.take(readYaml(files.settings, settingsSchema(gymIds), { scalars: "text" }));
+}
+
+/** Values by id, the name of the file. */
+function readEach<T extends object>(
+  files: readonly SourceFile[],
+  read: (file: SourceFile) => Checked<T>,
+  collector: Collector,
+): ReadonlyMap<string, T & { readonly id: string }> {
+  return new Map(
+    files.flatMap((file) => {
+      const value = collector.take(read(file));
+      const id = idOfFile(file.path);
+      return value === undefined ? [] : [[id, { ...value, id }] as const];
+    }),
+  );
+}
+
+const readFields = (files: readonly SourceFile[], collector: Collector): ReadonlyMap<string, Field> =>
+  new Map(
+    files.flatMap((file) =>
+      (collector.take(readField(file)) ?? []).map((field) => [field.id, field] as const),
+    ),
+  );
+
+function readWorkouts(
+  files: SortedFiles["of"],
+  movements: ReadonlyMap<string, Movement>,
+  fields: ReadonlyMap<string, Field>,
+  collector: Collector,
+): readonly Workout[] {
+  const names = {
+    competitions: files.competitions.map(({ path }) => idOfFile(path)),
+    fields: files.fields.map(({ path }) => idOfFile(path)),
+  };
+  return files.workouts.flatMap((file) => {
+    const workout = collector.take(readWorkout(file, movements));
+    collector.faults.push(...checkNames(file, names));
+    if (!workout) return [];
+    collector.faults.push(...checkFields(workout, file, fields, movements));
+    return [workout];
+  });
+}
+
+function readAthletes(
+  files: readonly SourceFile[],
+  workouts: readonly Workout[],
+  movements: ReadonlyMap<string, Movement>,
+  context: AthleteContext,
+  collector: Collector,
+) {
+  const read = athleteReader(context);
+  const athletes = files.flatMap((file): readonly AthleteOfFile[] => {
+    const athlete = collector.take(read(file));
+    return athlete ? [{ athlete, file }] : [];
+  });
+  for (const fault of checkAthletes(athletes, workouts, movements)) {
+    (fault.severity === "notice" ? collector.notices : collector.faults).push(fault);
+  }
+  return athletes.map(({ athlete }) => athlete);
+}
+
+/** Workouts by id as athletes speak of them; one with faults in its file is known by its name alone. */
+function knownWorkouts(
+  files: readonly SourceFile[],
+  workouts: readonly Workout[],
+  competitions: ReadonlyMap<string, Competition>,
+): ReadonlyMap<string, KnownWorkout> {
+  return new Map(
+    files.map((file) => {
+      const id = idOfFile(file.path);
+      const workout = workouts.find((each) => each.id === id);
+      if (!workout) return [id, { id, title: id, ofCompetition: true }];
+      const competition: KnownCompetition | undefined =
+        workout.competition === undefined ? undefined : competitions.get(workout.competition);
+      const known: KnownWorkout = {
+        id,
+        title: workout.title,
+        parts: workout.parts.map((part) => part.name),
+        ofCompetition: workout.competition !== undefined,
+        ...(competition === undefined ? {} : { competition }),
+      };
+      return [id, known];
+    }),
+  );
+}
+
+/** Options by choice; a choice that several movements offer has the options of all of them. */
+function choicesOf(movements: ReadonlyMap<string, Movement>): AthleteContext["choices"] {
+  const choices = new Map<string, { readonly id: string; readonly name: string }[]>();
+  for (const movement of movements.values()) {
+    for (const { id, options } of movement.choices) {
+      const known = choices.get(id) ?? [];
+      choices.set(id, [
+        ...known,
+        ...options.filter((option) => known.every((other) => other.id !== option.id)),
+      ]);
+    }
+  }
+  return choices;
+}
+
+/** A movement whose own file has faults is not told as missing wherever it is named. */
+function withoutConsequences(faults: readonly Fault[], broken: readonly string[]): readonly Fault[] {
+  const names = new Set(broken.flatMap((id) => [comparable(id), `${comparable(id)}s`]));
+  return names.size === 0
+    ? faults
+    : faults.filter(
+        ({ found, place }) => !names.has(comparable(found)) || place.file.includes("content/movements/"),
+      );
+}

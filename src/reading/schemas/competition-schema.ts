@@ -1,0 +1,93 @@
+import * as z from "zod";
+import { resolveMovement } from "../athlete-file/resolve-movement.ts";
+import type { Competition } from "../../models/competition.ts";
+import type { FindMovement } from "../find-movement.ts";
+import { exists, isZone, readDateTime } from "../quantities/date-time.ts";
+import type { DateOrder } from "../quantities/date.ts";
+import { instantOf } from "../quantities/instant.ts";
+import { refuse, tellRefusal } from "../refuse.ts";
+import { listField } from "./list-field.ts";
+import { quantityField, timeField } from "./quantity-field.ts";
+import { nameField, textField } from "./text-field.ts";
+import { wordField } from "./word-field.ts";
+import { mapReading } from "../quantities/reading.ts";
+
+const zone = z.string().transform((text, ctx): string => {
+  const name = text.trim();
+  if (isZone(name)) return name;
+  return refuse(ctx, {
+    problem: "this is no time zone",
+    allowed: "a name of the tz database: area and city, such as `Europe/Berlin` or `America/New_York`",
+    remedy: "Write the time zone in which the opening and closing times are meant.",
+  });
+});
+
+/** The file of a competition, `content/competitions/*.yaml`. */
+export const competitionSchema = (findMovement: FindMovement, dates?: DateOrder) => {
+  const clock = quantityField<string>((text) => mapReading(readDateTime(text, dates), ({ at }) => at));
+  return z
+    .strictObject({
+      name: nameField.describe("the name of the competition"),
+      zone: zone.describe("the time zone of its times, such as `Europe/Berlin`"),
+      opens: clock.describe("local date and time when results are first accepted: `2026-11-26 18:00`"),
+      closes: clock.describe("local date and time of the deadline: `2026-11-30 20:00`"),
+      counts: wordField(["best", "last", "first"] as const)
+        .default("best")
+        .describe(
+          "which result counts when a workout is done more than once: best, last or first; best if left out",
+        ),
+      ties: listField(textField).default([]).describe("how ties are broken, in your words"),
+      "may come": listField(z.string(), { split: true })
+        .default([])
+        .transform((names, ctx) =>
+          names.flatMap(
+            (name, index) => resolveMovement(ctx, findMovement, name, { path: [index] })?.movement.id ?? [],
+          ),
+        )
+        .describe("movements that may still come: `[snatch, row]`"),
+      rules: listField(textField)
+        .default([])
+        .describe("event rules that prevail over the plan, in your words"),
+      "bar counts": wordField(["as-weighed", "15-kg-as-35-lb"] as const)
+        .optional()
+        .describe("how the rules count the bar: `as weighed` or `15 kg as 35 lb`"),
+      loading: wordField(["alone", "help-allowed"] as const)
+        .optional()
+        .describe("who may change plates: `alone` or `help allowed`"),
+      briefing: timeField.optional().describe("time taken by the briefing before the start: `5 min`"),
+    })
+    .transform((written, ctx): Omit<Competition, "id"> => {
+      const { opens, closes, zone: there } = written;
+      for (const name of ["opens", "closes"] as const) {
+        if (!exists(written[name], there)) {
+          tellRefusal(ctx, {
+            path: [name],
+            problem: `clocks in ${there} go forward that night, and this time is left out`,
+            remedy: "Write a time an hour later.",
+          });
+        }
+      }
+      if (instantOf(opens, there) >= instantOf(closes, there)) {
+        tellRefusal(ctx, {
+          path: ["closes"],
+          problem: `it closes before it opens (${opens.replace("T", " ")})`,
+          remedy: "Correct one of the two times.",
+        });
+      }
+      const { name, counts, ties, rules, loading, briefing } = written;
+      const barCounts = written["bar counts"];
+      return {
+        name,
+        zone: there,
+        opens,
+        closes,
+        counts,
+        ties,
+        mayCome: written["may come"],
+        rules,
+        ...(barCounts === undefined ? {} : { barCounts }),
+        ...(loading === undefined ? {} : { loading }),
+        ...(briefing === undefined ? {} : { briefing }),
+      };
+    });
+};

@@ -1,0 +1,77 @@
+import * as z from "zod";
+import { metres } from "../../models/quantity.ts";
+import type { Settings } from "../../models/settings.ts";
+import { tellRefusal } from "../refuse.ts";
+import { gymName } from "./gym-name.ts";
+import { known } from "./list-field.ts";
+import { metresField, numberField, yesNoField } from "./quantity-field.ts";
+import { nameField } from "./text-field.ts";
+import { wordField } from "./word-field.ts";
+
+/** Distance from which a sheet is read at the rig, metres: in reach of an arm, and as far as one page has room for figures of 20 arcminutes. */
+const NEAREST = 0.4;
+const FARTHEST = 4;
+
+/** What holds where `content/settings.yaml` says nothing. */
+export const USUAL_SETTINGS: Settings = {
+  title: "Strategy",
+  readAt: metres(1.5),
+  seed: 1,
+  passcode: false,
+  overrides: {},
+};
+
+/** The file `content/settings.yaml`: what a coach sets once. */
+export const settingsSchema = (gyms: readonly string[]) =>
+  z
+    .strictObject({
+      title: known(nameField).describe("the name of the site, shown on the general pages"),
+      "read at": metresField
+        .optional()
+        .describe("how far away the sheet is read at the rig: `1.5 m`; letters grow with it"),
+      seed: known(numberField).describe(
+        "a whole number that fixes the simulated days; the same number gives the same plan",
+      ),
+      gym: known(gymName(gyms)).describe(
+        "the gym of athletes who name none, by the name of its file in content/gyms",
+      ),
+      passcode: yesNoField
+        .optional()
+        .describe("whether every brief asks for a passcode on top of its link: `yes` or `no`"),
+      dates: wordField(["day-first", "month-first"] as const)
+        .optional()
+        .describe("how dates in numbers such as 3/4/26 are read in all files: `day first` or `month first`"),
+      overrides: z
+        .record(z.string(), numberField)
+        .optional()
+        .describe("numbers of the model that you set differently, by their name: `{transition: 4}`"),
+    })
+    .transform((written, ctx): Settings => {
+      const readAt = written["read at"] ?? USUAL_SETTINGS.readAt;
+      if (readAt < NEAREST || readAt > FARTHEST) {
+        tellRefusal(ctx, {
+          path: ["read at"],
+          problem: "no sheet on one page can be read from there",
+          allowed: `${NEAREST} m to ${FARTHEST} m`,
+          remedy: "Write the distance between eyes and sheet, such as `1.5 m`.",
+        });
+      }
+      const seed = written.seed ?? USUAL_SETTINGS.seed;
+      if (!Number.isSafeInteger(seed)) {
+        tellRefusal(ctx, {
+          path: ["seed"],
+          problem: "the seed must be a whole number",
+          remedy: "Write a whole number such as `1`.",
+        });
+      }
+      const { title = USUAL_SETTINGS.title, gym, passcode = false, dates, overrides = {} } = written;
+      return {
+        title,
+        readAt,
+        seed,
+        ...(gym === undefined ? {} : { gym }),
+        passcode,
+        ...(dates === undefined ? {} : { dates }),
+        overrides,
+      };
+    });

@@ -1,0 +1,57 @@
+import { describe, expect, it } from "vitest";
+import { readYaml } from "../../../src/reading/read.ts";
+import { settingsSchema, USUAL_SETTINGS } from "../../../src/reading/schemas/settings-schema.ts";
+import { lines, tellFaults } from "../../support/tell-faults.ts";
+
+const read = (...entries: readonly string[]) =>
+  readYaml({ path: "content/settings.yaml", text: entries.join("\n") }, settingsSchema(["mill"]), {
+    scalars: "text",
+  });
+
+describe("the settings file", () => {
+  it("needs nothing", () => {
+    expect(read("title:")).toEqual({ ok: true, value: USUAL_SETTINGS, notices: [] });
+  });
+
+  it("sets title, distance, seed, gym, passcode, order of dates and numbers of the model", () => {
+    const written = [
+      "title: Lantern Week",
+      "read at: 2 m",
+      "seed: 7",
+      "gym: mill",
+      "passcode: yes",
+      "dates: day first",
+      "overrides: {transition: 4,5}",
+    ];
+    expect(read(...written)).toMatchObject({
+      ok: true,
+      value: {
+        title: "Lantern Week",
+        readAt: 2,
+        seed: 7,
+        gym: "mill",
+        passcode: true,
+        dates: "day-first",
+        overrides: { transition: 4.5 },
+      },
+    });
+  });
+
+  it("tells a distance nobody reads from, and a seed that is not whole", () => {
+    expect(tellFaults(read("read at: 10 m", "seed: 1.5"))).toEqual([
+      lines(
+        "line 1, column 10: Fault",
+        "found    10 m",
+        "wrong    no sheet on one page can be read from there",
+        "allowed  0.4 m to 4 m",
+        "to do    Write the distance between eyes and sheet, such as `1.5 m`.",
+      ),
+      lines(
+        "line 2, column 7: Fault",
+        "found    1.5",
+        "wrong    the seed must be a whole number",
+        "to do    Write a whole number such as `1`.",
+      ),
+    ]);
+  });
+});
