@@ -247,6 +247,23 @@ describe("a field of scores as published", () => {
     );
   });
 
+  it("takes reps short for reps left without asking, and wants all reps of the workout beside them", () => {
+    const rows = ["score", "11:47", "28 reps short", "30 left", "171 reps scaled", "not done"];
+    // 214 in all: 186 and 184 done
+    expect(only("# total reps: 214", ...rows)).toMatchObject({
+      finished: [{ value: 707, count: 1 }],
+      capped: [
+        { value: 184, count: 1 },
+        { value: 186, count: 1 },
+      ],
+      leftOut: [
+        { reason: "scaled", rows: 1 },
+        { reason: "not done", rows: 1 },
+      ],
+    });
+    expect(tell(...rows)[0]).toContain("because  without the number of all reps, reps left cannot be told");
+  });
+
   it("tells scaled from seconds, and takes no tie-break for a score", () => {
     expect(
       only("score", "1169 s", "19:40 s", "19:31 - s", "203 reps (scaled)", "214 reps (12:30)", "TC", "CUT"),
@@ -284,7 +301,7 @@ describe("a field of scores as published", () => {
         "line 3, column 1: Question",
         "found    214",
         "because  this number does not say what it counts",
-        "to do    Write `214 reps`, or a time such as `19:29`, or name the column by its unit.",
+        "to do    Write `214 reps`, or a time such as `11:47`, or name the column by its unit.",
       ),
     ]);
   });
@@ -460,7 +477,7 @@ describe("a table that cannot be a field", () => {
       lines(
         "line 20, column 1: Fault",
         "wrong    more than one result in twenty could not be read",
-        "allowed  `19:29`, `214 reps`, `CAP+28`, `185 lb`, `0` for not done, `- s` behind a scaled result",
+        "allowed  `11:47`, `186 reps`, `28 reps short`, `185 lb`, `not done`, `scaled` behind a scaled result",
         "to do    Check that the column holds one score in each line.",
       ),
     ]);

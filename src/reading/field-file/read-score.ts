@@ -31,7 +31,7 @@ export function readScore(row: CsvRow, reading: ScoreReading): ReadScore | { rea
   if (scaled || scaledGroup) return { ...base, side: "left-out", reason: "scaled" };
   if (score.kind === "no-result" && measureKind(reading) !== "load")
     return { ...base, side: "left-out", reason: "not done" };
-  if (score.kind === "cap-plus") return atTheCap(score.number, base, text, reading);
+  if (score.kind === "cap-plus") return atTheCap(score, base, text, reading);
   if (score.kind === "cap-alone")
     return { ...base, side: "left-out", reason: "stopped by the cap without a number of reps" };
   if (score.kind === "rounds") return inRounds(score, base, text, reading);

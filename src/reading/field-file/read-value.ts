@@ -59,7 +59,7 @@ function bareValue(
       return { ...base, side: "capped", value };
     case "text": {
       const problem = "this number does not say what it counts";
-      const remedy = `Write \`${takeDoubtOff(text).core} reps\`, or a time such as \`19:29\`, or name the column by its unit.`;
+      const remedy = `Write \`${takeDoubtOff(text).core} reps\`, or a time such as \`11:47\`, or name the column by its unit.`;
       return { fault: faultAt(file, base.line, text, problem, remedy, { severity: "question" }) };
     }
     case "load": {
@@ -104,14 +104,15 @@ export function inRounds(
   return { fault: faultAt(file, base.line, text, problem, remedy, { severity: "question" }) };
 }
 
-/** Whether the number behind `CAP+` is done or left turns the ranking around, so the file must say it once. */
+/** Whether a number at the cap is done or left turns the ranking around, so the score or the file must say it. */
 export function atTheCap(
-  number: number,
+  { number, is }: { readonly number: number; readonly is?: "left" },
   base: Base,
   text: string,
   { file, remarks }: ScoreReading,
 ): ReadScore | { readonly fault: Fault } {
-  const { capPlus, totalReps } = remarks;
+  const { totalReps } = remarks;
+  const capPlus = is ?? remarks.capPlus;
   if (capPlus === "done") return { ...base, side: "capped", value: number };
   if (capPlus === "left" && totalReps !== undefined && totalReps >= number) {
     return { ...base, side: "capped", value: totalReps - number };

@@ -11,8 +11,8 @@ export type ScoreText = {
     | { readonly kind: "time"; readonly seconds: number }
     | { readonly kind: "reps" | "calories" | "metres"; readonly amount: number }
     | { readonly kind: "load"; readonly value: number; readonly unit: MassUnit }
-    /** At the cap; whether the number is done or left the text does not say. */
-    | { readonly kind: "cap-plus"; readonly number: number }
+    /** At the cap; `is` where the text says whether the number is done or left. */
+    | { readonly kind: "cap-plus"; readonly number: number; readonly is?: "left" }
     /** `decimal` where the sign in the number may begin decimals instead of grouping thousands. */
     | { readonly kind: "bare"; readonly number: number; readonly decimal?: number }
     /** Rounds done and reps of the next one. */
@@ -30,13 +30,14 @@ const PRESCRIBED = /(?:\s*[-(,]\s*|\s+)(?:rx'?d?|prescribed)\)?$/i;
 /** The time of a tie-break told beside the score. */
 const TIE_BREAK = /(?:\s*[-,/]?\s*\(?(?:tb|tie-?break)\W*|\s*\()\d{1,2}:\d\d(?:[.,]\d+)?\)?$/i;
 const NO_RESULT =
-  /^(?:|0|-+|n\/?a|dn[fsc]|ds?q|wd|w\/d|withdrawn|cut|absent|no (?:score|result|rep)|none|\?)$/i;
+  /^(?:|0|-+|n\/?a|dn[fsc]|ds?q|wd|w\/d|withdrawn|cut|absent|no (?:score|result|rep)|not done|none|\?)$/i;
 const CAP_ALONE = /^(?:cap|capped|tc|time ?cap(?:ped)?)$/i;
 const CAP_PLUS = /^(?:cap|tc|c|time ?cap|\d{1,2}:\d\d(?::\d\d)?)\s*\+\s*(\d+)(?:\s*reps?)?$/i;
+const REPS_LEFT = /^(\d+)\s*(?:reps?\s*)?(?:short|left|missing)$/i;
 const ROUNDS =
   /^(\d{1,3})(?:\s*(?:rounds?|rds?|r)\s*(?:[+,&]|and)?\s*(?:(\d{1,4})\s*(?:reps?)?)?|\s*\+\s*(\d{1,4})\s*(?:reps?)?)$/i;
 
-/** Reads `19:29`, `214 reps`, `203 reps - s`, `CAP+28`, `12:00+28`, `5+12`, `185 lb`, `0`. */
+/** Reads `11:47`, `186 reps`, `28 reps short`, `171 reps scaled`, `CAP+28`, `12:00+28`, `5+12`, `185 lb`, `0`. */
 export function readScoreText(text: string): ScoreText {
   const plain = plainText(text);
   const scaled = SCALED.test(plain);
@@ -51,6 +52,8 @@ function scoreOf(core: string): ScoreText["score"] {
   if (rounds) return { kind: "rounds", rounds: Number(rounds[1]), reps: Number(rounds[2] ?? rounds[3] ?? 0) };
   const capPlus = CAP_PLUS.exec(core);
   if (capPlus) return { kind: "cap-plus", number: Number(capPlus[1]) };
+  const short = REPS_LEFT.exec(core);
+  if (short) return { kind: "cap-plus", number: Number(short[1]), is: "left" };
   const amount = /^([\d.,' ]+?)\s*(reps?|cals?|calories|m|metres|meters)$/i.exec(core);
   if (amount) {
     const number = writtenNumber(amount[1] ?? "");

@@ -29,7 +29,8 @@ export function tableFault(
       problem,
       "Check that the column holds one score in each line.",
       {
-        allowed: "`19:29`, `214 reps`, `CAP+28`, `185 lb`, `0` for not done, `- s` behind a scaled result",
+        allowed:
+          "`11:47`, `186 reps`, `28 reps short`, `185 lb`, `not done`, `scaled` behind a scaled result",
       },
     );
   }

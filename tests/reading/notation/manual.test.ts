@@ -73,9 +73,9 @@ describe("the manual's lines", () => {
 
 describe("the manual's blocks", () => {
   const lines: Readonly<Record<string, string>> = {
-    "every 1:00, until 100 thruster:": "- 5 burpee\n- max thruster at 43 kg",
+    "every 1:30, until 70 goblet squat:": "- 6 cal ski\n- max goblet squat at 24 kg",
     "every 1:00, 5 rounds, in turn:": "- 10 burpee\n- 10 air squat",
-    "0:20 on, 0:10 off, 8 rounds:": "- max burpee\n- max air squat",
+    "0:40 on, 0:25 off, 6 rounds:": "- max burpee\n- max air squat",
   };
   const frames: readonly string[] = [
     "for time: cap 30:00",
