@@ -9,6 +9,7 @@ import { readChecked } from "./read-checked.ts";
 type Options = CommonOptions & {
   readonly athlete?: string;
   readonly workout?: string;
+  readonly all?: true;
   readonly json?: true;
   readonly schema?: true;
 };
@@ -17,6 +18,7 @@ await run(
   makeCommand("plan", "Prints one athlete's brief of one workout.")
     .option("--athlete <id>", "name of the file in athletes/ without its ending, or the athlete's name")
     .option("--workout <id>", "name of the file in content/workouts/ without its ending, or its title")
+    .option("--all", "every athlete; with --json one plan a line")
     .option("--json", "the whole plan as JSON and nothing else")
     .option("--schema", "the JSON Schema of a plan and nothing else")
     .action((options: Options) => {
@@ -28,14 +30,29 @@ await run(
       const data = readChecked(surroundings, (text) => process.stderr.write(`${text}\n`));
       const athletes = data.athletes.map((value) => ({ id: value.id, name: value.name, value }));
       const workouts = data.workouts.map((value) => ({ id: value.id, name: value.title, value }));
-      const athlete = pick("athlete", options.athlete, athletes);
+      const chosen = athletesAsked(options, athletes);
       const workout = pick("workout", options.workout, workouts);
-      const plan = makePlan({ athlete, workout, data, date: surroundings.date });
-      console.log(options.json ? JSON.stringify(plan, null, 2) : briefText(plan, pc.bold));
+      for (const athlete of chosen) {
+        const plan = makePlan({ athlete, workout, data, date: surroundings.date });
+        const indent = options.all ? undefined : 2;
+        console.log(options.json ? JSON.stringify(plan, null, indent) : briefText(plan, pc.bold));
+      }
     }),
 );
 
 type Named<T> = { readonly id: string; readonly name: string; readonly value: T };
+
+/**
+ * Everybody, or the one athlete that is asked for.
+ *
+ * @throws an Error where both are asked for, or nobody is there.
+ */
+function athletesAsked<T>({ all, athlete }: Options, athletes: readonly Named<T>[]): readonly T[] {
+  if (!all) return [pick("athlete", athlete, athletes)];
+  if (athlete !== undefined) throw new Error("Say --all for everybody or --athlete ID for one, not both.");
+  if (athletes.length === 0) throw new Error("There is no athlete yet. Add a file to athletes/.");
+  return athletes.map(({ value }) => value);
+}
 
 /**
  * The one that is asked for, by id or name.

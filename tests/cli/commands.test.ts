@@ -88,6 +88,22 @@ describe("npm run plan", () => {
     expect([plan.athlete.id, plan.workout.id, plan.date]).toEqual(["orsolo-venn", "gravel-bell", DAY]);
   });
 
+  it("prints one plan a line for everybody", async () => {
+    const { out, code } = await runCommand("plan", [...given, "--workout", "gravel-bell", "--all", "--json"]);
+    expect(code).toBe(0);
+    const plans = out
+      .trimEnd()
+      .split("\n")
+      .map((line) => planSchema.parse(JSON.parse(line)));
+    expect(plans.map(({ athlete }) => athlete.id)).toEqual([
+      "ilvane-quistgard",
+      "orsolo-venn",
+      "tjostolv-nandubay",
+    ]);
+    const both = await runCommand("plan", [...given, "--workout", "gravel-bell", "--all", "--athlete", "x"]);
+    expect(both.err).toBe("Say --all for everybody or --athlete ID for one, not both.\n");
+  });
+
   it("prints the JSON Schema of a plan without reading anything", async () => {
     const { out, code } = await runCommand("plan", ["--schema", "--data", "/nowhere"]);
     expect(code).toBe(0);

@@ -20,9 +20,17 @@ export const afterMissField = z.discriminatedUnion("kind", [
   z.strictObject({ kind: z.literal("stop"), reason: z.enum(["no-time", "no-attempts", "no-gain"]) }),
 ]);
 
+/** A stretch of the clock of the part in which the rules allow attempts. */
+export const liftWindowField = z.strictObject({
+  index: z.int().describe("counted from 1"),
+  opens: secondsField,
+  closes: secondsField,
+});
+
 /** One attempt on the line where every lift before was made. */
 export const attemptField = z.strictObject({
   number: z.int(),
+  window: z.int().optional().describe("number of the window it is made in, where there are several"),
   clock: secondsField.describe("clock of the part at which the lift starts"),
   load: barLoadField,
   chance: shareField.describe("chance that it is made, given that the lifts before were"),
@@ -60,6 +68,7 @@ export const liftField = z.strictObject({
     lossAtLast: shareField.describe("of that still lost at the last lift of the line"),
   }),
   attempts: z.array(attemptField),
+  windows: z.array(liftWindowField).optional().describe("where a lift has windows of its own: all of them"),
   expected: rangeField.describe("best made load, kilograms"),
   chanceOfNone: shareField,
   rule: z.enum(["decision", "fixed-percentages"]).describe("how the attempts were chosen"),

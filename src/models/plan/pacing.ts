@@ -7,6 +7,7 @@ import {
   secondsField,
   shareField,
 } from "./basics.ts";
+import { plateChangeField } from "./lifting.ts";
 
 export const setField = z.strictObject({
   amount: z.number().describe("reps (or the row's unit) in this set"),
@@ -44,7 +45,11 @@ export const pacingRowField = z.strictObject({
   sets: z.array(setField),
   secondsPerUnit: z.number().optional().describe("seconds per unit while working"),
   displayed: displayedPaceField.optional(),
-  transition: secondsField.describe("seconds from the end of the row before to the first rep"),
+  transition: secondsField.describe(
+    "seconds of going to the station and getting ready: from the end of the row before, or of the plate change, to the rest before the first rep",
+  ),
+  restFirst: secondsField.optional().describe("seconds to stand before the first rep, after the transition"),
+  change: plateChangeField.optional().describe("plates to change before the transition"),
   start: secondsField.describe("clock of the part when the transition begins"),
   end: secondsField.describe("clock of the part when the last rep is done"),
   scoreDone: z.number().describe("score units done at the end of the row"),
