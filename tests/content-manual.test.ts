@@ -3,7 +3,7 @@ import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
 import type { AthleteContext } from "../src/reading/athlete-file/context.ts";
 import type { Checked } from "../src/models/fault.ts";
-import { liftFinder, movementFinder } from "../src/reading/find-movement.ts";
+import { liftFinder, movementFinder } from "../src/reading/names/find-movement.ts";
 import { answerWord } from "../src/reading/quantities/answer-word.ts";
 import { readBodyMass } from "../src/reading/quantities/body-mass.ts";
 import { readDateTime } from "../src/reading/quantities/date-time.ts";
@@ -16,13 +16,13 @@ import { athleteReader, bandReader } from "../src/reading/read-athlete.ts";
 import { readData } from "../src/reading/read-data.ts";
 import { readField } from "../src/reading/read-field.ts";
 import { readWorkout } from "../src/reading/read-workout.ts";
-import { readYaml } from "../src/reading/read.ts";
+import { readYaml } from "../src/reading/yaml/read.ts";
 import { sayFaults } from "../src/reading/say-fault.ts";
-import { athleteSchema } from "../src/reading/schemas/athlete-schema.ts";
+import { athleteSchema } from "../src/reading/athlete-file/athlete-schema.ts";
 import { competitionSchema } from "../src/reading/schemas/competition-schema.ts";
 import { gymSchema } from "../src/reading/schemas/gym-schema.ts";
 import { settingsSchema } from "../src/reading/schemas/settings-schema.ts";
-import { spaced } from "../src/reading/schemas/word-field.ts";
+import { spaced } from "../src/reading/fields/word-field.ts";
 import {
   CONDITIONS,
   FEELINGS,

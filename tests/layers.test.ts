@@ -30,11 +30,35 @@ const computeSteps = [
   "plan",
 ];
 
+/** The folders of the reading, likewise. */
+const readingSteps = [
+  "quantities",
+  "files",
+  "yaml",
+  "names",
+  "conditions",
+  "fields",
+  "notation",
+  "athlete-file",
+  "field-file",
+  "schemas",
+  "data-folder",
+  "tables",
+];
+const forReading = ["zod", "yaml", "csv-parse/sync", "temporal-polyfill"];
+
 /** The levels of src. Imports go down, or stay in their own folder, or go beside where it says so. */
 const layers: readonly Layer[] = [
   { folder: "models", level: 0, packages: ["zod"] },
   { folder: "numerics", level: 0, packages: [] },
-  { folder: "reading", level: 1, packages: ["zod", "yaml", "csv-parse/sync", "temporal-polyfill"] },
+  ...readingSteps.map((folder, step): Layer => ({
+    folder: `reading/${folder}`,
+    level: 1,
+    step,
+    packages: forReading,
+  })),
+  // The doors of the reading, which stand above all of its folders.
+  { folder: "reading", level: 1, step: readingSteps.length, packages: forReading },
   ...computeSteps.map((folder, step): Layer => ({
     folder: `compute/${folder}`,
     level: 1,
@@ -79,6 +103,15 @@ describe("the files of src", () => {
     expect(checkLayers(files, layers)).toEqual([]);
   });
 
+  it("stand in a folder of the computation or of the reading that is a level", () => {
+    const inner = files
+      .map(({ path }) => /^(?:compute|reading)\/[^/]+(?=\/)/.exec(path)?.[0])
+      .filter((folder) => folder !== undefined);
+    expect(
+      [...new Set(inner)].filter((folder) => layerOf(`${folder}/x.ts`, layers)?.folder !== folder),
+    ).toEqual([]);
+  });
+
   it("import one another without a ring", () => {
     expect(findCycles(files)).toEqual([]);
   });
@@ -101,6 +134,7 @@ describe("the check of levels", () => {
     file("compute/lifting/plates.ts"),
     file("wording/time.ts"),
     file("numerics/bisect.ts"),
+    file("reading/fields/pace.ts"),
     file("components/Tape.astro"),
     file("site/collections.ts"),
   ];
@@ -119,6 +153,9 @@ describe("the check of levels", () => {
     expect(check("compute/plan/parts.ts", `import { pace } from "../pace.ts";`)).toEqual([
       'compute/plan/parts.ts: imports "../pace.ts"; compute/ is level 1, step 16 and compute/plan/ is level 1, step 15, imports only go down',
     ]);
+    expect(check("reading/yaml/read.ts", `import { pace } from "../fields/pace.ts";`)[0]).toContain(
+      "reading/fields/ is level 1, step 5 and reading/yaml/ is level 1, step 2, imports only go down",
+    );
     expect(check("compute/pace-all.ts", `import { plates } from "./lifting/plates.ts";`)).toEqual([]);
   });
 

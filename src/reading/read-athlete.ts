@@ -3,12 +3,13 @@ import { onceForDates, orderOfDates } from "./athlete-file/date-order.ts";
 import type { Athlete } from "../models/athlete.ts";
 import type { Band } from "../models/band.ts";
 import type { Checked } from "../models/fault.ts";
-import { idOfFile } from "./file-name.ts";
+import { idOfFile } from "./files/id-of-file.ts";
 import type { DateOrder } from "./quantities/date.ts";
 import { MASS_UNITS, type MassUnit } from "../models/quantity.ts";
-import { checkOpened, type SourceFile } from "./read.ts";
-import { athleteSchema, type WrittenAthlete } from "./schemas/athlete-schema.ts";
-import { bandSchema } from "./schemas/band-schema.ts";
+import type { SourceFile } from "./files/source-file.ts";
+import { checkOpened } from "./yaml/read.ts";
+import { athleteSchema, type WrittenAthlete } from "./athlete-file/athlete-schema.ts";
+import { bandSchema } from "./athlete-file/band-schema.ts";
 import { openYaml, type OpenedYaml } from "./yaml/open-yaml.ts";
 
 export type ReadAthlete = (file: SourceFile) => Checked<Athlete>;

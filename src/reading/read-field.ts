@@ -9,9 +9,9 @@ import type { ScoreReading } from "./field-file/score-reading.ts";
 import { readRemarks, type Remarks } from "./field-file/remarks.ts";
 import { countLeftOut, countScores, type Kind, type Score } from "./field-file/sort-scores.ts";
 import { fewAlike, noUnit, tableFault, unknownColumns } from "./field-file/table-faults.ts";
-import { idOfFile } from "./file-name.ts";
+import { idOfFile } from "./files/id-of-file.ts";
 import type { MassUnit } from "../models/quantity.ts";
-import type { SourceFile } from "./read.ts";
+import type { SourceFile } from "./files/source-file.ts";
 
 /**
  * Reads a sample of scores, `content/fields/*.csv`. One field, or one for each division (or lift) of the file, under the

@@ -1,7 +1,7 @@
 import { type MdastNode, mdxToMdast } from "satteri";
 import type { Data } from "../models/data.ts";
 import type { Fault } from "../models/fault.ts";
-import type { SourceFile } from "../reading/read.ts";
+import type { SourceFile } from "../reading/files/source-file.ts";
 import type { Workout } from "../models/workout.ts";
 import { bodyAlone } from "./body-alone.ts";
 import { checkElement, type Element, linkFault, type Tell } from "./check-element.ts";

@@ -4,7 +4,7 @@ import { checkEfforts } from "../compute/capacity/check-efforts.ts";
 import { checkEarlySplits } from "../compute/early-splits/check-early-splits.ts";
 import type { Data } from "../models/data.ts";
 import type { Checked, Fault } from "../models/fault.ts";
-import type { SourceFile } from "../reading/read.ts";
+import type { SourceFile } from "../reading/files/source-file.ts";
 import { readData } from "../reading/read-data.ts";
 import { checkWords } from "./check-words.ts";
 import { LIBRARY_FOLDERS, readFolder, type SourceFolder } from "./read-folder.ts";

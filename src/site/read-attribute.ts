@@ -1,5 +1,5 @@
 import type { Data } from "../models/data.ts";
-import { movementFinder } from "../reading/find-movement.ts";
+import { movementFinder } from "../reading/names/find-movement.ts";
 import { nearestName } from "../models/nearest.ts";
 import { readCount } from "../reading/quantities/count.ts";
 import { readShare } from "../reading/quantities/share.ts";

@@ -1,7 +1,7 @@
 import { existsSync, readdirSync, readFileSync, statSync } from "node:fs";
 import { join } from "node:path";
 import type { Fault } from "../models/fault.ts";
-import type { SourceFile } from "../reading/read.ts";
+import type { SourceFile } from "../reading/files/source-file.ts";
 
 /** Folders of `content/` that the tool brings along; a data folder adds to them. */
 export const LIBRARY_FOLDERS = ["movements", "warm-ups", "recovery", "cautions", "bands"] as const;

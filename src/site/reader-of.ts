@@ -3,7 +3,7 @@ import { bestLift } from "../compute/capacity/best-lift.ts";
 import { chooseBar, nearestLoad } from "../compute/lifting/plates.ts";
 import type { Athlete } from "../models/athlete.ts";
 import type { Data } from "../models/data.ts";
-import { movementFinder } from "../reading/find-movement.ts";
+import { movementFinder } from "../reading/names/find-movement.ts";
 import type { Plan } from "../models/plan/plan.ts";
 
 /** The reader of a coach's text for whom there is a plan: what the words in the text need to know of them. */

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { singlesOf } from "../../src/models/condition.ts";
-import { movementByName } from "../../src/reading/movement-names.ts";
+import { movementByName } from "../../src/reading/names/movement-names.ts";
 import type { Movement } from "../../src/models/movement.ts";
 import { comparable } from "../../src/models/nearest.ts";
 import { inKilograms, inMetres } from "../../src/models/quantity.ts";

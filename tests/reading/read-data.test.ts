@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { readData } from "../../src/reading/read-data.ts";
-import type { SourceFile } from "../../src/reading/read.ts";
+import type { SourceFile } from "../../src/reading/files/source-file.ts";
 import { lines, tellFaults } from "../support/tell-faults.ts";
 
 const file = (path: string, ...rows: readonly string[]): SourceFile => ({ path, text: rows.join("\n") });

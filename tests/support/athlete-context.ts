@@ -1,5 +1,5 @@
 import type { AthleteContext } from "../../src/reading/athlete-file/context.ts";
-import { liftFinder, movementFinder } from "../../src/reading/find-movement.ts";
+import { liftFinder, movementFinder } from "../../src/reading/names/find-movement.ts";
 import { movementsForTests } from "./some-movements.ts";
 
 const competition = { zone: "Europe/Oslo", opens: "2026-11-26T18:00", closes: "2026-11-30T20:00" };

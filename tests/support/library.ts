@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import type * as z from "zod";
 import type { CautionEntry, Library, RecoveryOption, WarmUpBlock } from "../../src/models/library.ts";
-import { readFrontMatter } from "../../src/reading/read.ts";
+import { readFrontMatter } from "../../src/reading/yaml/read.ts";
 import { sayFaults } from "../../src/reading/say-fault.ts";
 import { cautionSchema, recoverySchema, warmUpSchema } from "../../src/reading/schemas/library-schema.ts";
 import { sampleMovements } from "./sample-movements.ts";

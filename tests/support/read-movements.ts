@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import type { Fault } from "../../src/models/fault.ts";
 import type { Movement } from "../../src/models/movement.ts";
-import { readFrontMatter } from "../../src/reading/read.ts";
+import { readFrontMatter } from "../../src/reading/yaml/read.ts";
 import { movementSchema } from "../../src/reading/schemas/movement-schema.ts";
 
 const folder = new URL("../../content/movements/", import.meta.url);

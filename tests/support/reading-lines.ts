@@ -1,4 +1,4 @@
-import { movementByName, namesOfMovements } from "../../src/reading/movement-names.ts";
+import { movementByName, namesOfMovements } from "../../src/reading/names/movement-names.ts";
 import { readEffortLine, type EffortLine } from "../../src/reading/notation/effort-line.ts";
 import type { Faults } from "../../src/reading/notation/notation-fault.ts";
 import type { LineSetting, Reading } from "../../src/reading/notation/reading.ts";

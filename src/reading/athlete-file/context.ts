@@ -1,4 +1,4 @@
-import type { FindMovement } from "../find-movement.ts";
+import type { FindMovement } from "../names/find-movement.ts";
 import type { DateOrder } from "../quantities/date.ts";
 import type { MassUnit } from "../../models/quantity.ts";
 

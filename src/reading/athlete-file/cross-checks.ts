@@ -4,8 +4,8 @@ import { inKilograms, type Kilograms } from "../../models/quantity.ts";
 import { sayMass } from "../quantities/mass.ts";
 import { mostPerBodyMass } from "../quantities/plausible.ts";
 import { sayNumber } from "../quantities/written-number.ts";
-import { tellRefusal } from "../refuse.ts";
-import { spaced } from "../schemas/word-field.ts";
+import { tellRefusal } from "../yaml/refuse.ts";
+import { spaced } from "../fields/word-field.ts";
 import {
   CONDITION_WORDS,
   JOINT_WORDS,

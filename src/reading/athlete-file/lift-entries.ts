@@ -1,6 +1,6 @@
 import * as z from "zod";
 import type { LiftResult } from "../../models/athlete.ts";
-import type { FoundMovement } from "../find-movement.ts";
+import type { FoundMovement } from "../names/find-movement.ts";
 import type { Movement } from "../../models/movement.ts";
 import { inKilograms, type Mass } from "../../models/quantity.ts";
 import { answerWord } from "../quantities/answer-word.ts";
@@ -12,8 +12,8 @@ import { sayMass } from "../quantities/mass.ts";
 import { heaviestLift, LIGHTEST_BARBELL, LIGHTEST_LOAD } from "../quantities/plausible.ts";
 import { ask, askFor, reject, type Reading } from "../quantities/reading.ts";
 import { slips } from "../quantities/slip.ts";
-import { tellRefusal } from "../refuse.ts";
-import { tellReading } from "../schemas/take-reading.ts";
+import { tellRefusal } from "../yaml/refuse.ts";
+import { tellReading } from "../fields/take-reading.ts";
 import type { AthleteContext } from "./context.ts";
 import { resolveMovement } from "./resolve-movement.ts";
 

@@ -1,11 +1,11 @@
 import * as z from "zod";
 import type { Limit } from "../../models/athlete.ts";
 import { readDate } from "../quantities/date.ts";
-import { tellRefusal } from "../refuse.ts";
-import { listField } from "../schemas/list-field.ts";
-import { tellReading } from "../schemas/take-reading.ts";
-import { textField } from "../schemas/text-field.ts";
-import { spaced, wordField, wordOf, type Synonyms } from "../schemas/word-field.ts";
+import { tellRefusal } from "../yaml/refuse.ts";
+import { listField } from "../fields/list-field.ts";
+import { tellReading } from "../fields/take-reading.ts";
+import { textField } from "../fields/text-field.ts";
+import { spaced, wordField, wordOf, type Synonyms } from "../fields/word-field.ts";
 import {
   CONDITIONS,
   JOINTS,

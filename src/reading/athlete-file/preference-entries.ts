@@ -1,7 +1,7 @@
 import * as z from "zod";
 import { comparable, nearestName } from "../../models/nearest.ts";
-import { tellRefusal, type Refusal } from "../refuse.ts";
-import { spaced } from "../schemas/word-field.ts";
+import { tellRefusal, type Refusal } from "../yaml/refuse.ts";
+import { spaced } from "../fields/word-field.ts";
 import type { AthleteContext } from "./context.ts";
 
 export const writtenPreferences = z

@@ -1,5 +1,5 @@
 import type * as z from "zod";
-import type { WrittenAthlete, WrittenProfile } from "../schemas/athlete-schema.ts";
+import type { WrittenAthlete, WrittenProfile } from "./athlete-schema.ts";
 import type { Sex } from "../../models/vocabulary.ts";
 import type { AthleteContext } from "./context.ts";
 import { checkCannot, checkMassAgainstLifts, checkNoteAgainstLimits } from "./cross-checks.ts";

@@ -1,6 +1,6 @@
 import type * as z from "zod";
-import type { FindMovement, FoundMovement } from "../find-movement.ts";
-import { tellNotice, tellRefusal } from "../refuse.ts";
+import type { FindMovement, FoundMovement } from "../names/find-movement.ts";
+import { tellNotice, tellRefusal } from "../yaml/refuse.ts";
 
 type Spot = { readonly path: readonly PropertyKey[]; readonly at?: "name" };
 type Found = FoundMovement & { readonly kind: "found" };

@@ -2,8 +2,8 @@ import * as z from "zod";
 import type { Start } from "../../models/athlete.ts";
 import { nearestName } from "../../models/nearest.ts";
 import { exists, isZone, readDateTime } from "../quantities/date-time.ts";
-import { tellRefusal } from "../refuse.ts";
-import { tellReading } from "../schemas/take-reading.ts";
+import { tellRefusal } from "../yaml/refuse.ts";
+import { tellReading } from "../fields/take-reading.ts";
 import { instantOf } from "../quantities/instant.ts";
 import type { AthleteContext, KnownWorkout } from "./context.ts";
 

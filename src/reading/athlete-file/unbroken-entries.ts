@@ -6,8 +6,8 @@ import { readLength } from "../quantities/length.ts";
 import { readMass } from "../quantities/mass.ts";
 import { reject, take, type Reading } from "../quantities/reading.ts";
 import { inMetres, type Mass } from "../../models/quantity.ts";
-import { tellRefusal } from "../refuse.ts";
-import { tellReading } from "../schemas/take-reading.ts";
+import { tellRefusal } from "../yaml/refuse.ts";
+import { tellReading } from "../fields/take-reading.ts";
 import type { AthleteContext } from "./context.ts";
 import { resolveMovement } from "./resolve-movement.ts";
 

@@ -3,7 +3,7 @@ import type { Fault } from "../../models/fault.ts";
 import { isResultOf } from "../../models/loaded-form.ts";
 import type { Movement } from "../../models/movement.ts";
 import { nearestName } from "../../models/nearest.ts";
-import type { SourceFile } from "../read.ts";
+import type { SourceFile } from "../files/source-file.ts";
 import type { Workout } from "../../models/workout.ts";
 import { openYaml } from "../yaml/open-yaml.ts";
 

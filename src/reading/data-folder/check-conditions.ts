@@ -1,10 +1,10 @@
 import { type Condition, type Fact, singlesOf } from "../../models/condition.ts";
 import type { Fault } from "../../models/fault.ts";
-import { idOfFile } from "../file-name.ts";
+import { idOfFile } from "../files/id-of-file.ts";
 import type { Library } from "../../models/library.ts";
 import { nearestName } from "../../models/nearest.ts";
-import type { SourceFile } from "../read.ts";
-import { spaced } from "../schemas/word-field.ts";
+import type { SourceFile } from "../files/source-file.ts";
+import { spaced } from "../fields/word-field.ts";
 import type { SortedFiles } from "./sort-files.ts";
 
 /** What a fact's word is the name of, where it is a name of something else in the library. */

@@ -1,9 +1,9 @@
 import type { Fault } from "../../models/fault.ts";
-import { idOfFile } from "../file-name.ts";
+import { idOfFile } from "../files/id-of-file.ts";
 import type { Library } from "../../models/library.ts";
 import { comparable, nearestName } from "../../models/nearest.ts";
-import type { SourceFile } from "../read.ts";
-import { spaced } from "../schemas/word-field.ts";
+import type { SourceFile } from "../files/source-file.ts";
+import { spaced } from "../fields/word-field.ts";
 import { STRESSES } from "../../models/vocabulary.ts";
 import { placeOfWord } from "./place-of-word.ts";
 import type { SortedFiles } from "./sort-files.ts";

@@ -1,10 +1,10 @@
 import { chooseField, fieldsOfFile, namesLifted } from "../../models/choose-field.ts";
 import type { Fault, Place } from "../../models/fault.ts";
 import type { Field } from "../../models/field.ts";
-import { idOfFile } from "../file-name.ts";
+import { idOfFile } from "../files/id-of-file.ts";
 import type { Movement } from "../../models/movement.ts";
 import { nearestName } from "../../models/nearest.ts";
-import type { SourceFile } from "../read.ts";
+import type { SourceFile } from "../files/source-file.ts";
 import type { ScoreKind } from "../../models/vocabulary.ts";
 import type { NamedField, Workout } from "../../models/workout.ts";
 import { splitFrontMatter } from "../yaml/front-matter.ts";

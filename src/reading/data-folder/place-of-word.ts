@@ -1,5 +1,5 @@
 import type { Place } from "../../models/fault.ts";
-import type { SourceFile } from "../read.ts";
+import type { SourceFile } from "../files/source-file.ts";
 
 /** Where a word, with spaces or hyphens, first stands in a file after a colon, a comma, a bracket or a hyphen; else its first line. */
 export function placeOfWord(file: SourceFile, word: string): Place {

@@ -1,8 +1,9 @@
 import type * as z from "zod";
-import { idOfFile } from "../file-name.ts";
+import { idOfFile } from "../files/id-of-file.ts";
 import type { Library } from "../../models/library.ts";
 import type { Movement } from "../../models/movement.ts";
-import { readFrontMatter, type SourceFile } from "../read.ts";
+import type { SourceFile } from "../files/source-file.ts";
+import { readFrontMatter } from "../yaml/read.ts";
 import { cautionSchema, recoverySchema, warmUpSchema } from "../schemas/library-schema.ts";
 import { movementSchema } from "../schemas/movement-schema.ts";
 import { checkConditions } from "./check-conditions.ts";

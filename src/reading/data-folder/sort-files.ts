@@ -1,7 +1,7 @@
 import type { Fault } from "../../models/fault.ts";
-import { idOfFile } from "../file-name.ts";
+import { idOfFile } from "../files/id-of-file.ts";
 import { nearestName } from "../../models/nearest.ts";
-import type { SourceFile } from "../read.ts";
+import type { SourceFile } from "../files/source-file.ts";
 
 /** Where files of each kind stand, and their ending. */
 export const FOLDERS = {

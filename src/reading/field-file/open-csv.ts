@@ -1,6 +1,6 @@
 import { CsvError, parse } from "csv-parse/sync";
 import type { Fault } from "../../models/fault.ts";
-import type { SourceFile } from "../read.ts";
+import type { SourceFile } from "../files/source-file.ts";
 
 export type CsvRow = { readonly cells: readonly string[]; readonly line: number };
 

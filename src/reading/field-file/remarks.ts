@@ -1,7 +1,7 @@
 import type { Checked, Fault } from "../../models/fault.ts";
 import { nearestName } from "../../models/nearest.ts";
 import { readTime } from "../quantities/time.ts";
-import type { SourceFile } from "../read.ts";
+import type { SourceFile } from "../files/source-file.ts";
 import { measureOf, type Measure } from "./measure-of.ts";
 import { faultAt, type CsvRemark } from "./open-csv.ts";
 

@@ -1,5 +1,5 @@
 import type { MassUnit } from "../../models/quantity.ts";
-import type { SourceFile } from "../read.ts";
+import type { SourceFile } from "../files/source-file.ts";
 import type { Columns } from "./columns.ts";
 import type { Measure } from "./measure-of.ts";
 import type { Remarks } from "./remarks.ts";

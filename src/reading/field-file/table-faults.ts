@@ -1,6 +1,6 @@
 import type { Fault } from "../../models/fault.ts";
 import { nearestName } from "../../models/nearest.ts";
-import type { SourceFile } from "../read.ts";
+import type { SourceFile } from "../files/source-file.ts";
 import { HEADERS, type UnknownColumns } from "./columns.ts";
 import type { Measure } from "./measure-of.ts";
 import { faultAt, type CsvRow } from "./open-csv.ts";

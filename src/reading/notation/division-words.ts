@@ -1,4 +1,4 @@
-import type { MovementByName } from "../movement-names.ts";
+import type { MovementByName } from "../names/movement-names.ts";
 import { comparable, nearestName } from "../../models/nearest.ts";
 import { tellText, type Faults, type Trouble } from "./notation-fault.ts";
 import type { DivisionWord } from "./spell-words.ts";

@@ -1,7 +1,7 @@
 import { nearestName } from "../../models/nearest.ts";
 import type { Place } from "../../models/fault.ts";
 import { sayTime } from "../quantities/time.ts";
-import type { ShapedWorkout } from "../schemas/workout-schema.ts";
+import type { ShapedWorkout } from "./workout-schema.ts";
 import type { EarlyPerformance } from "../../models/workout.ts";
 import type { OpenedYaml } from "../yaml/open-yaml.ts";
 import { tellText, type Faults } from "./notation-fault.ts";

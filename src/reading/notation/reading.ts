@@ -1,4 +1,4 @@
-import type { MovementByName } from "../movement-names.ts";
+import type { MovementByName } from "../names/movement-names.ts";
 import type { Movement } from "../../models/movement.ts";
 import type { Faults } from "./notation-fault.ts";
 import type { ForDivision } from "./resolve-series.ts";

@@ -1,4 +1,4 @@
-import type { MovementByName } from "../movement-names.ts";
+import type { MovementByName } from "../names/movement-names.ts";
 import { cursorAt } from "./cursor.ts";
 import { longestMovement } from "./movement-phrase.ts";
 import { tokensOf, type TextSource, type Token } from "./token.ts";

@@ -1,5 +1,5 @@
 import type * as z from "zod";
-import { refuse } from "../refuse.ts";
+import { refuse } from "../yaml/refuse.ts";
 import { LEVELS, type AmountUnit, type Level } from "../../models/vocabulary.ts";
 import type { WrittenPace } from "./movement-pace-field.ts";
 

@@ -1,15 +1,15 @@
 import * as z from "zod";
 import { resolveMovement } from "../athlete-file/resolve-movement.ts";
 import type { Competition } from "../../models/competition.ts";
-import type { FindMovement } from "../find-movement.ts";
+import type { FindMovement } from "../names/find-movement.ts";
 import { exists, isZone, readDateTime } from "../quantities/date-time.ts";
 import type { DateOrder } from "../quantities/date.ts";
 import { instantOf } from "../quantities/instant.ts";
-import { refuse, tellRefusal } from "../refuse.ts";
-import { listField } from "./list-field.ts";
-import { quantityField, timeField } from "./quantity-field.ts";
-import { nameField, textField } from "./text-field.ts";
-import { wordField } from "./word-field.ts";
+import { refuse, tellRefusal } from "../yaml/refuse.ts";
+import { listField } from "../fields/list-field.ts";
+import { quantityField, timeField } from "../fields/quantity-field.ts";
+import { nameField, textField } from "../fields/text-field.ts";
+import { wordField } from "../fields/word-field.ts";
 import { mapReading } from "../quantities/reading.ts";
 
 const zone = z.string().transform((text, ctx): string => {

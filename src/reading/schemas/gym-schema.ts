@@ -6,13 +6,13 @@ import { readMass, sayMass } from "../quantities/mass.ts";
 import { plainText } from "../quantities/plain-text.ts";
 import { within } from "../quantities/plausible.ts";
 import { ask, reject, take, type Reading } from "../quantities/reading.ts";
-import { tellRefusal } from "../refuse.ts";
+import { tellRefusal } from "../yaml/refuse.ts";
 import { ERG_KINDS, type ErgKind } from "../../models/vocabulary.ts";
-import { known, listField } from "./list-field.ts";
-import { countField, lengthField, massField, timeField, yesNoField } from "./quantity-field.ts";
-import { takeReading, tellReading } from "./take-reading.ts";
-import { nameField, textField } from "./text-field.ts";
-import { spaced, wordField, wordOf, type Synonyms } from "./word-field.ts";
+import { known, listField } from "../fields/list-field.ts";
+import { countField, lengthField, massField, timeField, yesNoField } from "../fields/quantity-field.ts";
+import { takeReading, tellReading } from "../fields/take-reading.ts";
+import { nameField, textField } from "../fields/text-field.ts";
+import { spaced, wordField, wordOf, type Synonyms } from "../fields/word-field.ts";
 
 type Written<T> = Omit<T, "id">;
 

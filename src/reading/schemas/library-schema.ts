@@ -7,11 +7,11 @@ import {
 } from "../../models/library.ts";
 import { readShare } from "../quantities/share.ts";
 import { JOINTS, MUSCLES, STRESSES } from "../../models/vocabulary.ts";
-import { conditionsField } from "./condition-schema.ts";
-import { listField } from "./list-field.ts";
-import { countField, numberField, quantityField, timeField, yesNoField } from "./quantity-field.ts";
-import { textField } from "./text-field.ts";
-import { wordField } from "./word-field.ts";
+import { conditionsField } from "../conditions/condition-schema.ts";
+import { listField } from "../fields/list-field.ts";
+import { countField, numberField, quantityField, timeField, yesNoField } from "../fields/quantity-field.ts";
+import { textField } from "../fields/text-field.ts";
+import { wordField } from "../fields/word-field.ts";
 
 /** Entries of the library as their files say them; the id is the name of the file. */
 type Written<T> = Omit<T, "id">;

@@ -1,11 +1,11 @@
 import * as z from "zod";
 import type { MovementChoice, MovementOption } from "../../models/movement.ts";
-import { refuse } from "../refuse.ts";
+import { refuse } from "../yaml/refuse.ts";
 import { STRESSES } from "../../models/vocabulary.ts";
-import { conditionsField } from "./condition-schema.ts";
-import { listField } from "./list-field.ts";
-import { textField } from "./text-field.ts";
-import { wordField } from "./word-field.ts";
+import { conditionsField } from "../conditions/condition-schema.ts";
+import { listField } from "../fields/list-field.ts";
+import { textField } from "../fields/text-field.ts";
+import { wordField } from "../fields/word-field.ts";
 
 const optionField = z
   .strictObject({

@@ -1,6 +1,6 @@
 import { CONFIDENCES } from "../../models/vocabulary.ts";
-import { textField } from "./text-field.ts";
-import { wordField } from "./word-field.ts";
+import { textField } from "../fields/text-field.ts";
+import { wordField } from "../fields/word-field.ts";
 
 /** The id a movement's name stands for: `devil's press` is the file `devils-press.mdx`. */
 export const movementIdField = textField.transform((name) =>

@@ -3,7 +3,7 @@ import type { ReferencePace } from "../../models/movement.ts";
 import { readUnitPace, type UnitPace } from "../quantities/unit-pace.ts";
 import { LEVELS, type Level } from "../../models/vocabulary.ts";
 import { sourceFields } from "./movement-fields.ts";
-import { numberField, quantityField } from "./quantity-field.ts";
+import { numberField, quantityField } from "../fields/quantity-field.ts";
 
 const unitPaceField = quantityField(readUnitPace);
 

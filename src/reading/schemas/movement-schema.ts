@@ -12,7 +12,7 @@ import {
   type Muscle,
 } from "../../models/vocabulary.ts";
 import { checkMovement } from "./check-movement.ts";
-import { listField } from "./list-field.ts";
+import { listField } from "../fields/list-field.ts";
 import { choiceField } from "./movement-choice-field.ts";
 import { paceField } from "./movement-pace-field.ts";
 import {
@@ -22,10 +22,10 @@ import {
   quantityField,
   timeField,
   yesNoField,
-} from "./quantity-field.ts";
-import { nameField, textField } from "./text-field.ts";
+} from "../fields/quantity-field.ts";
+import { nameField, textField } from "../fields/text-field.ts";
 import { movementIdField, sourceFields } from "./movement-fields.ts";
-import { spaced, wordField } from "./word-field.ts";
+import { spaced, wordField } from "../fields/word-field.ts";
 
 /** A movement as its file says it; the id is the name of the file. */
 export type WrittenMovement = Omit<Movement, "id">;

@@ -1,12 +1,12 @@
 import * as z from "zod";
 import { metres } from "../../models/quantity.ts";
 import type { Settings } from "../../models/settings.ts";
-import { tellRefusal } from "../refuse.ts";
-import { gymName } from "./gym-name.ts";
-import { known } from "./list-field.ts";
-import { metresField, numberField, yesNoField } from "./quantity-field.ts";
-import { nameField } from "./text-field.ts";
-import { wordField } from "./word-field.ts";
+import { tellRefusal } from "../yaml/refuse.ts";
+import { gymName } from "../fields/gym-name.ts";
+import { known } from "../fields/list-field.ts";
+import { metresField, numberField, yesNoField } from "../fields/quantity-field.ts";
+import { nameField } from "../fields/text-field.ts";
+import { wordField } from "../fields/word-field.ts";
 
 /** Distance from which a sheet is read at the rig, metres: in reach of an arm, and as far as one page has room for figures of 20 arcminutes. */
 const NEAREST = 0.4;

@@ -1,5 +1,5 @@
 import type { Checked } from "../../models/fault.ts";
-import type { SourceFile } from "../read.ts";
+import type { SourceFile } from "../files/source-file.ts";
 
 /** The two halves of an MDX file. Lines of `yaml` have the same numbers as in the file. */
 export type FrontMatter = { readonly yaml: string; readonly body: string; readonly bodyLine: number };

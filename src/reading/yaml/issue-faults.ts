@@ -1,7 +1,7 @@
 import type * as z from "zod";
 import type { Fault } from "../../models/fault.ts";
 import { comparable, nearestName } from "../../models/nearest.ts";
-import type { IssueParams } from "../refuse.ts";
+import type { IssueParams } from "./refuse.ts";
 import type { OpenedYaml, Path } from "./open-yaml.ts";
 
 type Issue = z.core.$ZodIssue;

@@ -4,7 +4,7 @@ import type { PlanAfterInput } from "../../../src/compute/after/plan-after.ts";
 import { planOptions } from "../../../src/compute/after/plan-options.ts";
 import { withOverrides } from "../../../src/compute/overrides/with-overrides.ts";
 import type { RecoveryOption } from "../../../src/models/library.ts";
-import { readCondition } from "../../../src/reading/read-condition.ts";
+import { readCondition } from "../../../src/reading/conditions/read-condition.ts";
 import { kiloGym, twentyKiloBar } from "../../support/sample-gym.ts";
 import { sampleMovements } from "../../support/sample-movements.ts";
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { sayCause } from "../../../src/compute/cautions/say-cause.ts";
 import { allHold } from "../../../src/compute/conditions/holds.ts";
-import { readCondition } from "../../../src/reading/read-condition.ts";
+import { readCondition } from "../../../src/reading/conditions/read-condition.ts";
 import { sampleMovements } from "../../support/sample-movements.ts";
 
 const situation = {

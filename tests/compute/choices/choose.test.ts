@@ -3,7 +3,7 @@ import { chooseOptions, type ChooseInput } from "../../../src/compute/choices/ch
 import type { Situation } from "../../../src/compute/conditions/situation.ts";
 import type { Condition } from "../../../src/models/condition.ts";
 import type { MovementOption } from "../../../src/models/movement.ts";
-import { readCondition } from "../../../src/reading/read-condition.ts";
+import { readCondition } from "../../../src/reading/conditions/read-condition.ts";
 import type { Stress } from "../../../src/models/vocabulary.ts";
 import { movement } from "../../support/sample-movements.ts";
 

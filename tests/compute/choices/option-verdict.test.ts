@@ -6,7 +6,7 @@ import {
   withoutLimits,
 } from "../../../src/compute/choices/option-verdict.ts";
 import { holds } from "../../../src/compute/conditions/holds.ts";
-import { readCondition } from "../../../src/reading/read-condition.ts";
+import { readCondition } from "../../../src/reading/conditions/read-condition.ts";
 
 const situation = {
   numbers: { "load-share": 0.84, amount: 10 },

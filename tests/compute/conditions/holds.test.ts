@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { allHold, holds } from "../../../src/compute/conditions/holds.ts";
 import { type Situation, withMore } from "../../../src/compute/conditions/situation.ts";
 import type { Condition } from "../../../src/models/condition.ts";
-import { readCondition } from "../../../src/reading/read-condition.ts";
+import { readCondition } from "../../../src/reading/conditions/read-condition.ts";
 
 const condition = (text: string): Condition => {
   const read = readCondition(text);

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { pickBlocks, type PickInput } from "../../../src/compute/warm-up/pick-blocks.ts";
 import type { WarmUpBlock } from "../../../src/models/library.ts";
 import { seconds } from "../../../src/models/quantity.ts";
-import { readCondition } from "../../../src/reading/read-condition.ts";
+import { readCondition } from "../../../src/reading/conditions/read-condition.ts";
 import { sampleMovements } from "../../support/sample-movements.ts";
 
 const block = (

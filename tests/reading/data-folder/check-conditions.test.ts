@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { checkConditions } from "../../../src/reading/data-folder/check-conditions.ts";
 import { sortFiles } from "../../../src/reading/data-folder/sort-files.ts";
 import type { CautionEntry } from "../../../src/models/library.ts";
-import { readCondition } from "../../../src/reading/read-condition.ts";
+import { readCondition } from "../../../src/reading/conditions/read-condition.ts";
 import { sayFaults } from "../../../src/reading/say-fault.ts";
 import { movement } from "../../support/sample-movements.ts";
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { readYaml } from "../../../src/reading/read.ts";
+import { readYaml } from "../../../src/reading/yaml/read.ts";
 import { competitionSchema } from "../../../src/reading/schemas/competition-schema.ts";
 import { contextForTests } from "../../support/athlete-context.ts";
 import { lines, tellFaults } from "../../support/tell-faults.ts";

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type * as z from "zod";
-import { athleteSchema } from "../../../src/reading/schemas/athlete-schema.ts";
-import { bandSchema } from "../../../src/reading/schemas/band-schema.ts";
+import { athleteSchema } from "../../../src/reading/athlete-file/athlete-schema.ts";
+import { bandSchema } from "../../../src/reading/athlete-file/band-schema.ts";
 import { competitionSchema } from "../../../src/reading/schemas/competition-schema.ts";
 import { gymSchema } from "../../../src/reading/schemas/gym-schema.ts";
 import { settingsSchema } from "../../../src/reading/schemas/settings-schema.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { readYaml } from "../../../src/reading/read.ts";
+import { readYaml } from "../../../src/reading/yaml/read.ts";
 import { gymSchema } from "../../../src/reading/schemas/gym-schema.ts";
 import { lines, tellFaults } from "../../support/tell-faults.ts";
 

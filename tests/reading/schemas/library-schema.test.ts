@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { readFrontMatter } from "../../../src/reading/read.ts";
+import { readFrontMatter } from "../../../src/reading/yaml/read.ts";
 import { sayFaults } from "../../../src/reading/say-fault.ts";
 import { cautionSchema, recoverySchema, warmUpSchema } from "../../../src/reading/schemas/library-schema.ts";
 

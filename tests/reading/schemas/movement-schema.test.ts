@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import * as z from "zod";
-import { readFrontMatter } from "../../../src/reading/read.ts";
+import { readFrontMatter } from "../../../src/reading/yaml/read.ts";
 import { sayFaults } from "../../../src/reading/say-fault.ts";
 import { movementSchema, type WrittenMovement } from "../../../src/reading/schemas/movement-schema.ts";
 

@@ -1,5 +1,5 @@
-import { comparable } from "../models/nearest.ts";
-import type { Movement } from "../models/movement.ts";
+import { comparable } from "../../models/nearest.ts";
+import type { Movement } from "../../models/movement.ts";
 
 /**
  * Finds a movement by any of its names: id, name, plural or alias; blind to case, spaces, hyphens and other signs,

@@ -1,9 +1,9 @@
 import * as z from "zod";
 import { readClock } from "../quantities/time.ts";
-import { lengthField, quantityField } from "./quantity-field.ts";
-import { listField } from "./list-field.ts";
-import { nameField, textField } from "./text-field.ts";
-import { wordField } from "./word-field.ts";
+import { lengthField, quantityField } from "../fields/quantity-field.ts";
+import { listField } from "../fields/list-field.ts";
+import { nameField, textField } from "../fields/text-field.ts";
+import { wordField } from "../fields/word-field.ts";
 
 /** A phrase of the notation, read in a second step with the movements and divisions at hand. */
 const phraseField = z.string();

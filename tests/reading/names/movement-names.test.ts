@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { movementByName, namesOfMovements } from "../../src/reading/movement-names.ts";
-import { movement } from "../support/sample-movements.ts";
+import { movementByName, namesOfMovements } from "../../../src/reading/names/movement-names.ts";
+import { movement } from "../../support/sample-movements.ts";
 
 const movements = new Map(
   [

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import * as z from "zod";
-import { readYaml } from "../../../src/reading/read.ts";
+import { readYaml } from "../../../src/reading/yaml/read.ts";
 import { sayFault } from "../../../src/reading/say-fault.ts";
-import { known, listField } from "../../../src/reading/schemas/list-field.ts";
+import { known, listField } from "../../../src/reading/fields/list-field.ts";
 import {
   bodyMassField,
   countField,
@@ -12,9 +12,9 @@ import {
   numberField,
   timeField,
   yesNoField,
-} from "../../../src/reading/schemas/quantity-field.ts";
-import { nameField, textField } from "../../../src/reading/schemas/text-field.ts";
-import { wordField } from "../../../src/reading/schemas/word-field.ts";
+} from "../../../src/reading/fields/quantity-field.ts";
+import { nameField, textField } from "../../../src/reading/fields/text-field.ts";
+import { wordField } from "../../../src/reading/fields/word-field.ts";
 
 const check = (field: z.ZodType, text: string): unknown => {
   const result = readYaml({ path: "a.yaml", text: `a: ${text}` }, z.strictObject({ a: field }), {

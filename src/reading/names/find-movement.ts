@@ -1,9 +1,9 @@
-import type { Movement } from "../models/movement.ts";
+import type { Movement } from "../../models/movement.ts";
 import { movementByName, namesOfMovements, type MovementByName } from "./movement-names.ts";
 import { LIFT_SPELLINGS, SPELLINGS, type Readings } from "./movement-spellings.ts";
-import { comparable, nearestName } from "../models/nearest.ts";
-import type { MassUnit } from "../models/quantity.ts";
-import { plainText } from "./quantities/plain-text.ts";
+import { comparable, nearestName } from "../../models/nearest.ts";
+import type { MassUnit } from "../../models/quantity.ts";
+import { plainText } from "../quantities/plain-text.ts";
 
 /** What a written name of a movement stands for. */
 export type FoundMovement =

@@ -1,12 +1,10 @@
 import type * as z from "zod";
-import type { Checked, Fault } from "../models/fault.ts";
+import type { Checked, Fault } from "../../models/fault.ts";
+import type { SourceFile } from "../files/source-file.ts";
 import type { IssueParams } from "./refuse.ts";
-import { splitFrontMatter } from "./yaml/front-matter.ts";
-import { describeIssue, flatIssues, issueFaults } from "./yaml/issue-faults.ts";
-import { openYaml, type OpenedYaml, type Scalars } from "./yaml/open-yaml.ts";
-
-/** A file somebody wrote. `path` as it is shown to people, such as `content/workouts/x.mdx`. */
-export type SourceFile = { readonly path: string; readonly text: string };
+import { splitFrontMatter } from "./front-matter.ts";
+import { describeIssue, flatIssues, issueFaults } from "./issue-faults.ts";
+import { openYaml, type OpenedYaml, type Scalars } from "./open-yaml.ts";
 
 /** What stands below the front matter, and the line of the file on which it begins. */
 export type Body = { readonly body: string; readonly bodyLine: number };

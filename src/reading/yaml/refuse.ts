@@ -1,5 +1,5 @@
 import * as z from "zod";
-import type { Fault } from "../models/fault.ts";
+import type { Fault } from "../../models/fault.ts";
 
 /** What a reading says of a text it cannot take as it stands. */
 export type Refusal = {

@@ -1,4 +1,4 @@
-import { COMPARISONS, type Comparison } from "../models/condition.ts";
+import { COMPARISONS, type Comparison } from "../../models/condition.ts";
 
 /** Neighbouring words with where they stand in the text. */
 export type Phrase = { readonly text: string; readonly offset: number; readonly end: number };

@@ -1,5 +1,5 @@
 import * as z from "zod";
-import { refuse } from "../refuse.ts";
+import { refuse } from "../yaml/refuse.ts";
 
 /** Marks that turn the direction of what follows; a name needs none, and they would turn the numbers beside it. */
 const STEERING = /[\u200E\u200F\u202A-\u202E\u2066-\u2069\uFEFF]/g;

@@ -1,6 +1,6 @@
 import * as z from "zod";
 import type { Reading } from "../quantities/reading.ts";
-import { tellNotice, tellRefusal } from "../refuse.ts";
+import { tellNotice, tellRefusal } from "../yaml/refuse.ts";
 
 /** Where in the value at hand the text stands; see `Refusal`. */
 export type Spot = {

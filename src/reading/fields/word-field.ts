@@ -1,6 +1,6 @@
 import * as z from "zod";
 import { comparable, nearestName } from "../../models/nearest.ts";
-import { refuse } from "../refuse.ts";
+import { refuse } from "../yaml/refuse.ts";
 
 /** Words that people write for a word of a closed list; they are proposed, not taken. */
 export type Synonyms<W extends string> = Readonly<Record<string, W>>;

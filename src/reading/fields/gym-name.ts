@@ -1,6 +1,6 @@
 import * as z from "zod";
 import { comparable, nearestName } from "../../models/nearest.ts";
-import { refuse } from "../refuse.ts";
+import { refuse } from "../yaml/refuse.ts";
 
 /** The gym an entry names, by its file in content/gyms without the ending. */
 export const gymName = (ids: readonly string[]) =>

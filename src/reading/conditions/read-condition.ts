@@ -6,7 +6,7 @@ import {
   type Fact,
   type Metric,
   type SingleCondition,
-} from "../models/condition.ts";
+} from "../../models/condition.ts";
 import { alternativesOf, comparisonIn, joined, type Phrase, spoken } from "./condition-phrase.ts";
 import {
   joinedByAnd,

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { liftFinder, movementFinder, type FoundMovement } from "../../src/reading/find-movement.ts";
-import { movementsForTests } from "../support/some-movements.ts";
+import { liftFinder, movementFinder, type FoundMovement } from "../../../src/reading/names/find-movement.ts";
+import { movementsForTests } from "../../support/some-movements.ts";
 
 const find = movementFinder(movementsForTests);
 const tell = (found: FoundMovement): string =>

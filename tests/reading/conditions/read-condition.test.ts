@@ -7,8 +7,8 @@ import {
   METRICS,
   METRIC_UNITS,
   singlesOf,
-} from "../../src/models/condition.ts";
-import { readCondition } from "../../src/reading/read-condition.ts";
+} from "../../../src/models/condition.ts";
+import { readCondition } from "../../../src/reading/conditions/read-condition.ts";
 
 const valueOf = (text: string): unknown => {
   const read = readCondition(text);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import * as z from "zod";
-import { conditionField, conditionsField } from "../../../src/reading/schemas/condition-schema.ts";
+import { conditionField, conditionsField } from "../../../src/reading/conditions/condition-schema.ts";
 
 describe("a condition in a file", () => {
   it("comes out checked", () => {

@@ -1,8 +1,8 @@
 import * as z from "zod";
 import type { Condition } from "../../models/condition.ts";
 import { nearestName } from "../../models/nearest.ts";
-import { readCondition } from "../read-condition.ts";
-import { refuse } from "../refuse.ts";
+import { readCondition } from "./read-condition.ts";
+import { refuse } from "../yaml/refuse.ts";
 
 /** One condition as a person writes it, `load-share at least 80%`; see `readCondition` for the forms. */
 export const conditionField = z

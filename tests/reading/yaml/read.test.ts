@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import * as z from "zod";
-import { readFrontMatter, readYaml } from "../../src/reading/read.ts";
-import { notice, refuse, tellNotice, tellRefusal } from "../../src/reading/refuse.ts";
-import { sayFault } from "../../src/reading/say-fault.ts";
+import { readFrontMatter, readYaml } from "../../../src/reading/yaml/read.ts";
+import { notice, refuse, tellNotice, tellRefusal } from "../../../src/reading/yaml/refuse.ts";
+import { sayFault } from "../../../src/reading/say-fault.ts";
 
 const load = z.string().transform((text, ctx) => {
   if (text.endsWith("#")) {

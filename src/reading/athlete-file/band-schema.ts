@@ -1,8 +1,8 @@
 import * as z from "zod";
-import type { AthleteContext } from "../athlete-file/context.ts";
+import type { AthleteContext } from "./context.ts";
 import { profileSchema } from "./athlete-schema.ts";
-import { numberField } from "./quantity-field.ts";
-import { nameField } from "./text-field.ts";
+import { numberField } from "../fields/quantity-field.ts";
+import { nameField } from "../fields/text-field.ts";
 
 /** The file of a typical athlete of the general page, `content/bands/*.yaml`. */
 export const bandSchema = (context: AthleteContext) =>

@@ -1,16 +1,16 @@
 import * as z from "zod";
 import type { Athlete } from "../../models/athlete.ts";
-import { readBirthYear } from "../athlete-file/birth-year.ts";
-import type { AthleteContext } from "../athlete-file/context.ts";
-import { readEfforts, writtenEfforts, type EffortEntry } from "../athlete-file/effort-entries.ts";
-import { readLifts, writtenLifts } from "../athlete-file/lift-entries.ts";
-import { readLimits, writtenLimits } from "../athlete-file/limit-entries.ts";
-import { defined, profileOf } from "../athlete-file/profile-of.ts";
-import { readPreferences, writtenPreferences } from "../athlete-file/preference-entries.ts";
-import { resolveMovement } from "../athlete-file/resolve-movement.ts";
-import { readResults, writtenResults } from "../athlete-file/result-entries.ts";
-import { readStarts, writtenStarts } from "../athlete-file/start-entries.ts";
-import { readUnbroken, writtenUnbroken } from "../athlete-file/unbroken-entries.ts";
+import { readBirthYear } from "./birth-year.ts";
+import type { AthleteContext } from "./context.ts";
+import { readEfforts, writtenEfforts, type EffortEntry } from "./effort-entries.ts";
+import { readLifts, writtenLifts } from "./lift-entries.ts";
+import { readLimits, writtenLimits } from "./limit-entries.ts";
+import { defined, profileOf } from "./profile-of.ts";
+import { readPreferences, writtenPreferences } from "./preference-entries.ts";
+import { resolveMovement } from "./resolve-movement.ts";
+import { readResults, writtenResults } from "./result-entries.ts";
+import { readStarts, writtenStarts } from "./start-entries.ts";
+import { readUnbroken, writtenUnbroken } from "./unbroken-entries.ts";
 import {
   HABITS,
   LEVELS,
@@ -21,8 +21,8 @@ import {
   type Sex,
 } from "../../models/vocabulary.ts";
 import { MASS_UNITS } from "../../models/quantity.ts";
-import { gymName } from "./gym-name.ts";
-import { known, listField } from "./list-field.ts";
+import { gymName } from "../fields/gym-name.ts";
+import { known, listField } from "../fields/list-field.ts";
 import {
   bodyMassField,
   heightField,
@@ -30,9 +30,9 @@ import {
   quantityField,
   timeField,
   yesNoField,
-} from "./quantity-field.ts";
-import { nameField, textField } from "./text-field.ts";
-import { wordField } from "./word-field.ts";
+} from "../fields/quantity-field.ts";
+import { nameField, textField } from "../fields/text-field.ts";
+import { wordField } from "../fields/word-field.ts";
 
 /** An athlete as the file says it, read and checked; the file itself adds id and places. */
 export type WrittenAthlete = Omit<Athlete, "id" | "place" | "name" | "efforts"> & {

@@ -1,4 +1,11 @@
-import { COMPARISONS, FACTS, METRICS, type Comparison, type Fact, type Metric } from "../models/condition.ts";
+import {
+  COMPARISONS,
+  FACTS,
+  METRICS,
+  type Comparison,
+  type Fact,
+  type Metric,
+} from "../../models/condition.ts";
 import { comparisonIn, joined, type Phrase, spoken } from "./condition-phrase.ts";
 import { proposeConditionValue, valueFormOf } from "./condition-value.ts";
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import * as z from "zod";
-import { workoutSchema, type WrittenWorkout } from "../../../src/reading/schemas/workout-schema.ts";
+import { workoutSchema, type WrittenWorkout } from "../../../src/reading/notation/workout-schema.ts";
 
 describe("the form of a workout's file", () => {
   it("describes every entry, so that the form is its own manual", () => {
