@@ -17,4 +17,5 @@ export const collections = {
   fields: defineCollection({ loader: loaders.fields }),
   bands: defineCollection({ loader: loaders.bands }),
   settings: defineCollection({ loader: loaders.settings }),
+  unmade: defineCollection({ loader: loaders.unmade }),
 };

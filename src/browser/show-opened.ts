@@ -46,6 +46,10 @@ async function saveFrom(button: HTMLButtonElement, { address, opener }: OpenedPa
     tell(`${MESSAGES[opened.trouble].title}. ${MESSAGES[opened.trouble].text}`);
     return;
   }
+  if (opened.bytes.length === 0) {
+    tell("This file could not be made this time. Your coach was told; the page itself is whole.");
+    return;
+  }
   await handOver(opened.bytes, saveAs, type, share === "yes");
   tell(`${saveAs} is ready.`);
 }

@@ -4,10 +4,11 @@ import { buildSite } from "../site/build-site.ts";
 import { readOrMakeSecret } from "../site/secret.ts";
 import { AUDIENCES, type Audience } from "../site/surroundings.ts";
 import { type CommonOptions, makeCommand, ROOT, run, surroundingsOf } from "./command.ts";
-import { readChecked } from "./read-checked.ts";
+import { readChecked, readUsable } from "./read-checked.ts";
 import { sayBuilt } from "./say-built.ts";
+import { sayUnmade } from "./say-unmade.ts";
 
-type Options = CommonOptions & { readonly audience?: Audience; readonly out: string };
+type Options = CommonOptions & { readonly audience?: Audience; readonly out: string; readonly strict?: true };
 
 await run(
   makeCommand("build", "Makes the site. A build that fails leaves the last good one in place.")
@@ -18,16 +19,24 @@ await run(
       ).choices(AUDIENCES),
     )
     .option("--out <folder>", "folder the site is put into", "dist")
+    .option("--strict", "make nothing at all where any file has faults")
     .action(async (options: Options) => {
       const started = performance.now();
       const { audience } = options;
       const surroundings = surroundingsOf(options, audience ? { RIGSHEET_AUDIENCE: audience } : {});
-      const data = readChecked(surroundings, (text) => process.stderr.write(`${text}\n`));
+      const tell = (text: string): unknown => process.stderr.write(`${text}\n`);
+      const { data, faults } = options.strict
+        ? { data: readChecked(surroundings, tell), faults: [] }
+        : readUsable(surroundings, tell);
       const secret = surroundings.audience === "gym" ? undefined : readOrMakeSecret(surroundings);
       const target = resolve(ROOT, options.out);
-      const count = await buildSite({ surroundings, data, target });
+      const made = await buildSite({ surroundings, data, target, strict: options.strict === true });
       const seconds = (performance.now() - started) / 1000;
       const shown = relative(process.cwd(), target) || target;
-      console.log(sayBuilt({ data, surroundings, count, secret, folder: shown, seconds }));
+      console.log(sayBuilt({ data, surroundings, made, secret, folder: shown, seconds }));
+      const unmade = sayUnmade({ data, made, faults });
+      if (unmade === undefined) return;
+      tell(`\n${unmade}`);
+      process.exitCode = 1;
     }),
 );

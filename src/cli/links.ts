@@ -4,7 +4,7 @@ import { athletePasscode, privatePages } from "../site/private-links.ts";
 import { readOrMakeSecret } from "../site/secret.ts";
 import { type CommonOptions, makeCommand, run, surroundingsOf } from "./command.ts";
 import { linksAsCsv, linksAsText, type SentLink } from "./say-links.ts";
-import { readChecked } from "./read-checked.ts";
+import { readUsable } from "./read-checked.ts";
 
 type Options = CommonOptions & { readonly csv?: true; readonly json?: true; readonly revoke?: string };
 
@@ -19,7 +19,8 @@ await run(
     .action(async (options: Options) => {
       const surroundings = surroundingsOf(options, { RIGSHEET_AUDIENCE: "everyone" });
       const { dataFolder, origin } = surroundings;
-      const data = readChecked(surroundings, (text) => process.stderr.write(`${text}\n`));
+      const { data, faults } = readUsable(surroundings, (text) => process.stderr.write(`${text}\n`));
+      if (faults.length > 0) process.exitCode = 1;
       if (options.revoke !== undefined)
         revoke(
           options.revoke,

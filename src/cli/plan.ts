@@ -1,10 +1,12 @@
 import pc from "picocolors";
 import { makePlan } from "../compute/make-plan.ts";
+import type { Unmade } from "../models/data.ts";
 import { nearestName } from "../models/nearest.ts";
 import { planJsonSchema } from "../models/plan/plan.ts";
+import { sayFaults } from "../reading/say-fault.ts";
 import { briefText } from "./brief-text.ts";
 import { type CommonOptions, makeCommand, run, surroundingsOf } from "./command.ts";
-import { readChecked } from "./read-checked.ts";
+import { readUsable } from "./read-checked.ts";
 
 type Options = CommonOptions & {
   readonly athlete?: string;
@@ -27,15 +29,24 @@ await run(
         return;
       }
       const surroundings = surroundingsOf(options, { RIGSHEET_AUDIENCE: "everyone" });
-      const data = readChecked(surroundings, (text) => process.stderr.write(`${text}\n`));
+      const { data, faults } = readUsable(surroundings, (text) => process.stderr.write(`${text}\n`));
+      if (faults.length > 0) process.exitCode = 1;
       const athletes = data.athletes.map((value) => ({ id: value.id, name: value.name, value }));
       const workouts = data.workouts.map((value) => ({ id: value.id, name: value.title, value }));
-      const chosen = athletesAsked(options, athletes);
-      const workout = pick("workout", options.workout, workouts);
+      const chosen = athletesAsked(options, athletes, data.unmade);
+      const workout = pick("workout", options.workout, workouts, data.unmade);
       for (const athlete of chosen) {
-        const plan = makePlan({ athlete, workout, data, date: surroundings.date });
-        const indent = options.all ? undefined : 2;
-        console.log(options.json ? JSON.stringify(plan, null, indent) : briefText(plan, pc.bold));
+        try {
+          const plan = makePlan({ athlete, workout, data, date: surroundings.date });
+          const indent = options.all ? undefined : 2;
+          console.log(options.json ? JSON.stringify(plan, null, indent) : briefText(plan, pc.bold));
+        } catch (error) {
+          if (!options.all) throw error;
+          process.stderr.write(
+            `No plan for ${athlete.name}: ${error instanceof Error ? error.message : String(error)}\n`,
+          );
+          process.exitCode = 1;
+        }
       }
     }),
 );
@@ -47,8 +58,12 @@ type Named<T> = { readonly id: string; readonly name: string; readonly value: T 
  *
  * @throws an Error where both are asked for, or nobody is there.
  */
-function athletesAsked<T>({ all, athlete }: Options, athletes: readonly Named<T>[]): readonly T[] {
-  if (!all) return [pick("athlete", athlete, athletes)];
+function athletesAsked<T>(
+  { all, athlete }: Options,
+  athletes: readonly Named<T>[],
+  unmade: readonly Unmade[],
+): readonly T[] {
+  if (!all) return [pick("athlete", athlete, athletes, unmade)];
   if (athlete !== undefined) throw new Error("Say --all for everybody or --athlete ID for one, not both.");
   if (athletes.length === 0) throw new Error("There is no athlete yet. Add a file to athletes/.");
   return athletes.map(({ value }) => value);
@@ -59,7 +74,12 @@ function athletesAsked<T>({ all, athlete }: Options, athletes: readonly Named<T>
  *
  * @throws an Error that says which there are and which is nearest.
  */
-function pick<T>(what: string, asked: string | undefined, all: readonly Named<T>[]): T {
+function pick<T>(
+  what: Unmade["kind"],
+  asked: string | undefined,
+  all: readonly Named<T>[],
+  unmade: readonly Unmade[],
+): T {
   const listed = all.map(({ id, name }) => `  ${id}  ${name}`).join("\n");
   const there = all.length === 0 ? `There is no ${what} yet.` : `There are:\n${listed}`;
   if (asked === undefined) throw new Error(`Say which ${what}: --${what} ID. ${there}`);
@@ -67,6 +87,11 @@ function pick<T>(what: string, asked: string | undefined, all: readonly Named<T>
     [id, name].some((own) => own.toLowerCase() === asked.toLowerCase()),
   );
   if (found) return found.value;
+  const broken = unmade.find(
+    ({ kind, id, name }) =>
+      kind === what && [id, name].some((own) => own.toLowerCase() === asked.toLowerCase()),
+  );
+  if (broken) throw new Error(`Nothing can be planned for ${broken.name}.\n\n${sayFaults(broken.why)}`);
   const nearest = nearestName(
     asked,
     all.flatMap(({ id, name }) => [id, name]),

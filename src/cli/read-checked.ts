@@ -1,9 +1,12 @@
 import { existsSync } from "node:fs";
 import { join } from "node:path";
-import type { Data } from "../models/data.ts";
+import type { Data, Usable } from "../models/data.ts";
 import { sayFaults } from "../reading/say-fault.ts";
-import { loadData } from "../site/load-data.ts";
+import { loadUsable } from "../site/load-data.ts";
 import type { Surroundings } from "../site/surroundings.ts";
+
+/** What can be used of everything people wrote, and what has to be told of the rest. */
+export type ReadData = { readonly data: Data; readonly faults: Usable["faults"] };
 
 /**
  * Everything people wrote, checked, with the notices about it told on the error output.
@@ -11,6 +14,18 @@ import type { Surroundings } from "../site/surroundings.ts";
  * @throws an Error that tells all faults of all files, or that there is nothing to read.
  */
 export function readChecked(surroundings: Surroundings, tell: (text: string) => void): Data {
+  const { data, faults } = readUsable(surroundings, tell);
+  if (faults.length > 0) throw new Error(sayFaults(faults));
+  return data;
+}
+
+/**
+ * What can be used though some files have faults; the faults are told on the error output and given back, so that a
+ * command can end accordingly.
+ *
+ * @throws an Error that tells all faults, where every brief needs what is broken, or that there is nothing to read.
+ */
+export function readUsable(surroundings: Surroundings, tell: (text: string) => void): ReadData {
   const { dataFolder } = surroundings;
   if (!existsSync(join(dataFolder, "content"))) {
     throw new Error(
@@ -18,8 +33,9 @@ export function readChecked(surroundings: Surroundings, tell: (text: string) => 
         `Name the folder that holds content/ and athletes/ with --data or RIGSHEET_DATA.`,
     );
   }
-  const checked = loadData(surroundings);
-  if (!checked.ok) throw new Error(sayFaults(checked.faults));
-  if (checked.notices.length > 0) tell(`${sayFaults(checked.notices)}\n`);
-  return checked.value;
+  const { value, faults, notices } = loadUsable(surroundings);
+  if (!value) throw new Error(sayFaults(faults));
+  const told = [...faults, ...notices];
+  if (told.length > 0) tell(`${sayFaults(told)}\n`);
+  return { data: value, faults };
 }

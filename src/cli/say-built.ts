@@ -1,6 +1,6 @@
 import type { Data } from "../models/data.ts";
 import { NO_BREAK_SPACE } from "../wording/number.ts";
-import type { SiteCount } from "../site/count-site.ts";
+import type { SiteMade } from "../site/build-site.ts";
 import type { SiteSecret } from "../site/secret.ts";
 import type { Surroundings } from "../site/surroundings.ts";
 import { counted } from "./counted.ts";
@@ -8,22 +8,25 @@ import { counted } from "./counted.ts";
 export type Built = {
   readonly data: Data;
   readonly surroundings: Surroundings;
-  readonly count: SiteCount;
+  readonly made: SiteMade;
   readonly secret: SiteSecret | undefined;
   readonly folder: string;
   readonly seconds: number;
 };
 
 /** What was made and where to open it. Says no private address. */
-export function sayBuilt({ data, surroundings, count, secret, folder, seconds }: Built): string {
+export function sayBuilt({ data, surroundings, made, secret, folder, seconds }: Built): string {
   const { workouts, athletes, bands, settings } = data;
   const { origin, base, date } = surroundings;
-  const briefs = Math.max(0, count.locked - 1);
+  const { count, kept } = made;
+  const briefs = Math.max(0, count.locked - 1 - kept);
+  const all = athletes.length * workouts.length;
   const lines = [
     `Made for ${date} in ${folder}/ (${counted(count.files, "file")}, ${sayBytes(count.bytes)}, ${seconds.toFixed(0)} s):`,
     ...(secret
       ? [
-          `  ${counted(briefs, "brief")}, locked: ${counted(athletes.length, "athlete")} × ${counted(workouts.length, "workout")}`,
+          `  ${counted(briefs, "brief")}, locked: ${counted(athletes.length, "athlete")} × ${counted(workouts.length, "workout")}${briefs < all ? `, of ${all}` : ""}`,
+          ...(kept > 0 ? [`  ${counted(kept, "brief")} kept from the build before`] : []),
           "  the coach's board, locked",
         ]
       : ["  no briefs: no athlete was read"]),

@@ -9,6 +9,15 @@ export type BoardRow = {
   readonly gaps: readonly string[];
 };
 
+/** An athlete or a workout of which nothing could be made, and what is left of them from before. */
+export type NotMade = {
+  readonly name: string;
+  readonly file: string;
+  /** What is wrong, a sentence each. */
+  readonly why: readonly string[];
+  readonly kept: readonly { readonly title: string; readonly link: string; readonly made: string }[];
+};
+
 export type BoardWorkout = { readonly title: string; readonly rows: readonly BoardRow[] };
 
 const careOf = ({ plan }: BoardRow): readonly string[] =>

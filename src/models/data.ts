@@ -8,6 +8,18 @@ import type { Library } from "./library.ts";
 import type { Settings } from "./settings.ts";
 import type { Workout } from "./workout.ts";
 
+/** A file of an athlete or a workout of which nothing can be made as long as something is wrong. */
+export type Unmade = {
+  readonly kind: "athlete" | "workout";
+  /** The file's name, by which links go. */
+  readonly id: string;
+  readonly file: string;
+  /** The name or title as far as it can be read, else the id. */
+  readonly name: string;
+  /** What is wrong, in the file itself or in what it needs; never empty. */
+  readonly why: readonly Fault[];
+};
+
 /** Everything people wrote, checked, with every reference known to exist. */
 export type Data = {
   readonly settings: Settings;
@@ -18,6 +30,18 @@ export type Data = {
   readonly fields: ReadonlyMap<string, Field>;
   readonly bands: readonly Band[];
   readonly library: Library;
+  /** What had to be left out because its file, or one it needs, has faults. */
+  readonly unmade: readonly Unmade[];
   /** How doubtful things were read. */
+  readonly notices: readonly Fault[];
+};
+
+/** The same before what has faults is left out. */
+export type DataRead = Omit<Data, "unmade">;
+
+/** What a reading of all files gave: what can be used, and every fault. Nothing where all briefs need what is broken. */
+export type Usable = {
+  readonly value?: Data;
+  readonly faults: readonly Fault[];
   readonly notices: readonly Fault[];
 };

@@ -3,9 +3,10 @@ import type { Competition } from "../models/competition.ts";
 import { checkAthletes, type AthleteOfFile } from "./data-folder/check-athletes.ts";
 import { checkFields, checkNames } from "./data-folder/check-workout.ts";
 import { makeCollector, type Collector } from "./data-folder/collect.ts";
+import type { ReadFiles } from "./data-folder/leave-out.ts";
 import { readLibrary } from "./data-folder/read-library.ts";
 import { sortFiles, type SortedFiles } from "./data-folder/sort-files.ts";
-import type { Data } from "../models/data.ts";
+import type { Data, DataRead } from "../models/data.ts";
 import type { Checked, Fault } from "../models/fault.ts";
 import type { Field } from "../models/field.ts";
 import { idOfFile } from "./files/id-of-file.ts";
@@ -24,11 +25,24 @@ import { settingsSchema, USUAL_SETTINGS } from "./schemas/settings-schema.ts";
 import type { Workout } from "../models/workout.ts";
 
 /**
- * Reads everything people wrote: the built-in library and the own data folder, whose files replace built-in ones of the
- * same name. References are checked: movements by any of their names, gyms, workouts, competitions, fields, options. All
- * faults of all files are told at once, in the order of files and lines. Never throws.
+ * Reads everything people wrote, and takes it only where nothing at all is wrong. All faults of all files are told at once,
+ * in the order of files and lines. Never throws.
  */
 export function readData(builtIn: readonly SourceFile[], own: readonly SourceFile[]): Checked<Data> {
+  const { read, faults } = readFiles(builtIn, own);
+  const { notices } = read;
+  return faults.length > 0 ? { ok: false, faults } : { ok: true, value: { ...read, unmade: [] }, notices };
+}
+
+/** What {@link readFiles} gives: what could be read, the faults people are told, and those that only follow from others. */
+export type FilesRead = ReadFiles & { readonly consequences: readonly Fault[] };
+
+/**
+ * Reads everything people wrote: the built-in library and the own data folder, whose files replace built-in ones of the
+ * same name. References are checked: movements by any of their names, gyms, workouts, competitions, fields, options. What
+ * can be read is there though other files have faults. Never throws.
+ */
+export function readFiles(builtIn: readonly SourceFile[], own: readonly SourceFile[]): FilesRead {
   const files = sortFiles(builtIn, own);
   const collector = makeCollector();
   collector.faults.push(...files.faults);
@@ -55,10 +69,8 @@ export function readData(builtIn: readonly SourceFile[], own: readonly SourceFil
   const athletes = readAthletes(files.of.athletes, workouts, library.movements, context, collector);
   const readBand = bandReader(context);
   const bands = files.of.bands.flatMap((file) => collector.take(readBand(file)) ?? []);
-  const faults = inReadingOrder(withoutConsequences(collector.faults, broken));
-  if (faults.length > 0) return { ok: false, faults };
-  const notices = inReadingOrder(collector.notices);
-  const value: Data = {
+  const faults = withoutConsequences(collector.faults, broken);
+  const read: DataRead = {
     settings,
     workouts,
     athletes,
@@ -67,9 +79,10 @@ export function readData(builtIn: readonly SourceFile[], own: readonly SourceFil
     fields,
     bands: bands.toSorted((one, other) => one.order - other.order),
     library,
-    notices,
+    notices: inReadingOrder(collector.notices),
   };
-  return { ok: true, value, notices };
+  const consequences = collector.faults.filter((fault) => !faults.includes(fault));
+  return { read, files: files.of, faults: inReadingOrder(faults), consequences };
 }
 
 function readSettings(files: SortedFiles, gymIds: readonly string[], collector: Collector) {

@@ -5,8 +5,12 @@ import type { Data } from "../models/data.ts";
 import { BuildFailure, explainFailure } from "./build-failure.ts";
 import { isRunning, takeBuildLock } from "./build-lock.ts";
 import { countSite, type SiteCount } from "./count-site.ts";
+import { type FailedBrief, takeWord } from "./failed-briefs.ts";
 import { evenOut } from "./even-out.ts";
 import { hostingFiles } from "./hosting-files.ts";
+import { takeOver, pagesWithFiles } from "./kept-briefs.ts";
+import { readLinkVersions } from "./link-versions.ts";
+import { readOrMakeSecret } from "./secret.ts";
 import { settleTarget } from "./settle-target.ts";
 import { SHOWN_OPENLY } from "./shown-openly.ts";
 import type { Surroundings } from "./surroundings.ts";
@@ -18,6 +22,15 @@ export type BuildRequest = {
   readonly data: Data;
   /** The folder the site is put into. */
   readonly target: string;
+  /** Makes nothing where anything fails. */
+  readonly strict?: boolean;
+};
+
+/** What was made, what could not be computed, and how many briefs were taken over from the site before. */
+export type SiteMade = {
+  readonly count: SiteCount;
+  readonly failed: readonly FailedBrief[];
+  readonly kept: number;
 };
 
 /**
@@ -26,7 +39,7 @@ export type BuildRequest = {
  *
  * @throws BuildFailure in plain words.
  */
-export async function buildSite(request: BuildRequest): Promise<SiteCount> {
+export async function buildSite(request: BuildRequest): Promise<SiteMade> {
   const { root } = request.surroundings;
   const lockFile = join(root, ".rigsheet", "build.lock");
   const release = takeBuildLock(lockFile);
@@ -56,18 +69,38 @@ export async function buildSite(request: BuildRequest): Promise<SiteCount> {
   }
 }
 
-async function buildInto(fresh: string, { surroundings, data, target }: BuildRequest): Promise<SiteCount> {
+async function buildInto(
+  fresh: string,
+  { surroundings, data, target, strict = false }: BuildRequest,
+): Promise<SiteMade> {
   mkdirSync(fresh, { recursive: true, mode: 0o700 });
   setEnvironment(surroundings, fresh);
+  process.env["RIGSHEET_EARLIER"] = existsSync(target) ? target : "";
+  process.env["RIGSHEET_STRICT"] = strict ? "yes" : "";
   // Its own lines would print every address; what has to be said is said by us.
   await build({ root: surroundings.root, logLevel: "silent" });
   rmSync(join(fresh, ".prerender"), { recursive: true, force: true });
   for (const { name, text } of hostingFiles(surroundings.base)) writeFileSync(join(fresh, name), text);
+  const failed = takeWord(fresh);
+  const kept = existsSync(target) ? await keepEarlier(fresh, target, surroundings, data) : 0;
   const count = countSite(fresh);
-  expectCount(count, surroundings, data);
+  expectCount(count, surroundings, data, kept - failed.filter(({ file }) => file === undefined).length);
   evenOut(fresh, new Date());
   swapFolder(fresh, target);
-  return count;
+  return { count, failed, kept };
+}
+
+/** Briefs that cannot be made now stay as they were, for those who have the link. */
+async function keepEarlier(
+  fresh: string,
+  target: string,
+  surroundings: Surroundings,
+  data: Data,
+): Promise<number> {
+  if (surroundings.audience === "gym") return 0;
+  const { bytes } = readOrMakeSecret(surroundings);
+  const pages = await pagesWithFiles(data, bytes, readLinkVersions(surroundings.dataFolder), surroundings);
+  return takeOver(pages, target, fresh, surroundings.base);
 }
 
 /** Astro reads its configuration from files and the environment; this is the way to hand it ours. */
@@ -90,9 +123,9 @@ function setEnvironment(
 }
 
 /** A page that is missing without anyone having said so would be noticed by an athlete; it is noticed here. */
-function expectCount(count: SiteCount, { audience }: Surroundings, data: Data): void {
+function expectCount(count: SiteCount, { audience }: Surroundings, data: Data, more: number): void {
   const expected = {
-    locked: audience === "gym" ? 0 : 1 + data.athletes.length * data.workouts.length,
+    locked: audience === "gym" ? 0 : 1 + data.athletes.length * data.workouts.length + more,
     strategies: data.workouts.length,
     bandPages: data.workouts.length * data.bands.length,
   };

@@ -1,5 +1,5 @@
 import type { MdastNode } from "satteri";
-import type { Data } from "../models/data.ts";
+import type { DataRead } from "../models/data.ts";
 import { nearestName } from "../models/nearest.ts";
 import { type Word, WORDS } from "../models/words.ts";
 import type { Workout } from "../models/workout.ts";
@@ -17,7 +17,13 @@ const PLAIN_HTML =
 const PLAIN_ATTRIBUTES = ["href", "title", "lang", "open", "colspan", "rowspan", "scope"];
 
 /** Checks one word of a text: its name, its attributes and what stands inside. */
-export function checkElement(element: Element, text: string, tell: Tell, workout: Workout, data: Data): void {
+export function checkElement(
+  element: Element,
+  text: string,
+  tell: Tell,
+  workout: Workout,
+  data: DataRead,
+): void {
   const at = element.position?.start.offset ?? 0;
   const name = element.name ?? "";
   const word = Object.hasOwn(WORDS, name) ? WORDS[name] : undefined;

@@ -1,5 +1,5 @@
 import { type MdastNode, mdxToMdast } from "satteri";
-import type { Data } from "../models/data.ts";
+import type { DataRead } from "../models/data.ts";
 import type { Fault } from "../models/fault.ts";
 import type { SourceFile } from "../reading/files/source-file.ts";
 import type { Workout } from "../models/workout.ts";
@@ -13,14 +13,14 @@ type Node = MdastNode;
  * Checks the texts of all workouts without rendering them: every word known, with the attributes it takes, naming lifts,
  * parts, divisions that exist. Faults stand at the line of the file.
  */
-export function checkWords(files: readonly SourceFile[], data: Data): readonly Fault[] {
+export function checkWords(files: readonly SourceFile[], data: DataRead): readonly Fault[] {
   return data.workouts.flatMap((workout) => {
     const file = files.find(({ path }) => path === workout.place.file);
     return file ? checkText(file, workout, data) : [];
   });
 }
 
-function checkText(file: SourceFile, workout: Workout, data: Data): readonly Fault[] {
+function checkText(file: SourceFile, workout: Workout, data: DataRead): readonly Fault[] {
   const text = bodyAlone(file.text);
   const faults: Fault[] = [];
   const tell: Tell = (offset, found, fault) => {

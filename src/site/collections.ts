@@ -1,10 +1,9 @@
 import { isAbsolute, join, relative } from "node:path";
 import type { Loader, LoaderContext } from "astro/loaders";
-import type { Data } from "../models/data.ts";
-import type { Checked } from "../models/fault.ts";
+import type { Data, Usable } from "../models/data.ts";
 import { sayFaults } from "../reading/say-fault.ts";
-import { entriesOf, type Kind, KINDS } from "./entries.ts";
-import { loadData } from "./load-data.ts";
+import { entriesOf, type Kind, KINDS, PERSONAL } from "./entries.ts";
+import { loadUsable } from "./load-data.ts";
 import { readOrMakeSecret } from "./secret.ts";
 import { sealEntries } from "./sealed-entries.ts";
 import type { Surroundings } from "./surroundings.ts";
@@ -16,18 +15,19 @@ type Fill = (data: Data) => Promise<void>;
 
 /**
  * A loader for each kind of thing people write. All of them come from one reading of all files, because names in one file
- * lead to another: either everything is right or nothing is taken. A build stops with every fault told; while developing
- * the last good data stays, the faults are told, and a mended file shows at once.
+ * lead to another. What has faults is left out; where nothing can be used a build stops with every fault told, and while
+ * developing the last good data stays. A mended file shows at once.
  */
 export function checkedLoaders(surroundings: Surroundings): Readonly<Record<Kind, Loader>> {
   const fills = new Map<Kind, Fill>();
-  let reading: Checked<Data> | undefined;
-  const read = (): Checked<Data> => (reading ??= loadData(surroundings));
+  let reading: Usable | undefined;
+  const read = (): Usable => (reading ??= loadUsable(surroundings));
   const refresh = async (logger: LoaderContext["logger"]): Promise<void> => {
     reading = undefined;
-    const checked = read();
-    if (!checked.ok) logger.error(`\n${sayFaults(checked.faults)}\n\nThe pages show what was there before.`);
-    else for (const fill of fills.values()) await fill(checked.value);
+    const { value, faults } = read();
+    const kept = value ? "" : "\n\nThe pages show what was there before.";
+    if (faults.length > 0) logger.error(`\n${sayFaults(faults)}${kept}`);
+    if (value) for (const fill of fills.values()) await fill(value);
   };
   const loaderOf = (kind: Kind): Loader => ({
     name: `rigsheet-${kind}`,
@@ -37,10 +37,10 @@ export function checkedLoaders(surroundings: Surroundings): Readonly<Record<Kind
         watch(context.watcher, surroundings, () => refresh(context.logger));
       const fill: Fill = (data) => fillStore(kind, data, context, surroundings);
       fills.set(kind, fill);
-      const checked = read();
-      if (checked.ok) return fill(checked.value);
-      if (!context.watcher) throw new Error(sayFaults(checked.faults));
-      if (fills.size === 1) context.logger.error(`\n${sayFaults(checked.faults)}`);
+      const { value, faults } = read();
+      if (value) return fill(value);
+      if (!context.watcher) throw new Error(sayFaults(faults));
+      if (fills.size === 1) context.logger.error(`\n${sayFaults(faults)}`);
     },
   });
   return Object.fromEntries(KINDS.map((kind) => [kind, loaderOf(kind)])) as Record<Kind, Loader>;
@@ -55,7 +55,7 @@ async function fillStore(
   const { store } = context;
   const entries = entriesOf(kind, data);
   const stored =
-    kind === "athletes" && entries.length > 0
+    PERSONAL.includes(kind) && surroundings.audience !== "gym" && entries.length > 0
       ? await sealEntries(entries, readOrMakeSecret(surroundings).bytes)
       : entries;
   const ids = new Set(stored.map(({ id }) => id));

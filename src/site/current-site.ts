@@ -2,7 +2,9 @@ import { getCollection } from "astro:content";
 import { makePlan } from "../compute/make-plan.ts";
 import { makeStrategy } from "../compute/make-strategy.ts";
 import { astroSurroundings } from "./astro-surroundings.ts";
-import { dataOf, type Kind, KINDS, type StoredEntry } from "./entries.ts";
+import { dataOf, type Kind, KINDS, PERSONAL, type StoredEntry } from "./entries.ts";
+import { leaveWord } from "./failed-briefs.ts";
+import { isIn, type KeptBrief, madeFor, pagesWithFiles } from "./kept-briefs.ts";
 import { readLinkVersions } from "./link-versions.ts";
 import { makeSite, type Site } from "./make-site.ts";
 import { unsealEntries } from "./sealed-entries.ts";
@@ -36,17 +38,33 @@ async function siteFrom(stored: ReadonlyMap<Kind, readonly StoredEntry[]>): Prom
   const surroundings = astroSurroundings();
   const { audience, dataFolder, date } = surroundings;
   const secret = audience === "gym" ? undefined : readOrMakeSecret(surroundings).bytes;
-  const sealed = stored.get("athletes") ?? [];
-  const athletes = secret ? await unsealEntries(sealed, secret) : [];
-  const data = dataOf((kind) => (kind === "athletes" ? athletes : (stored.get(kind) ?? [])));
-  return makeSite({
+  const opened = new Map(stored);
+  for (const kind of secret ? PERSONAL : []) {
+    if (secret) opened.set(kind, await unsealEntries(stored.get(kind) ?? [], secret));
+  }
+  const data = dataOf((kind) => opened.get(kind) ?? []);
+  const versions = secret ? readLinkVersions(dataFolder) : { board: 1, athletes: {} };
+  const site = await makeSite({
     data,
     surroundings,
     secret,
-    versions: secret ? readLinkVersions(dataFolder) : { board: 1, athletes: {} },
+    versions,
+    plans: isShownOpenly(process.env) || process.env["RIGSHEET_STRICT"] ? "when-asked" : "all-at-once",
     compute: {
       plan: (athlete, workout) => makePlan({ athlete, workout, data, date }),
       strategy: (workout) => makeStrategy({ workout, data, date }),
     },
   });
+  const { RIGSHEET_OUT: fresh, RIGSHEET_EARLIER: earlier } = process.env;
+  if (fresh && site.failed.length > 0) leaveWord(fresh, site.failed);
+  if (!secret || !earlier) return site;
+  const made = new Set(site.pages.map(({ address }) => address));
+  const missing = (await pagesWithFiles(data, secret, versions, surroundings)).filter(
+    (page) => !made.has(page.address) && isIn(earlier, page, surroundings.base),
+  );
+  const kept = missing.map(async (page): Promise<KeptBrief> => {
+    const day = await madeFor(earlier, page, await site.keysOf(page));
+    return { page, ...(day === undefined ? {} : { made: day }) };
+  });
+  return { ...site, kept: await Promise.all(kept) };
 }

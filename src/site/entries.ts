@@ -1,7 +1,7 @@
 import type { Athlete } from "../models/athlete.ts";
 import type { Band } from "../models/band.ts";
 import type { Competition } from "../models/competition.ts";
-import type { Data } from "../models/data.ts";
+import type { Data, Unmade } from "../models/data.ts";
 import type { Field } from "../models/field.ts";
 import type { Gym } from "../models/gym.ts";
 import type { CautionEntry, RecoveryOption, WarmUpBlock } from "../models/library.ts";
@@ -22,6 +22,7 @@ export type ByKind = {
   readonly fields: Field;
   readonly bands: Band;
   readonly settings: Settings;
+  readonly unmade: Unmade;
 };
 
 export type Kind = keyof ByKind;
@@ -38,6 +39,7 @@ export const KINDS: readonly Kind[] = [
   "fields",
   "bands",
   "settings",
+  "unmade",
 ];
 
 /** One thing as it lies in the store: checked, with its place in the order of all. */
@@ -58,8 +60,18 @@ export function entriesOf(kind: Kind, data: Data): readonly StoredEntry[] {
     fields: [...data.fields.values()],
     bands: data.bands,
     settings: [data.settings],
+    unmade: data.unmade,
   };
-  return all[kind].map((value, order) => ({ id: "id" in value ? value.id : kind, order, value }));
+  return all[kind].map((value, order) => ({ id: idOf(kind, value), order, value }));
+}
+
+/** Kinds that speak of people, and are locked in the store. */
+export const PERSONAL: readonly Kind[] = ["athletes", "unmade"];
+
+function idOf(kind: Kind, value: ByKind[Kind]): string {
+  // An athlete and a workout may have files of one name.
+  if ("why" in value) return `${value.kind}/${value.id}`;
+  return "id" in value ? value.id : kind;
 }
 
 /** Puts together again what {@link entriesOf} took apart. Notices were told before and are not kept. */
@@ -87,6 +99,7 @@ export function dataOf(entries: (kind: Kind) => readonly StoredEntry[]): Data {
       recovery: all("recovery"),
       cautions: all("cautions"),
     },
+    unmade: all("unmade"),
     notices: [],
   };
 }

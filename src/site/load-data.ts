@@ -2,10 +2,11 @@ import { existsSync, readdirSync } from "node:fs";
 import { join } from "node:path";
 import { checkEfforts } from "../compute/capacity/check-efforts.ts";
 import { checkEarlySplits } from "../compute/early-splits/check-early-splits.ts";
-import type { Data } from "../models/data.ts";
+import type { Data, DataRead, Usable } from "../models/data.ts";
 import type { Checked, Fault } from "../models/fault.ts";
+import { leaveOut } from "../reading/data-folder/leave-out.ts";
 import type { SourceFile } from "../reading/files/source-file.ts";
-import { readData } from "../reading/read-data.ts";
+import { type FilesRead, readFiles } from "../reading/read-data.ts";
 import { checkWords } from "./check-words.ts";
 import { LIBRARY_FOLDERS, readFolder, type SourceFolder } from "./read-folder.ts";
 import type { Surroundings } from "./surroundings.ts";
@@ -45,25 +46,46 @@ function contentOf(folder: string): readonly string[] {
 
 /** Checks everything people wrote, the words in the texts of workouts included; all faults of all files at once. */
 export function checkSources(sources: Sources): Checked<Data> {
-  const data = readData(sources.builtIn, sources.own);
-  const faults = [...sources.faults, ...(data.ok ? [] : data.faults)];
-  if (!data.ok) return { ok: false, faults };
-  const words = checkWords(sources.own, data.value);
-  const efforts = effortsOf(data.value);
-  const early = earlySplitsOf(data.value);
-  const stopping = [...faults, ...words, ...efforts, ...early];
-  return stopping.length > 0 ? { ok: false, faults: stopping } : data;
+  const { read, faults } = readEverything(sources);
+  const { notices } = read;
+  return faults.length > 0 ? { ok: false, faults } : { ok: true, value: { ...read, unmade: [] }, notices };
+}
+
+/** What can be used though some files have faults, and all faults of all files. */
+export function usableSources(sources: Sources): Usable {
+  const everything = readEverything(sources);
+  const { read, files, faults, consequences } = everything;
+  const value = leaveOut({ read, files, faults: [...faults, ...consequences] });
+  return { ...(value ? { value } : {}), faults, notices: read.notices };
+}
+
+function readEverything(sources: Sources): FilesRead {
+  const everything = readFiles(sources.builtIn, sources.own);
+  const { read, faults } = everything;
+  return {
+    ...everything,
+    faults: [
+      ...sources.faults,
+      ...faults,
+      ...checkWords(sources.own, read),
+      ...effortsOf(read),
+      ...earlySplitsOf(read),
+    ],
+  };
 }
 
 /** Max efforts that cannot be right, of every athlete and every typical one. */
-const effortsOf = ({ athletes, bands, library }: Data): readonly Fault[] =>
+const effortsOf = ({ athletes, bands, library }: DataRead): readonly Fault[] =>
   [...athletes, ...bands.map((band) => band.profile)].flatMap((athlete) =>
     checkEfforts(athlete, library.movements),
   );
 
 /** Early performances whose clocks cannot belong to their workout. */
-const earlySplitsOf = ({ workouts, library }: Data): readonly Fault[] =>
+const earlySplitsOf = ({ workouts, library }: DataRead): readonly Fault[] =>
   workouts.flatMap((workout) => checkEarlySplits(workout, library.movements));
 
 /** Reads and checks the data folder. */
 export const loadData = (places: Places): Checked<Data> => checkSources(readSources(places));
+
+/** Reads the data folder and takes what can be used of it. */
+export const loadUsable = (places: Places): Usable => usableSources(readSources(places));

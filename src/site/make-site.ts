@@ -5,6 +5,8 @@ import type { Plan } from "../models/plan/plan.ts";
 import type { Workout } from "../models/workout.ts";
 import type { Bytes } from "../lock/bytes.ts";
 import type { LockKeys } from "../lock/envelope.ts";
+import type { FailedBrief } from "./failed-briefs.ts";
+import type { KeptBrief } from "./kept-briefs.ts";
 import type { LinkVersions } from "./link-versions.ts";
 import { makePlanStore } from "./plans.ts";
 import { athletePasscode, type Passcode, type PrivatePage, privatePages } from "./private-links.ts";
@@ -27,6 +29,10 @@ export type Site = {
   readonly pages: readonly PrivatePage[];
   readonly planOf: (athlete: Athlete, workout: Workout) => Plan;
   readonly bandsOf: (workout: Workout) => readonly BandPlan[];
+  /** Briefs of an earlier build that stay because they cannot be made now. */
+  readonly kept: readonly KeptBrief[];
+  /** Briefs that could not be computed; they have no page. */
+  readonly failed: readonly FailedBrief[];
   /** What locks a page and its files. */
   readonly keysOf: (page: PrivatePage) => Promise<LockKeys>;
 };
@@ -38,10 +44,28 @@ type Given = {
   readonly secret: Bytes | undefined;
   readonly versions: LinkVersions;
   readonly compute: Compute;
+  /** All at once, so that one that fails takes no page of another with it; while developing, when they are looked at. */
+  readonly plans: "all-at-once" | "when-asked";
 };
 
+/** Computes every plan; one that fails takes no other with it. */
+function failuresOf(data: Data, planOf: Site["planOf"]): readonly FailedBrief[] {
+  return data.athletes.flatMap((athlete) =>
+    data.workouts.flatMap((workout): readonly FailedBrief[] => {
+      try {
+        planOf(athlete, workout);
+        return [];
+      } catch (error) {
+        const problem = error instanceof Error ? error.message : String(error);
+        return [{ athlete: athlete.id, workout: workout.id, problem }];
+      }
+    }),
+  );
+}
+
 /** Puts a site together: plans computed once each, links, and the keys that lock. */
-export async function makeSite({ data, surroundings, secret, versions, compute }: Given): Promise<Site> {
+export async function makeSite(given: Given): Promise<Site> {
+  const { data, surroundings, secret, versions, compute } = given;
   const store = makePlanStore();
   const strategies = new Map<string, readonly BandPlan[]>();
   const passcodes = new Map<string | undefined, Promise<Passcode>>();
@@ -51,11 +75,19 @@ export async function makeSite({ data, surroundings, secret, versions, compute }
     passcodes.set(reader, known);
     return known;
   };
+  const planOf: Site["planOf"] = (athlete, workout) =>
+    store.get([athlete.id, workout.id], () => compute.plan(athlete, workout));
+  const failed = secret && given.plans === "all-at-once" ? failuresOf(data, planOf) : [];
+  const pages = secret ? await privatePages(data, secret, versions, surroundings) : [];
   return {
     data,
     surroundings,
-    pages: secret ? await privatePages(data, secret, versions, surroundings) : [],
-    planOf: (athlete, workout) => store.get([athlete.id, workout.id], () => compute.plan(athlete, workout)),
+    pages: pages.filter(
+      ({ athlete, workout }) => !failed.some((one) => one.athlete === athlete && one.workout === workout),
+    ),
+    kept: [],
+    failed,
+    planOf,
     bandsOf: (workout) => {
       const known = strategies.get(workout.id) ?? compute.strategy(workout).plans;
       strategies.set(workout.id, known);

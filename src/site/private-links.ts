@@ -1,4 +1,3 @@
-import type { Data } from "../models/data.ts";
 import type { Bytes } from "../lock/bytes.ts";
 import { writeLinkKey } from "../lock/link-key.ts";
 import { passcodeCost, passcodeOf, type PasscodeCost, stretchPasscode } from "../lock/passcode.ts";
@@ -17,11 +16,14 @@ export type PrivatePage = PageKeys & {
   readonly url: string;
 };
 
+/** Whoever and whatever has links: their files' names are enough. */
+type WithIds = Readonly<Record<"athletes" | "workouts", readonly { readonly id: string }[]>>;
+
 type Place = Pick<Surroundings, "base" | "origin">;
 
 /** Every locked page of the site: the board first, then all workouts of each athlete. */
 export async function privatePages(
-  data: Pick<Data, "athletes" | "workouts">,
+  data: WithIds,
   secret: Bytes,
   versions: LinkVersions,
   place: Place,

@@ -1,4 +1,4 @@
-import type { Data } from "../models/data.ts";
+import type { DataRead } from "../models/data.ts";
 import { movementFinder } from "../reading/names/find-movement.ts";
 import { nearestName } from "../models/nearest.ts";
 import { readCount } from "../reading/quantities/count.ts";
@@ -24,7 +24,7 @@ export function faultOfValue(
   kind: AttributeKind,
   value: string,
   workout: Workout,
-  data: Data,
+  data: DataRead,
 ): ValueFault | undefined {
   switch (kind) {
     case "movement":
@@ -70,7 +70,7 @@ function notAmong(words: readonly string[], allowed: readonly string[]): ValueFa
   };
 }
 
-function movementFault(value: string, data: Data): ValueFault | undefined {
+function movementFault(value: string, data: DataRead): ValueFault | undefined {
   const found = movementFinder(data.library.movements)(value);
   if (found.kind === "found") return undefined;
   if (found.kind === "either") {

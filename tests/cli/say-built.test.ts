@@ -11,7 +11,11 @@ const data = {
 const built: Built = {
   data,
   surroundings: { root: "/t", dataFolder: "/t", base: "/", audience: "everyone", date: "2026-11-25" },
-  count: { locked: 3, strategies: 1, bandPages: 1, files: 40, bytes: 2_345_678 },
+  made: {
+    count: { locked: 3, strategies: 1, bandPages: 1, files: 40, bytes: 2_345_678 },
+    failed: [],
+    kept: 0,
+  },
   secret: { bytes: new Uint8Array(32), made: false, from: "/t/.rigsheet/secret" },
   folder: "dist",
   seconds: 12.4,
@@ -50,7 +54,11 @@ Links to the board and the briefs: npm run links`);
   });
 
   it("says that no athlete was read", () => {
-    const said = sayBuilt({ ...built, secret: undefined, count: { ...built.count, locked: 0 } });
+    const said = sayBuilt({
+      ...built,
+      secret: undefined,
+      made: { ...built.made, count: { ...built.made.count, locked: 0 } },
+    });
     expect(said).toContain("  no briefs: no athlete was read\n");
     expect(said).not.toContain("npm run links");
   });

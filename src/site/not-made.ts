@@ -1,0 +1,55 @@
+import type { NotMade } from "../components/board-row.ts";
+import type { Unmade } from "../models/data.ts";
+import { sayDate } from "../wording/date.ts";
+import type { KeptBrief } from "./kept-briefs.ts";
+import type { Site } from "./make-site.ts";
+
+/** What the board says of everything that could not be made, and where the last good briefs are. */
+export function notMade(site: Site): readonly NotMade[] {
+  const { data, failed } = site;
+  const told = data.unmade.map((one): NotMade => {
+    const why = one.why.map(({ place, problem }) => `${place.file}, line ${place.line}: ${problem}`);
+    return { name: one.name, file: one.file, why: [...new Set(why)], kept: keptOf(one, site) };
+  });
+  const pairs = failed.map(({ athlete, workout, problem }): NotMade => {
+    const kept = site.kept.filter(({ page }) => page.athlete === athlete && page.workout === workout);
+    return {
+      name: `${nameOf(athlete, site)}, ${titleOf(workout, site)}`,
+      file: "",
+      why: [`the program failed: ${problem}`],
+      kept: kept.map((each) => say(each, titleOf(workout, site))),
+    };
+  });
+  return [...told, ...pairs];
+}
+
+/** Of an athlete all briefs that are left; of a workout those of athletes who have no line of their own. */
+function keptOf(one: Unmade, site: Site): NotMade["kept"] {
+  const ofAthlete = one.kind === "athlete";
+  return site.kept
+    .filter(({ page }) =>
+      ofAthlete
+        ? page.athlete === one.id
+        : page.workout === one.id && site.data.athletes.some(({ id }) => id === page.athlete),
+    )
+    .map((each) =>
+      say(each, ofAthlete ? titleOf(each.page.workout ?? "", site) : nameOf(each.page.athlete ?? "", site)),
+    );
+}
+
+const say = ({ page, made }: KeptBrief, title: string): NotMade["kept"][number] => ({
+  title,
+  link: `../${page.address}/#${page.link.split("#")[1] ?? ""}`,
+  made: made === undefined ? "an earlier day" : sayDate(made),
+});
+
+const nameOf = (id: string, { data }: Site): string =>
+  (
+    data.athletes.find((one) => one.id === id) ??
+    data.unmade.find((one) => one.kind === "athlete" && one.id === id)
+  )?.name ?? id;
+
+const titleOf = (id: string, { data }: Site): string =>
+  data.workouts.find((one) => one.id === id)?.title ??
+  data.unmade.find((one) => one.kind === "workout" && one.id === id)?.name ??
+  id;
