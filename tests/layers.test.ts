@@ -27,6 +27,7 @@ const computeSteps = [
   "warm-up",
   "after",
   "set-up",
+  "debrief",
   "plan",
 ];
 
@@ -151,7 +152,7 @@ describe("the check of levels", () => {
       'compute/motion/run.ts: imports "../lifting/plates.ts"; compute/lifting/ is level 1, step 8 and compute/motion/ is level 1, step 2, imports only go down',
     ]);
     expect(check("compute/plan/parts.ts", `import { pace } from "../pace.ts";`)).toEqual([
-      'compute/plan/parts.ts: imports "../pace.ts"; compute/ is level 1, step 16 and compute/plan/ is level 1, step 15, imports only go down',
+      'compute/plan/parts.ts: imports "../pace.ts"; compute/ is level 1, step 17 and compute/plan/ is level 1, step 16, imports only go down',
     ]);
     expect(check("reading/yaml/read.ts", `import { pace } from "../fields/pace.ts";`)[0]).toContain(
       "reading/fields/ is level 1, step 5 and reading/yaml/ is level 1, step 2, imports only go down",
@@ -161,13 +162,13 @@ describe("the check of levels", () => {
 
   it("refuses an import that goes up", () => {
     expect(check("models/athlete.ts", `import { pace } from "../compute/pace.ts";`)).toEqual([
-      'models/athlete.ts: imports "../compute/pace.ts"; compute/ is level 1, step 16 and models/ is level 0, imports only go down',
+      'models/athlete.ts: imports "../compute/pace.ts"; compute/ is level 1, step 17 and models/ is level 0, imports only go down',
     ]);
   });
 
   it("refuses an import from a folder beside, unless the table allows it", () => {
     expect(check("compute/say.ts", `import { time } from "../wording/time.ts";`)).toEqual([
-      'compute/say.ts: imports "../wording/time.ts"; wording/ is level 1 and compute/ is level 1, step 16, imports only go down',
+      'compute/say.ts: imports "../wording/time.ts"; wording/ is level 1 and compute/ is level 1, step 17, imports only go down',
     ]);
     expect(check("layouts/Page.astro", `---\nimport Tape from "../components/Tape.astro";\n---\n`)).toEqual(
       [],

@@ -4,7 +4,6 @@ import { capitalised, sayBasis, saySharpen } from "../wording/basis.ts";
 import { sayLoad } from "../wording/mass.ts";
 import { sayNearest, sayPerSide } from "../wording/plates.ts";
 import { sayBecause } from "../wording/reason.ts";
-import { sayRetry } from "../wording/retry.ts";
 import { sayMinutes } from "../wording/time.ts";
 import { sayBuild, sayBuildSet, sayDropped, sayStepTime } from "../wording/warm-up.ts";
 import { columns, wrap } from "./text-block.ts";
@@ -53,10 +52,9 @@ export const setUpText = ({ loads, setUp, standards, workout, athlete }: Plan): 
     ...workout.rules.map((rule) => `Rule: ${rule}`),
   ].flatMap((line) => wrap(line, 2, line.startsWith("[ ]") ? 6 : 4));
 
-/** Whether to do it again, and what to do afterwards. */
-export const afterText = ({ after, retry, athlete }: Plan): readonly string[] =>
+/** What to do afterwards. */
+export const afterText = ({ after, athlete }: Plan): readonly string[] =>
   [
-    ...(retry ? [sayRetry(retry)] : []),
     ...(after?.steps ?? []).map((step) =>
       [`${step.title}:`, sayExtent(step), step.say].filter(Boolean).join(" "),
     ),

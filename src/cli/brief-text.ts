@@ -5,12 +5,14 @@ import { sayLoad } from "../wording/mass.ts";
 import { sayPerSide } from "../wording/plates.ts";
 import { afterText, careText, choicesText, groundsText, setUpText, warmUpText } from "./brief-around.ts";
 import { liftText, workText } from "./brief-parts.ts";
+import { debriefText } from "./debrief-text.ts";
 import { columns, edges, heading, wrap } from "./text-block.ts";
 
 /** A brief as lines for a terminal of 80 columns. Headings may be set off by the caller. */
 export function briefText(plan: Plan, strong: (text: string) => string = (text) => text): string {
   const blocks: readonly (readonly string[])[] = [
     headText(plan, strong),
+    section("How it went", debriefText(plan), strong),
     plan.withheld.flatMap(({ title, why, ask, instead }) =>
       wrap(`${title} ${why} ${ask}${instead ? ` Instead: ${instead}` : ""}`, 2),
     ),

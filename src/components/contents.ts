@@ -24,7 +24,7 @@ export function contentsOf(plan: Plan, hasText: boolean): readonly Entry[] {
     ...(plan.warmUp ? [{ id: "warm-up", title: "Warm-up" }] : []),
     ...(plan.choices.length > 0 ? [{ id: "choices", title: "How to do it" }] : []),
     ...(setsUp ? [{ id: "set-up", title: "Set up" }] : []),
-    ...((plan.after ?? plan.retry) ? [{ id: "after", title: "After" }] : []),
+    ...(plan.after ? [{ id: "after", title: "After" }] : []),
     ...(plan.cautions.length > 0 ? [{ id: "care", title: "Take care" }] : []),
     { id: "grounds", title: "What this rests on" },
   ];

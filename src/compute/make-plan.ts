@@ -6,6 +6,7 @@ import { headlineOf } from "./plan/headline.ts";
 import { planAround } from "./plan/plan-around.ts";
 import { planBasis } from "./plan/plan-basis.ts";
 import type { PlanContext } from "./plan/plan-context.ts";
+import { planDebriefs } from "./plan/plan-debriefs.ts";
 import { planParts } from "./plan/plan-parts.ts";
 import { placesOfParts } from "./plan/plan-places.ts";
 import { planTotal } from "./plan/plan-total.ts";
@@ -37,6 +38,7 @@ export function makePlan({ athlete, workout, data, date, anonymous = false }: Ma
     const places = compared[index];
     return places === undefined ? plan : { ...plan, places };
   });
+  const debriefs = planDebriefs(athlete, workout, planned, parts, context);
   const total = planTotal(workout.total, parts);
   const sharpen = planned
     .flatMap(({ paced }) => paced?.sharpen ?? [])
@@ -71,6 +73,7 @@ export function makePlan({ athlete, workout, data, date, anonymous = false }: Ma
     ...planAround(workout, context, parts),
     basis: planBasis(context, division, planned),
     ...(sharpen !== undefined && { sharpen }),
+    ...(debriefs.length > 0 && { debriefs }),
   };
 }
 

@@ -3,6 +3,7 @@ import { seconds } from "../../models/quantity.ts";
 import { quantileSorted } from "../../numerics/quantile.ts";
 import { ceilingOf } from "./ceiling.ts";
 import { type Days, simulateDays } from "./days.ts";
+import { hastyDay } from "./hasty-day.ts";
 import { ifThenOf } from "./if-then.ts";
 import { intervalRows } from "./interval-rows.ts";
 import { checkpointsOf, halfOf, hardOf } from "./landmarks.ts";
@@ -47,6 +48,7 @@ export function pacePart(input: PartInput): PacedPart {
     days: days.results,
     work: muscleWorkOf(solved),
     after: bodyAfter(solved),
+    hasty: (faster) => hastyDay(solved, pacing.rows, faster),
     basis: basisOf(track),
     ...(sharpen ? { sharpen } : {}),
   };

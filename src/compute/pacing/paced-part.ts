@@ -58,6 +58,8 @@ export type PacedPart =
       readonly days: readonly number[];
       readonly work: readonly MuscleWork[];
       readonly after: BodyState;
+      /** Clock at the end of each row on an expected day whose beginning is faster than planned by a share. */
+      readonly hasty: (faster: number) => readonly number[];
       /** What the paces rest on, one entry per movement. */
       readonly basis: readonly {
         readonly movement: string;

@@ -134,14 +134,5 @@ export const sharpenField = z.strictObject({
   narrowsBy: shareField.describe("share by which the range would become narrower"),
 });
 
-export const retryField = z.strictObject({
-  answer: z.enum(["yes", "no", "only-if"]),
-  gain: z
-    .strictObject({ seconds: z.number().optional(), score: z.number().optional(), error: z.number() })
-    .optional(),
-  lost: z.array(z.strictObject({ where: z.string(), amount: z.number(), unit: z.string() })),
-  hoursLeft: z.number().optional(),
-  say: z.string(),
-});
 export type WarmUp = z.infer<typeof warmUpField>;
 export type After = z.infer<typeof afterField>;

@@ -4,12 +4,12 @@ import {
   basisField,
   cautionField,
   choiceField,
-  retryField,
   sharpenField,
   warmUpField,
   withheldField,
 } from "./around.ts";
 import { barLoadField, rangeField, scoreKindField, secondsField } from "./basics.ts";
+import { debriefField } from "./debrief.ts";
 import { liftingField, placesField } from "./lifting.ts";
 import { pacingField } from "./pacing.ts";
 
@@ -92,7 +92,10 @@ export const planSchema = z.strictObject({
   withheld: z.array(withheldField),
   basis: z.array(basisField),
   sharpen: sharpenField.optional(),
-  retry: retryField.optional(),
+  debriefs: z
+    .array(debriefField)
+    .optional()
+    .describe("results of this workout held against their parts, once there are any"),
 });
 
 type DeepReadonly<T> = T extends (infer U)[]
@@ -103,6 +106,9 @@ type DeepReadonly<T> = T extends (infer U)[]
 
 export type Plan = DeepReadonly<z.infer<typeof planSchema>>;
 export type PartPlan = Plan["parts"][number];
+/** Pacing and its rows as they stand in a finished plan. */
+export type PlannedPacing = NonNullable<PartPlan["pacing"]>;
+export type PlannedRow = PlannedPacing["rows"][number];
 
 /** The JSON Schema (draft 2020-12) of a plan. */
 export const planJsonSchema = (): unknown => z.toJSONSchema(planSchema, { target: "draft-2020-12" });

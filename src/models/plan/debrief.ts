@@ -1,0 +1,127 @@
+import * as z from "zod";
+import { massField, secondsField, shareField } from "./basics.ts";
+
+/** A number with its standard error. */
+const doubtedField = z.strictObject({ value: z.number(), error: z.number() });
+
+/** A stretch of the work between two clocks that were logged. */
+export const pieceField = z.strictObject({
+  kind: z.enum(["row", "round"]),
+  row: z.int().describe("index of the last row of the plan in it"),
+  round: z.int(),
+  plannedEnd: secondsField,
+  doneEnd: secondsField,
+  planned: secondsField,
+  done: secondsField,
+});
+
+/** Where time or load went, only where it stands clear of the noise of a day; the costliest first. */
+export const causeField = z.discriminatedUnion("kind", [
+  z.strictObject({
+    kind: z.literal("too-fast-early"),
+    share: shareField.describe("by which the beginning was faster than planned"),
+    won: secondsField.describe("most it was ahead of the plan"),
+    seconds: doubtedField.describe("what it cost in the end"),
+  }),
+  z.strictObject({
+    kind: z.literal("breaks"),
+    each: z.number().describe("seconds each break was longer than planned"),
+    count: z.int(),
+    seconds: doubtedField,
+  }),
+  z.strictObject({
+    kind: z.literal("transitions"),
+    each: z.number().describe("seconds each way between stations was longer than planned"),
+    count: z.int(),
+    seconds: doubtedField,
+  }),
+  z.strictObject({
+    kind: z.literal("slower-movement"),
+    movement: z.string(),
+    name: z.string(),
+    share: z.number().describe("by which each rep was slower than planned"),
+    seconds: doubtedField,
+  }),
+  z.strictObject({
+    kind: z.literal("one-movement"),
+    movement: z.string(),
+    name: z.string(),
+    seconds: doubtedField,
+  }),
+]);
+
+/** What the attempts of a lift show. */
+export const liftCauseField = z.discriminatedUnion("kind", [
+  z.strictObject({
+    kind: z.literal("load-too-high"),
+    load: massField,
+    planned: massField.describe("the load planned for that attempt"),
+  }),
+  z.strictObject({
+    kind: z.literal("too-early"),
+    load: massField,
+    clock: secondsField,
+    planned: secondsField.describe("the clock planned for that attempt"),
+  }),
+  z.strictObject({
+    kind: z.literal("missed"),
+    load: massField,
+    chance: shareField.describe("chance that was given to it"),
+  }),
+  z.strictObject({ kind: z.literal("time-unused"), seconds: secondsField, lifts: z.int() }),
+]);
+
+/** Whether to do it again. */
+export const secondTryField = z.strictObject({
+  answer: z.enum(["do-it", "only-if", "leave-it"]),
+  why: z.enum([
+    "first-counts",
+    "withheld",
+    "no-time",
+    "inside-noise",
+    "gain-is-clear",
+    "gain-is-likely",
+    "last-counts",
+    "not-known",
+  ]),
+  gain: doubtedField
+    .optional()
+    .describe("expected change of the score for the better, in the unit of the result"),
+  chance: shareField.optional().describe("chance that the second try is better"),
+  places: z.number().optional().describe("places the expected gain is worth"),
+  fixes: shareField.describe("share of the gain from what was named as a cause"),
+  bestHours: z.number().optional().describe("hours after the first try at which the second promises most"),
+  latest: z.string().optional().describe("local date and time by which it must be begun"),
+  tiredness: shareField.optional().describe("of the result still lost at that hour to the first try"),
+});
+
+export const debriefField = z.strictObject({
+  part: z.string(),
+  date: z.string().optional(),
+  felt: z.enum(["easy", "right", "hard", "blew-up"]).optional(),
+  version: z.enum(["prescribed", "scaled"]),
+  unit: z.enum(["seconds", "units", "kilograms"]),
+  logged: z
+    .strictObject({ time: secondsField.optional(), reps: z.number().optional(), load: massField.optional() })
+    .describe("the result as it was logged"),
+  done: z
+    .number()
+    .describe(
+      "the result in that unit; what it comes to at its own pace, where a cap came between it and the plan",
+    ),
+  planned: z.number(),
+  standing: z.enum(["better", "inside", "worse"]).describe("against the range of the plan"),
+  pieces: z.array(pieceField),
+  causes: z.array(causeField),
+  lifts: z.array(liftCauseField),
+  unexplained: z
+    .number()
+    .optional()
+    .describe("seconds behind the plan that no cause explains; the day and the noise"),
+  secondTry: secondTryField,
+});
+export type Debrief = z.infer<typeof debriefField>;
+export type DebriefCause = z.infer<typeof causeField>;
+export type LiftCause = z.infer<typeof liftCauseField>;
+export type SecondTry = z.infer<typeof secondTryField>;
+export type Piece = z.infer<typeof pieceField>;

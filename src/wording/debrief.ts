@@ -1,0 +1,100 @@
+import type { Plan } from "../models/plan/plan.ts";
+import type { MassUnit } from "../models/quantity.ts";
+import { sayKilograms, sayMass } from "./mass.ts";
+import { sayCount, sayNumber } from "./number.ts";
+import { sayDaysInTen } from "./second-try.ts";
+import { sayShare } from "./share.ts";
+import { sayClock, sayDuration } from "./time.ts";
+
+export type SaidDebrief = NonNullable<Plan["debriefs"]>[number];
+type Cause = SaidDebrief["causes"][number];
+type LiftCause = SaidDebrief["lifts"][number];
+
+/** An amount of a result in its unit: seconds as a duration, loads in the reader's unit. */
+function sayAmountOf(unit: SaidDebrief["unit"], amount: number, units: MassUnit): string {
+  if (unit === "seconds") return sayDuration(amount);
+  return unit === "kilograms" ? sayKilograms(amount, units) : sayNumber(amount, 0);
+}
+
+const STANDING: Readonly<Record<SaidDebrief["standing"], string>> = {
+  better: "better than the range of the plan",
+  inside: "inside the range of the plan",
+  worse: "behind the range of the plan",
+};
+
+/** The result against the plan in a sentence. */
+export function sayStanding(debrief: SaidDebrief, units: MassUnit): string {
+  const { unit, done, planned, standing, logged } = debrief;
+  const own =
+    logged.time !== undefined
+      ? sayClock(logged.time)
+      : logged.load !== undefined
+        ? sayMass(logged.load)
+        : logged.reps !== undefined
+          ? `${sayNumber(logged.reps, 0)} done`
+          : unit === "seconds"
+            ? `about ${sayClock(done)}`
+            : sayAmountOf(unit, done, units);
+  const off = Math.abs(done - planned);
+  const same = unit === "seconds" ? off < 0.5 : off < 0.25;
+  const better = unit === "seconds" ? done < planned : done > planned;
+  const side = unit === "seconds" ? (better ? "faster" : "slower") : better ? "more" : "less";
+  const against = same ? "as planned" : `${sayAmountOf(unit, off, units)} ${side} than planned`;
+  return `${own}: ${against}, ${STANDING[standing]}.`;
+}
+
+/** Where time went, a sentence a cause. */
+export function sayCause(cause: Cause): string {
+  const cost = `about ${sayDuration(Math.max(0, cause.seconds.value))}`;
+  const doubt = `give or take ${sayDuration(cause.seconds.error)}`;
+  switch (cause.kind) {
+    case "too-fast-early": {
+      const begun = `You began about ${sayShare(cause.share)} faster than planned and were up to ${sayDuration(cause.won)} ahead`;
+      return cause.seconds.value < 2
+        ? `${begun}; all of it was lost again.`
+        : `${begun}; it was lost again and cost ${cost} more (${doubt}).`;
+    }
+    case "breaks":
+      return `Breaks in your sets were about ${sayDuration(cause.each)} longer than planned, ${sayCount(cause.count, "of them", "of them")}: ${cost} (${doubt}).`;
+    case "transitions":
+      return `Each way from one station to the next took about ${sayDuration(cause.each)} longer than planned, ${sayCount(cause.count, "time", "times")}: ${cost} (${doubt}).`;
+    case "slower-movement":
+      return `The ${cause.name} went about ${sayShare(cause.share)} slower than your numbers said: ${cost} (${doubt}).`;
+    case "one-movement":
+      return `The ${cause.name} took ${cost} longer (${doubt}); slower reps or longer breaks, the clocks cannot tell which.`;
+  }
+}
+
+/** What the attempts show, a sentence each. */
+export function sayLiftCause(cause: LiftCause): string {
+  switch (cause.kind) {
+    case "load-too-high":
+      return `The missed ${sayMass(cause.load)} was heavier than the ${sayMass(cause.planned)} planned for that lift.`;
+    case "too-early":
+      return `The missed ${sayMass(cause.load)} was begun at ${sayClock(cause.clock)}, planned at ${sayClock(cause.planned)}: the breath was not back.`;
+    case "missed":
+      return `${sayMass(cause.load)} was missed; the plan gave it ${sayDaysInTen(cause.chance)}. A miss like that is no mistake.`;
+    case "time-unused":
+      return `${sayDuration(cause.seconds)} were left after your last lift: time for ${sayCount(cause.lifts, "more lift", "more lifts")}.`;
+  }
+}
+
+/** What is said where no cause stands clear of the noise. */
+export function sayNothingClear({
+  pieces,
+  standing,
+  causes,
+  lifts,
+  unit,
+  version,
+}: SaidDebrief): string | undefined {
+  if (causes.length + lifts.length > 0) return undefined;
+  if (version === "scaled")
+    return "Another version than the planned one was done, so nothing is concluded from it.";
+  if (unit === "kilograms") return "Nothing in the attempts stands out.";
+  if (pieces.length < 2)
+    return "No clocks between start and end were logged, so nothing tells where the time went.";
+  return standing === "better"
+    ? "Nothing stands out: it went well all the way."
+    : "Nothing stands out: what differs is the day, not a mistake.";
+}

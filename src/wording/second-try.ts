@@ -1,0 +1,65 @@
+import type { MassUnit } from "../models/quantity.ts";
+import type { Plan } from "../models/plan/plan.ts";
+import { sayKilograms } from "./mass.ts";
+import { sayCount, sayNumber } from "./number.ts";
+import { sayShare } from "./share.ts";
+import { sayDuration } from "./time.ts";
+
+type SaidDebrief = NonNullable<Plan["debriefs"]>[number];
+type SecondTry = SaidDebrief["secondTry"];
+
+/** Hours after the first try, as people say them. */
+export function sayHoursLater(hours: number): string {
+  if (hours < 30) return "about a day later";
+  return `about ${sayCount(Math.round(hours / 24), "day", "days")} later`;
+}
+
+/** A chance as days. @example sayDaysInTen(0.83) // => "8 days in 10" */
+export const sayDaysInTen = (chance: number): string =>
+  chance >= 0.95
+    ? "nearly every day"
+    : `${sayCount(Math.max(1, Math.round(chance * 10)), "day", "days")} in 10`;
+
+/** Whether to do it again, in a sentence that can stand alone. */
+export function saySecondTry({ secondTry, unit }: SaidDebrief, units: MassUnit): string {
+  const { answer, bestHours, chance = 0 } = secondTry;
+  const hour = bestHours === undefined ? "" : `, ${sayHoursLater(bestHours)}`;
+  const expected = sayGain(secondTry, unit, units);
+  if (answer === "do-it") return `Do it again${hour}. ${expected} Better on ${sayDaysInTen(chance)}.`;
+  if (answer === "only-if") {
+    const risk =
+      secondTry.why === "last-counts" ? " The last try counts, so a worse one costs you this one." : "";
+    return `Do it again${hour} only if you wake up fresh and those places matter to you. ${expected} Better on ${sayDaysInTen(chance)}.${risk}`;
+  }
+  return `Leave it. ${WHY_NOT[secondTry.why]}`;
+}
+
+const WHY_NOT: Readonly<Record<SecondTry["why"], string>> = {
+  "first-counts": "The first try counts in this competition.",
+  withheld: "What you told us of your body goes before any score; ask your doctor or physiotherapist first.",
+  "no-time": "There is no night left before the deadline, and a second try without one seldom is better.",
+  "inside-noise":
+    "What you could win is smaller than how much the same work differs from day to day, and a try costs you a day.",
+  "gain-is-clear": "",
+  "gain-is-likely": "",
+  "last-counts": "The last try counts, and a better one is not sure enough.",
+  "not-known": "Another version was done than the one planned.",
+};
+
+function sayGain({ gain, places, fixes }: SecondTry, unit: SaidDebrief["unit"], units: MassUnit): string {
+  if (gain === undefined) return "";
+  const say = (amount: number): string =>
+    unit === "seconds"
+      ? sayDuration(amount)
+      : unit === "kilograms"
+        ? sayKilograms(amount, units)
+        : sayNumber(amount, 0);
+  const worth =
+    places !== undefined && places >= 1 ? `, worth ${sayCount(Math.round(places), "place", "places")}` : "";
+  const from = fixes >= 0.5 ? ` ${sayShare(fixes)} of it comes from mending what is named above.` : "";
+  return `Expect about ${say(gain.value)}${worth}, give or take ${say(gain.error)}.${from}`;
+}
+
+/** What to keep in mind before a second try, whatever it promises. */
+export const SECOND_TRY_CARE =
+  "Sore, ill, badly slept or in pain: the answer is no, whatever stands here. Event rules and whoever treats you go before it.";

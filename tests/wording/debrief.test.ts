@@ -1,0 +1,89 @@
+import { describe, expect, it } from "vitest";
+import {
+  type SaidDebrief,
+  sayCause,
+  sayLiftCause,
+  sayNothingClear,
+  sayStanding,
+} from "../../src/wording/debrief.ts";
+import { sayHoursLater, saySecondTry } from "../../src/wording/second-try.ts";
+
+const plainly = (text: string | undefined): string => (text ?? "").replaceAll("\u00a0", " ");
+const debrief: SaidDebrief = {
+  part: "a",
+  version: "prescribed",
+  logged: { time: 532 },
+  unit: "seconds",
+  done: 532,
+  planned: 518,
+  standing: "inside",
+  pieces: [],
+  causes: [],
+  lifts: [],
+  secondTry: { answer: "leave-it", why: "inside-noise", fixes: 0 },
+};
+
+describe("a result in words", () => {
+  it("stands against the plan", () => {
+    expect(plainly(sayStanding(debrief, "kg"))).toBe(
+      "8:52: 14 s slower than planned, inside the range of the plan.",
+    );
+    const lift = {
+      ...debrief,
+      unit: "kilograms" as const,
+      logged: { load: { value: 95, unit: "kg" as const } },
+    };
+    expect(plainly(sayStanding({ ...lift, done: 95, planned: 92.5, standing: "better" }, "kg"))).toBe(
+      "95 kg: 2.5 kg more than planned, better than the range of the plan.",
+    );
+  });
+
+  it("names causes with what they cost and how sure that is", () => {
+    expect(
+      plainly(sayCause({ kind: "too-fast-early", share: 0.12, won: 9, seconds: { value: 25, error: 8 } })),
+    ).toBe(
+      "You began about 12% faster than planned and were up to 9 s ahead; it was lost again and cost about 25 s more (give or take 8 s).",
+    );
+    expect(plainly(sayCause({ kind: "breaks", each: 8, count: 12, seconds: { value: 96, error: 14 } }))).toBe(
+      "Breaks in your sets were about 8 s longer than planned, 12 of them: about 1:36 (give or take 14 s).",
+    );
+    expect(plainly(sayLiftCause({ kind: "missed", load: { value: 95, unit: "kg" }, chance: 0.6 }))).toBe(
+      "95 kg was missed; the plan gave it 6 days in 10. A miss like that is no mistake.",
+    );
+  });
+
+  it("says so where nothing stands out or nothing can be told", () => {
+    expect(sayNothingClear(debrief)).toContain("No clocks between start and end were logged");
+    expect(sayNothingClear({ ...debrief, version: "scaled" })).toContain("nothing is concluded");
+  });
+});
+
+describe("a second try in words", () => {
+  it("is a plain answer with its reason", () => {
+    expect(saySecondTry(debrief, "kg")).toMatch(/^Leave it\. What you could win is smaller than/);
+    const again: SaidDebrief = {
+      ...debrief,
+      secondTry: {
+        answer: "do-it",
+        why: "gain-is-clear",
+        gain: { value: 40, error: 25 },
+        chance: 0.9,
+        places: 12.3,
+        fixes: 0.8,
+        bestHours: 46,
+        tiredness: 0.01,
+      },
+    };
+    expect(plainly(saySecondTry(again, "kg"))).toBe(
+      "Do it again, about 2 days later. Expect about 40 s, worth 12 places, give or take 25 s. 80% of it comes from mending what is named above. Better on 9 days in 10.",
+    );
+  });
+
+  it("tells hours as people do", () => {
+    expect([22, 47, 72].map((hours) => plainly(sayHoursLater(hours)))).toEqual([
+      "about a day later",
+      "about 2 days later",
+      "about 3 days later",
+    ]);
+  });
+});
