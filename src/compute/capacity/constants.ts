@@ -1,101 +1,288 @@
-import type { Sourced } from "../../models/movement.ts";
-
-const published = (value: number, source: string): Sourced<number> => ({
-  value,
-  source,
-  confidence: "published",
-});
-const judgement = (value: number, source: string): Sourced<number> => ({
-  value,
-  source,
-  confidence: "judgement",
-});
+import type { ModelConstants } from "../../models/model-constant.ts";
 
 /** Constants of what an athlete can do, except the best lift. Times in seconds, shares from 0 to 1. */
 export const CAPACITY_CONSTANTS = {
   // The shared reserve, seconds of critical-rate work.
-  reserveUsual: judgement(
-    60,
-    "W' over critical power of 18 rowers about 49 s (Cheng et al. 2012); a hard 3-minute workout of this kind is 38 % anaerobic (Rios et al. 2024), which is more",
-  ),
-  reserveShortest: judgement(25, "lowest ratio of reserve to critical rate found in print"),
-  reserveLongest: judgement(90, "highest ratio of reserve to critical rate of cyclists, from memory"),
-  reserveSpreadUsual: judgement(0.35, "how far athletes differ, as a relative spread"),
-  reserveSpreadFitted: published(
-    0.25,
-    "error of a reserve fitted to two efforts: it repeats with a CV of 13 % (Galbraith et al. 2014), field against treadmill worse",
-  ),
-  recoverySlow: judgement(
-    0.75,
-    "half-times of recovery differ by a third between people (Chorley et al. 2022)",
-  ),
-  recoveryUsual: judgement(1, "the published time constants"),
-  recoveryFast: judgement(
-    1.3,
-    "elite recover faster than the published time constants (Bartram et al. 2018)",
-  ),
+  reserveUsual: {
+    value: 60,
+    unit: "seconds",
+    range: [5, 300],
+    does: "the shared reserve of an athlete of whom nothing is known, in seconds of critical-rate work",
+    source:
+      "W' over critical power of 18 rowers about 49 s (Cheng et al. 2012); a hard 3-minute workout of this kind is 38 % anaerobic (Rios et al. 2024), which is more",
+    confidence: "judgement",
+  },
+  reserveShortest: {
+    value: 25,
+    unit: "seconds",
+    range: [1, 300],
+    does: "shortest reserve believed",
+    source: "lowest ratio of reserve to critical rate found in print",
+    confidence: "judgement",
+  },
+  reserveLongest: {
+    value: 90,
+    unit: "seconds",
+    range: [10, 600],
+    does: "longest reserve believed",
+    source: "no source found; cyclists are told of with 90 s",
+    confidence: "judgement",
+  },
+  reserveSpreadUsual: {
+    value: 0.35,
+    unit: "share",
+    range: [0.01, 2],
+    does: "how far athletes differ in their reserve",
+    source: "no measurement found for mixed work",
+    confidence: "judgement",
+  },
+  reserveSpreadFitted: {
+    value: 0.25,
+    unit: "share",
+    range: [0.01, 2],
+    does: "error of a reserve fitted to two efforts",
+    source: "it repeats with a CV of 13 % (Galbraith et al. 2014), field against treadmill worse",
+    confidence: "published",
+  },
+  recoverySlow: {
+    value: 0.75,
+    unit: "factor",
+    does: "speed of refill of an athlete who recovers slowly",
+    source: "half-times of recovery differ by a third between people (Chorley et al. 2022)",
+    confidence: "judgement",
+  },
+  recoveryUsual: {
+    value: 1,
+    unit: "factor",
+    does: "the same of one who recovers as usual",
+    source: "the published time constants",
+    confidence: "judgement",
+  },
+  recoveryFast: {
+    value: 1.3,
+    unit: "factor",
+    does: "the same of one who recovers fast",
+    source: "elite recover faster than the published time constants (Bartram et al. 2018)",
+    confidence: "judgement",
+  },
 
   // Load.
-  bodyShareLifted: judgement(
-    0.5,
-    "share of the body mass that goes up and down with a load; work per rep grows with both",
-  ),
-  loadCycleSlope: judgement(
-    0.6,
-    "bar speed falls nearly straight with load; a cycle slows with one over (1 - this x share of best lift)",
-  ),
-  loadShareReference: judgement(
-    0.35,
-    "share of a notional best that the reference load is, where no best lift is meaningful",
-  ),
-  loadShareMost: judgement(0.97, "no closer to the best lift than this is told apart"),
-  trustRelated: judgement(
-    0.6,
-    "share of the difference to the level's usual best believed of a lift from a ratio",
-  ),
-  trustLevel: judgement(0.5, "the same of a lift from level and body mass"),
-  liftDoubt: judgement(
-    0.3,
-    "spreads over a best lift that was not tested up to which a load is still planned as possible",
-  ),
-  repeatedShare: judgement(0.85, "most that a load repeated in an effort can be of the best lift"),
-  unbrokenLeast: judgement(
-    2,
-    "a muscle does not need to be fully fresh for one more single: a true single was repeated after a minute by 13 of 17 (Matuszak et al. 2003)",
-  ),
-  wornCost: judgement(1.2, "time per rep grows with (1 + worn mass over body mass) to this power"),
-  heightCost: judgement(0.5, "time per rep grows with the height over the usual height to this power"),
+  bodyShareLifted: {
+    value: 0.5,
+    unit: "share",
+    does: "share of the body mass that goes up and down with a load",
+    source: "no measurement found; work per rep grows with both",
+    confidence: "judgement",
+  },
+  loadCycleSlope: {
+    value: 0.6,
+    unit: "share",
+    does: "how much a cycle slows with load: one over (1 - this x share of best lift)",
+    source: "bar speed falls nearly straight with load",
+    confidence: "judgement",
+  },
+  loadShareReference: {
+    value: 0.35,
+    unit: "share",
+    range: [0.05, 0.95],
+    does: "share of a notional best that the reference load is, where no best lift is meaningful",
+    source: "no measurement found",
+    confidence: "judgement",
+  },
+  loadShareMost: {
+    value: 0.97,
+    unit: "share",
+    range: [0.5, 0.99],
+    does: "share of the best lift above which loads are not told apart",
+    source: "no measurement found",
+    confidence: "judgement",
+  },
+  trustRelated: {
+    value: 0.6,
+    unit: "share",
+    does: "share of the difference to the level's usual best believed of a lift from a ratio",
+    source: "no measurement found",
+    confidence: "judgement",
+  },
+  trustLevel: {
+    value: 0.5,
+    unit: "share",
+    does: "the same of a lift from level and body mass",
+    source: "no measurement found",
+    confidence: "judgement",
+  },
+  liftDoubt: {
+    value: 0.3,
+    unit: "spreads",
+    range: [0, 3],
+    does: "spreads over a best lift that was not tested up to which a load is still planned as possible",
+    source: "no measurement found",
+    confidence: "judgement",
+  },
+  repeatedShare: {
+    value: 0.85,
+    unit: "share",
+    range: [0.3, 1],
+    does: "most that a load repeated in an effort can be of the best lift",
+    source: "no measurement found",
+    confidence: "judgement",
+  },
+  unbrokenLeast: {
+    value: 2,
+    unit: "reps",
+    range: [1, 20],
+    does: "shortest best set believed of a movement that can be done",
+    source:
+      "a muscle does not need to be fully fresh for one more single: a true single was repeated after a minute by 13 of 17 (Matuszak et al. 2003)",
+    confidence: "judgement",
+  },
+  wornCost: {
+    value: 1.2,
+    unit: "exponent",
+    range: [0, 4],
+    does: "power with which time per rep grows with (1 + worn mass over body mass)",
+    source: "no measurement found",
+    confidence: "judgement",
+  },
+  heightCost: {
+    value: 0.5,
+    unit: "exponent",
+    range: [0, 4],
+    does: "power with which time per rep grows with height over the usual height",
+    source: "no measurement found",
+    confidence: "judgement",
+  },
 
   // How sure.
-  errorSeveral: published(
-    0.03,
-    "critical speed and power from several efforts are good to 3 to 6 % (Karsten et al. 2015)",
-  ),
-  errorOne: judgement(0.045, "one effort fixes one point of the curve; others follow the usual shape"),
-  errorRelated: judgement(0.09, "from own results in other movements"),
-  errorLevel: judgement(0.13, "spread inside a level around its reference pace"),
-  errorApproximate: judgement(0.03, "a result called approximate"),
-  errorPerYear: judgement(0.04, "a result loses that much certainty a year"),
-  errorUndated: judgement(0.02, "a result without a date"),
-  relatedWeight: judgement(0.7, "how far an own result in a style of the same movement carries over"),
-  engineWeight: judgement(
-    0.5,
-    "how far own results in other movements carry over; relative paces in one movement go with relative paces in others, r 0.55 to 0.77 (student symposium 2025)",
-  ),
+  errorSeveral: {
+    value: 0.03,
+    unit: "share",
+    range: [0.001, 0.5],
+    does: "error of a rate from several efforts",
+    source: "critical speed and power from several efforts are good to 3 to 6 % (Karsten et al. 2015)",
+    confidence: "published",
+  },
+  errorOne: {
+    value: 0.045,
+    unit: "share",
+    range: [0.001, 0.5],
+    does: "error of a rate from one effort",
+    source: "one effort fixes one point of the curve; others follow the usual shape",
+    confidence: "judgement",
+  },
+  errorRelated: {
+    value: 0.09,
+    unit: "share",
+    range: [0.001, 0.5],
+    does: "error of a rate from own results in other movements",
+    source: "no measurement found",
+    confidence: "judgement",
+  },
+  errorLevel: {
+    value: 0.13,
+    unit: "share",
+    range: [0.001, 0.5],
+    does: "error of a rate from the level alone",
+    source: "spread inside a level around its reference pace; no measurement found",
+    confidence: "judgement",
+  },
+  errorApproximate: {
+    value: 0.03,
+    unit: "share",
+    range: [0, 0.5],
+    does: "error added to a result called approximate",
+    source: "no measurement found",
+    confidence: "judgement",
+  },
+  errorPerYear: {
+    value: 0.04,
+    unit: "share a year",
+    range: [0, 0.5],
+    does: "error added to a result by its age",
+    source: "no measurement found",
+    confidence: "judgement",
+  },
+  errorUndated: {
+    value: 0.02,
+    unit: "share",
+    range: [0, 0.5],
+    does: "error added to a result without a date",
+    source: "no measurement found",
+    confidence: "judgement",
+  },
+  relatedWeight: {
+    value: 0.7,
+    unit: "share",
+    does: "how far an own result in a style of the same movement carries over",
+    source: "no measurement found",
+    confidence: "judgement",
+  },
+  engineWeight: {
+    value: 0.5,
+    unit: "share",
+    does: "how far own results in other movements carry over",
+    source:
+      "relative paces in one movement go with relative paces in others, r 0.55 to 0.77 (student symposium 2025)",
+    confidence: "judgement",
+  },
 
   // Muscles before lungs.
-  centralLeast: judgement(
-    0.6,
-    "share of the time per rep of a movement of muscles alone that heart and lungs account for",
-  ),
-  centralOfSets: judgement(0.9, "the same of a movement in sets that taxes the lungs as much as any muscle"),
-  muscleRecoveryLeast: judgement(0.2, "slowest refill of a muscle in breaks, over the two-phase law"),
-  muscleRecoveryMost: judgement(4, "fastest refill of a muscle in breaks, over the two-phase law"),
+  centralLeast: {
+    value: 0.6,
+    unit: "share",
+    does: "share of the time per rep of a movement of muscles alone that heart and lungs account for",
+    source: "no measurement found",
+    confidence: "judgement",
+  },
+  centralOfSets: {
+    value: 0.9,
+    unit: "share",
+    does: "the same of a movement in sets that taxes the lungs as much as any muscle",
+    source: "no measurement found",
+    confidence: "judgement",
+  },
+  muscleRecoveryLeast: {
+    value: 0.2,
+    unit: "factor",
+    range: [0.01, 10],
+    does: "slowest refill of a muscle in breaks, over the two-phase law",
+    source: "bound of a fit",
+    confidence: "judgement",
+  },
+  muscleRecoveryMost: {
+    value: 4,
+    unit: "factor",
+    range: [0.1, 50],
+    does: "fastest refill of a muscle in breaks, over the two-phase law",
+    source: "bound of a fit",
+    confidence: "judgement",
+  },
 
   // Running.
-  riegelExponent: published(1.06, "Riegel 1981: time grows with distance to this power"),
-  riegelShortest: published(210, "Riegel 1981: valid from about 3.5 minutes"),
-  riegelLongest: published(13800, "Riegel 1981: valid up to about 230 minutes"),
-} as const satisfies Readonly<Record<string, Sourced<number>>>;
+  riegelExponent: {
+    value: 1.06,
+    unit: "exponent",
+    range: [1, 1.3],
+    does: "power with which running time grows with distance",
+    source: "Riegel 1981",
+    confidence: "published",
+  },
+  riegelShortest: {
+    value: 210,
+    unit: "seconds",
+    range: [30, 3600],
+    does: "shortest run the power law holds for",
+    source: "Riegel 1981: valid from about 3.5 minutes",
+    confidence: "published",
+  },
+  riegelLongest: {
+    value: 13800,
+    unit: "seconds",
+    range: [600, 36000],
+    does: "longest run the power law holds for",
+    source: "Riegel 1981: valid up to about 230 minutes",
+    confidence: "published",
+  },
+} as const satisfies ModelConstants;
 
 export type CapacityConstants = Readonly<Record<keyof typeof CAPACITY_CONSTANTS, number>>;

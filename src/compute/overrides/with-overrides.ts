@@ -1,13 +1,13 @@
-import type { Sourced } from "../../models/movement.ts";
+import type { ModelConstant } from "../../models/model-constant.ts";
 
 /**
  * The plain numbers of a model's constants, each replaced where the coach sets it differently.
  * Names the model does not know are left alone: they belong to another model.
  *
- * @example withOverrides({ rest: { value: 60, source: "", confidence: "judgement" } }, { rest: 90 }).rest // => 90
+ * @example withOverrides({ rest: { value: 60 } }, { rest: 90 }).rest // => 90
  */
 export function withOverrides<Name extends string>(
-  constants: Readonly<Record<Name, Sourced<number>>>,
+  constants: Readonly<Record<Name, Pick<ModelConstant, "value">>>,
   overrides: Readonly<Record<string, number>> = {},
 ): Readonly<Record<Name, number>> {
   const names = Object.keys(constants) as Name[];

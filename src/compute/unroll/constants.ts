@@ -1,24 +1,29 @@
-import type { Sourced } from "../../models/movement.ts";
+import type { ModelConstants } from "../../models/model-constant.ts";
 
 /** Constants of the unrolling. They only decide how far work without end is listed, never what is planned. */
 export const unrollConstants = {
-  /** Nobody is faster than this share of the fastest time of a movement. */
   fasterThanFastest: {
     value: 0.7,
-    source:
-      "a third faster than the quickest clean cycle of an elite athlete, without a pause: beyond anybody, by our judgement",
+    unit: "share",
+    range: [0.1, 1],
+    does: "share of the fastest time of a movement nobody is faster than",
+    source: "a third faster than the quickest clean cycle of an elite athlete, without a pause",
     confidence: "judgement",
   },
-  /** Seconds after which a part that only a missed interval ends is cut. */
   longestOpenPart: {
     value: 7200,
-    source: "two hours; intervals that grow are missed long before, by our judgement",
+    unit: "seconds",
+    range: [600, 86400],
+    does: "length after which a part that only a missed interval ends is cut",
+    source: "two hours; intervals that grow are missed long before",
     confidence: "judgement",
   },
-  /** Items after which a list is cut whatever the clock says. */
   mostItems: {
     value: 3000,
-    source: "a rep a second for most of an hour; a guard, not a model, by our judgement",
+    unit: "count",
+    range: [100, 20000],
+    does: "entries after which a list of work is cut whatever the clock says",
+    source: "a rep a second for most of an hour; a guard, not a model",
     confidence: "judgement",
   },
-} as const satisfies Readonly<Record<string, Sourced<number>>>;
+} as const satisfies ModelConstants;
