@@ -1,10 +1,7 @@
 // @ts-check
-import mdx from "@astrojs/mdx";
-import { satteri } from "@astrojs/markdown-satteri";
 import { defineConfig } from "astro/config";
 import { relative, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
-import { textsPlugin } from "./src/site/texts-plugin.ts";
 import { workerPlugin } from "./src/site/worker-plugin.ts";
 
 const root = fileURLToPath(new URL(".", import.meta.url));
@@ -35,13 +32,6 @@ export default defineConfig({
   // Astro's default ("jsx") glues a word to the inline element on the next line.
   compressHTML: true,
   devToolbar: { enabled: false },
-  integrations: [mdx()],
-  markdown: {
-    // Coaches write 5'30" and 3--5; curled quotes and dashes would change what was meant.
-    processor: satteri({ features: { smartPunctuation: false } }),
-    // The highlighter writes inline styles, which the content security policy refuses.
-    syntaxHighlight: false,
-  },
   security: {
     csp: {
       directives: [
@@ -61,6 +51,6 @@ export default defineConfig({
       // A page opens in one round trip: scripts stand in it, and fonts are files, which the content policy wants.
       assetsInlineLimit: (file) => /\.m?js$/.test(file),
     },
-    plugins: [textsPlugin(root, dataFolder), workerPlugin(root)],
+    plugins: [workerPlugin(root)],
   },
 });

@@ -9,10 +9,3 @@ declare module "virtual:rigsheet-worker" {
   /** The text of the worker's script. */
   export const worker: string;
 }
-
-declare module "virtual:rigsheet-texts" {
-  /** How to load the text of each workout that has one. */
-  export const texts: Readonly<
-    Record<string, () => Promise<{ readonly Content: import("./site/text-of.ts").Text }>>
-  >;
-}

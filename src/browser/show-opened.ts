@@ -9,6 +9,8 @@ export type OpenedPage = { readonly address: string; readonly opener: CryptoKey;
 /** Shows what was locked, and makes its buttons work. Scripts inside it would not run, and there are none. */
 export function showOpened(html: string, page: OpenedPage): void {
   const room = document.getElementById("opened");
+  // Found before there is anything of a person's own on the page that could be taken for it.
+  const footer = document.getElementById("device");
   if (!room) return;
   room.innerHTML = html;
   room.hidden = false;
@@ -17,14 +19,14 @@ export function showOpened(html: string, page: OpenedPage): void {
     const near =
       event.target instanceof Element ? event.target.closest("button[data-file], a[href^='#']") : null;
     if (near instanceof HTMLButtonElement) void saveFrom(near, page);
-    else if (near instanceof HTMLAnchorElement) goWithin(event, near);
+    else if (near instanceof HTMLAnchorElement) goWithin(event, near, room);
   });
-  void offerKeeping(page);
+  if (footer) void offerKeeping(page, footer);
 }
 
 /** Goes to a place on the page without writing it into the address, where it would take the place of the key. */
-function goWithin(event: Event, { hash }: HTMLAnchorElement): void {
-  const place = document.getElementById(hash.slice(1));
+function goWithin(event: Event, { hash }: HTMLAnchorElement, room: HTMLElement): void {
+  const place = room.querySelector<HTMLElement>(`#${CSS.escape(decodeURIComponent(hash.slice(1)))}`);
   if (!place) return;
   event.preventDefault();
   place.tabIndex = -1;
@@ -55,12 +57,11 @@ async function saveFrom(button: HTMLButtonElement, { address, opener }: OpenedPa
 }
 
 /** What is kept on the device, and the two buttons that change it. */
-async function offerKeeping({ address, opener, worker }: OpenedPage): Promise<void> {
-  const footer = document.getElementById("device");
-  const text = document.getElementById("device-text");
-  const remember = document.getElementById("remember");
-  const forget = document.getElementById("forget");
-  if (!footer || !text || !remember || !forget) return;
+async function offerKeeping({ address, opener, worker }: OpenedPage, footer: HTMLElement): Promise<void> {
+  const text = footer.querySelector("#device-text");
+  const remember = footer.querySelector("#remember");
+  const forget = footer.querySelector("#forget");
+  if (!text || !remember || !forget) return;
   const kept = await keepPage(worker);
   text.textContent = kept
     ? "This page is kept on this device, still locked, so that your link opens it without network too. Files are kept once you have saved them. Nothing that was opened is stored."

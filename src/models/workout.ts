@@ -1,3 +1,4 @@
+import type { CoachText } from "./coach-text.ts";
 import type { Place } from "./fault.ts";
 import type { Length, Mass, Seconds } from "./quantity.ts";
 import type { AmountUnit, ScoreKind } from "./vocabulary.ts";
@@ -264,4 +265,6 @@ export type Workout = {
   /** What the coach asks of the lifting part. */
   readonly objective: "expected-lift" | "expected-place" | "chance-of-load";
   readonly objectiveLoad?: Mass;
+  /** What the coach writes to the athletes below the entries; absent where nothing is written. */
+  readonly text?: CoachText;
 };

@@ -3,13 +3,13 @@ import type { Fault } from "../models/fault.ts";
 const KIND = { fault: "Fault", question: "Question", notice: "Notice" } as const;
 
 /**
- * One fault in plain words for a person: the place and the kind on the first line, then what was found and what is
- * wrong, what is allowed, the nearest correct name, and what to do, each on a line of its own.
+ * One fault in plain words for a person: the place, as terminals and editors open it, and the kind on the first line,
+ * then what was found and what is wrong, what is allowed, the nearest correct name, and what to do, each on a line of its own.
  */
 export function sayFault(fault: Fault): string {
   const { place, found } = fault;
   const lines = [
-    `${place.file}, line ${place.line}, column ${place.column}: ${KIND[fault.severity]}`,
+    `${place.file}:${place.line}:${place.column}: ${KIND[fault.severity]}`,
     found === "" ? undefined : `  found    ${oneLine(found)}`,
     `  ${fault.severity === "fault" ? "wrong   " : "because "} ${fault.problem}`,
     fault.allowed === undefined ? undefined : `  allowed  ${fault.allowed}`,

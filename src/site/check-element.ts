@@ -1,8 +1,7 @@
 import type { MdastNode } from "satteri";
-import type { DataRead } from "../models/data.ts";
 import { nearestName } from "../models/nearest.ts";
 import { type Word, WORDS } from "../models/words.ts";
-import type { Workout } from "../models/workout.ts";
+import type { TextContext } from "./text-context.ts";
 import { faultOfValue, type ValueFault } from "./read-attribute.ts";
 
 export type Element = Extract<MdastNode, { type: "mdxJsxFlowElement" | "mdxJsxTextElement" }>;
@@ -10,25 +9,26 @@ export type Element = Extract<MdastNode, { type: "mdxJsxFlowElement" | "mdxJsxTe
 export type Tell = (offset: number, found: string, fault: ValueFault) => void;
 
 /** Plain HTML that may stand in a text; what could load, run or restyle something may not. */
-const PLAIN_HTML =
+export const PLAIN_HTML: readonly string[] =
   "a abbr b blockquote br code dd del details dl dt em h2 h3 h4 hr i kbd li ol p s small strong sub summary sup table tbody td th thead tr u ul".split(
     " ",
   );
 const PLAIN_ATTRIBUTES = ["href", "title", "lang", "open", "colspan", "rowspan", "scope"];
 
 /** Checks one word of a text: its name, its attributes and what stands inside. */
-export function checkElement(
-  element: Element,
-  text: string,
-  tell: Tell,
-  workout: Workout,
-  data: DataRead,
-): void {
+export function checkElement(element: Element, text: string, tell: Tell, context: TextContext): void {
   const at = element.position?.start.offset ?? 0;
   const name = element.name ?? "";
   const word = Object.hasOwn(WORDS, name) ? WORDS[name] : undefined;
   if (!word && !PLAIN_HTML.includes(name)) {
     tell(at, `<${name}>`, unknownWord(name));
+    return;
+  }
+  if (word && !context.hasReader) {
+    tell(at, `<${name}>`, {
+      problem: "words with a reader's own numbers are shown in the texts of workouts alone",
+      remedy: "Say it in general terms here.",
+    });
     return;
   }
   const known = word ? Object.keys(word.attributes) : PLAIN_ATTRIBUTES;
@@ -46,9 +46,7 @@ export function checkElement(
     const kind = word?.attributes[attribute.name]?.kind;
     const fault = known.includes(attribute.name)
       ? (computedFault(attribute, written.value, kind !== undefined) ??
-        (kind
-          ? faultOfValue(kind, written.value ?? "", workout, data)
-          : hrefFault(attribute.name, written.value)))
+        (kind ? faultOfValue(kind, written.value ?? "", context) : hrefFault(attribute.name, written.value)))
       : unknownAttribute(attribute.name, name, known);
     if (!fault) continue;
     const { value } = written;
@@ -156,9 +154,12 @@ function writtenAt(
   const name = attribute.name.replace(/[^a-zA-Z0-9-]/g, ".");
   const found = text.slice(elementAt).search(new RegExp(`(?<=\\s)${name}(?=[\\s=/>])`));
   const offset = elementAt + Math.max(found, 0);
-  const { value } = attribute;
-  if (typeof value === "string") return { offset, value };
-  // {3} and {"A"} are as good as "3" and "A".
-  const literal = /^\s*(?:(\d+(?:\.\d+)?)|"([^"]*)"|'([^']*)')\s*$/.exec(value?.value ?? "");
-  return { offset, value: literal?.[1] ?? literal?.[2] ?? literal?.[3] };
+  return { offset, value: literalOf(attribute) };
+}
+
+/** The value of an attribute where it is written out: {3} and {"A"} are as good as "3" and "A". Nothing is computed. */
+export function literalOf({ value }: Pick<JsxAttribute, "value">): string | undefined {
+  if (typeof value === "string") return value;
+  const literal = /^\s*(?:(\d+(?:\.\d+)?)|"([^"\\]*)"|'([^'\\]*)')\s*$/.exec(value?.value ?? "");
+  return literal?.[1] ?? literal?.[2] ?? literal?.[3];
 }

@@ -7,8 +7,9 @@ import type { Checked, Fault } from "../models/fault.ts";
 import { leaveOut } from "../reading/data-folder/leave-out.ts";
 import type { SourceFile } from "../reading/files/source-file.ts";
 import { type FilesRead, readFiles } from "../reading/read-data.ts";
-import { checkWords } from "./check-words.ts";
+import { inReadingOrder } from "../reading/say-fault.ts";
 import { LIBRARY_FOLDERS, readFolder, type SourceFolder } from "./read-folder.ts";
+import { readTexts } from "./read-texts.ts";
 import type { Surroundings } from "./surroundings.ts";
 
 /** Everything people wrote, as files: what the tool brings along, and what stands in the data folder. */
@@ -44,7 +45,10 @@ function contentOf(folder: string): readonly string[] {
     .map((name) => `content/${name}`);
 }
 
-/** Checks everything people wrote, the words in the texts of workouts included; all faults of all files at once. */
+/**
+ * Checks everything people wrote, the texts of workouts and of the library included; all faults of all files at once, also
+ * those of a text whose entries have faults of their own.
+ */
 export function checkSources(sources: Sources): Checked<Data> {
   const { read, faults } = readEverything(sources);
   const { notices } = read;
@@ -62,15 +66,17 @@ export function usableSources(sources: Sources): Usable {
 function readEverything(sources: Sources): FilesRead {
   const everything = readFiles(sources.builtIn, sources.own);
   const { read, faults } = everything;
+  const texts = readTexts(everything);
   return {
     ...everything,
-    faults: [
+    read: { ...read, workouts: texts.workouts },
+    faults: inReadingOrder([
       ...sources.faults,
       ...faults,
-      ...checkWords(sources.own, read),
+      ...texts.faults,
       ...effortsOf(read),
       ...earlySplitsOf(read),
-    ],
+    ]),
   };
 }
 

@@ -1,4 +1,3 @@
-import type { DataRead } from "../models/data.ts";
 import { movementFinder } from "../reading/names/find-movement.ts";
 import { nearestName } from "../models/nearest.ts";
 import { readCount } from "../reading/quantities/count.ts";
@@ -6,7 +5,7 @@ import { readShare } from "../reading/quantities/share.ts";
 import { MASS_UNITS } from "../models/quantity.ts";
 import { CONDITIONS, HABITS, JOINTS, LEVELS, SEXES, STRESSES } from "../models/vocabulary.ts";
 import { type AttributeKind, listed } from "../models/words.ts";
-import type { Workout } from "../models/workout.ts";
+import type { TextContext } from "./text-context.ts";
 
 /** What is wrong with a value, in the parts of a fault. */
 export type ValueFault = {
@@ -23,12 +22,11 @@ export const LIMIT_WORDS: readonly string[] = ["any", ...JOINTS, ...CONDITIONS, 
 export function faultOfValue(
   kind: AttributeKind,
   value: string,
-  workout: Workout,
-  data: DataRead,
+  { movements, parts, divisions }: TextContext,
 ): ValueFault | undefined {
   switch (kind) {
     case "movement":
-      return movementFault(value, data);
+      return movementFault(value, movements);
     case "share": {
       const read = readShare(value);
       return read.ok ? undefined : { problem: read.problem, allowed: read.allowed, remedy: read.remedy };
@@ -38,14 +36,11 @@ export function faultOfValue(
       return read.ok ? undefined : { problem: read.problem, allowed: read.allowed, remedy: read.remedy };
     }
     case "part":
-      return notAmong(
-        [value.trim().toLowerCase()],
-        workout.parts.map(({ name }) => name),
-      );
+      return parts && notAmong([value.trim().toLowerCase()], parts);
     case "levels":
       return notAmong(listed(value), LEVELS);
     case "divisions":
-      return notAmong(listed(value), workout.divisions);
+      return divisions && notAmong(listed(value), divisions);
     case "units":
       return notAmong(listed(value), MASS_UNITS);
     case "sexes":
@@ -70,8 +65,8 @@ function notAmong(words: readonly string[], allowed: readonly string[]): ValueFa
   };
 }
 
-function movementFault(value: string, data: DataRead): ValueFault | undefined {
-  const found = movementFinder(data.library.movements)(value);
+function movementFault(value: string, movements: TextContext["movements"]): ValueFault | undefined {
+  const found = movementFinder(movements)(value);
   if (found.kind === "found") return undefined;
   if (found.kind === "either") {
     const names = found.movements.map(({ name }) => name);

@@ -224,6 +224,50 @@ describe("npm run build", () => {
   );
 });
 
+describe("a program in the text of a workout", () => {
+  it(
+    "is refused by a build, and never run where it is passed over as text",
+    { timeout: 10 * MINUTES },
+    async () => {
+      makeSmall();
+      const workout = join(folder, "data/content/workouts/slow-lighthouse.mdx");
+      const entries = readFileSync(workout, "utf8");
+      const planted = join(folder, "planted");
+      const program = `process.getBuiltinModule("fs").writeFileSync(${JSON.stringify(planted)}, "ran")`;
+      writeFileSync(
+        workout,
+        `${entries}Row {/* a */ ${program} /* b */} on.\n\nexport const a = ${program};\n`,
+      );
+      const { err, code } = await runBuild([...args(), "--strict"]);
+      expect(code).toBe(1);
+      expect(err).toBe(`2 faults in 1 file.
+
+content/workouts/slow-lighthouse.mdx:10:5: Fault
+  found    {/* a */ ${program} /* b */}
+  wrong    what stands between braces is read as program text
+  allowed  a comment such as {/* not shown */}
+  to do    Leave the braces out, or write \\{ for a brace that is to be shown.
+
+content/workouts/slow-lighthouse.mdx:12:1: Fault
+  found    export const a = ${program};
+  wrong    a line that begins with import or export is read as program text
+  to do    Leave the line out; the words need no import. If it is a sentence, begin it differently.
+`);
+      // What other readers of such files take for more entries, naming a program to load.
+      writeFileSync(
+        workout,
+        `${entries}\n---\nlayout: data:text/javascript,${program}\n---\n\n\`{${program}}\` {/* ${program} */}\n`,
+      );
+      const built = await runBuild([...args(), "--audience", "gym"]);
+      expect([built.err, built.code]).toEqual(["", 0]);
+      const page = readFileSync(join(folder, "dist/strategy/slow-lighthouse/index.html"), "utf8");
+      expect(page).toContain("<h2>layout: data:text/javascript,");
+      expect(page).toContain("<code>{process.getBuiltinModule(");
+      expect(existsSync(planted)).toBe(false);
+    },
+  );
+});
+
 describe("npm run build -- --audience gym", () => {
   it("can be run by somebody who may not read the athletes at all", { timeout: 10 * MINUTES }, async () => {
     const data = mkdtempSync(join(tmpdir(), "rigsheet-"));

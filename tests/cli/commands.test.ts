@@ -29,8 +29,8 @@ describe("npm run check", () => {
     const { err, code } = await runCommand("check", ["--data", folder]);
     expect(code).toBe(1);
     expect(err).toMatch(/^\d+ faults in 2 files\./);
-    expect(err).toContain("athletes/one.yaml, line 1, column 1: Fault\n  found    naem\n");
-    expect(err).toContain("content/gyms/two.yaml, line 1");
+    expect(err).toContain("athletes/one.yaml:1:1: Fault\n  found    naem\n");
+    expect(err).toContain("content/gyms/two.yaml:1:");
     expect(err).not.toMatch(/\bat .*\.ts:\d+/);
   });
 

@@ -20,7 +20,7 @@ describe("an athlete file", () => {
   it("without a level is told the levels there are", () => {
     expect(tellFaults(readText("name: Ada"))).toEqual([
       lines(
-        "line 1, column 1: Fault",
+        "1:1: Fault",
         "wrong    `level` is missing",
         "allowed  new, regular, competitor, elite",
         "to do    Add `level`.",
@@ -276,13 +276,13 @@ describe("lifts", () => {
     });
     expect(tellFaults(result)).toEqual([
       lines(
-        "line 3, column 9: Notice",
+        "3:9: Notice",
         "found    CJ (kg)",
         "because  read as clean and jerk",
         "to know  Write `clean and jerk (kg)` to be sure, or correct it here if something else is meant.",
       ),
       lines(
-        "line 3, column 25: Notice",
+        "3:25: Notice",
         "found    Squat 5RM",
         "because  read as back squat",
         "to know  Write `back squat 5RM` to be sure, or correct it here if something else is meant.",
@@ -302,7 +302,7 @@ describe("lifts", () => {
     });
     expect(tellFaults(result)).toEqual([
       lines(
-        "line 3, column 17: Notice",
+        "3:17: Notice",
         "found    264.48 lb (Jan 2026)",
         "because  an odd number of lb that is a round number of kg; read as 120 kg; a month without a day; read as the middle of January 2026",
         "to know  Write `120 kg (2026-01-15)` to be sure.",
@@ -363,7 +363,7 @@ describe("lifts", () => {
   ])("ask about %j", (entry, found, problem, allowed, remedy) => {
     expect(tell(`lifts: {${entry}}`)).toEqual([
       lines(
-        `line 3, column ${10 + entry.indexOf(":") + 1}: Question`,
+        `3:${10 + entry.indexOf(":") + 1}: Question`,
         `found    ${found}`,
         `because  ${problem}`,
         allowed,
@@ -380,7 +380,7 @@ describe("lifts", () => {
   ])("refuse %j", (entry, found, problem) => {
     expect(tell(`lifts: {${entry}}`)).toEqual([
       lines(
-        "line 3, column 17: Fault",
+        "3:17: Fault",
         `found    ${found}`,
         `wrong    ${problem}`,
         LIFTED,
@@ -398,7 +398,7 @@ describe("lifts", () => {
   it("count the whole load on a bar", () => {
     expect(tell("lifts: {back squat: BW}")).toEqual([
       lines(
-        "line 3, column 21: Question",
+        "3:21: Question",
         "found    BW",
         "because  on a bar the whole load counts, whatever the body weighs",
         LIFT,
@@ -420,20 +420,20 @@ describe("lifts", () => {
       ),
     ).toEqual([
       lines(
-        "line 3, column 29: Fault",
+        "3:29: Fault",
         "found    Back Squat 1RM",
         'wrong    this movement stands here twice, also as "back squat"',
         "to do    Keep one name, and put its results in a list: `[110 kg, 3 x 100 kg]`.",
       ),
       lines(
-        "line 3, column 61: Fault",
+        "3:61: Fault",
         "found    {best: 80 kg, load: 80 kg}",
         "wrong    `best` and `load` say the same thing twice",
         "allowed  `{best: 82.5 kg, tested: 2026-10-03}`",
         "to do    Keep one of the two.",
       ),
       lines(
-        "line 3, column 99: Fault",
+        "3:99: Fault",
         "found    {}",
         "wrong    the load is missing",
         "allowed  `{best: 82.5 kg, tested: 2026-10-03}`",
@@ -445,7 +445,7 @@ describe("lifts", () => {
   it("tell unknown and ambiguous movements", () => {
     expect(tell("lifts: {back sqaut: 100 kg, zzz: 30 kg, G2O: 100 kg}")).toEqual([
       lines(
-        "line 3, column 9: Fault",
+        "3:9: Fault",
         "found    back sqaut",
         "wrong    no movement has this name",
         MOVEMENT,
@@ -453,14 +453,14 @@ describe("lifts", () => {
         "to do    Write `back squat`, or describe the movement in content/movements in a file of its own.",
       ),
       lines(
-        "line 3, column 29: Fault",
+        "3:29: Fault",
         "found    zzz",
         "wrong    no movement has this name",
         MOVEMENT,
         "to do    Look the name up in content/movements, or describe the movement there in a file of its own.",
       ),
       lines(
-        "line 3, column 41: Question",
+        "3:41: Question",
         "found    G2O",
         "because  this name can stand for more than one movement, or for one with something",
         MOVEMENT,
@@ -477,7 +477,7 @@ describe("lifts", () => {
     );
     expect(asked).toEqual([
       lines(
-        "line 4, column 33: Question",
+        "4:33: Question",
         "found    3/4/24",
         "because  day and month can be read in either order; so can one other date of this file, and one answer settles them all",
         "allowed  a date such as `2026-11-28`",
@@ -500,7 +500,7 @@ describe("lifts", () => {
     // 200 / 60 = 3.33, above 3.1
     expect(tell("body mass: 60 kg", "lifts: {clean and jerk: 200 kg}")).toEqual([
       lines(
-        "line 3, column 12: Question",
+        "3:12: Question",
         "found    60 kg",
         "because  a clean and jerk of 200 kg would be 3.3 times the body mass, more than anybody has lifted",
         "to do    Look at the units of body mass and lift, and correct the one that is wrong.",
@@ -555,7 +555,7 @@ describe("efforts", () => {
     });
     expect(tellFaults(result)).toEqual([
       lines(
-        "line 4, column 31: Notice",
+        "4:31: Notice",
         "found    500 1:31",
         "because  read as 500 m",
         "to know  Write `2k row 7:05.4, 5k ~19:50, 500 m row in 1:31` to be sure.",
@@ -566,7 +566,7 @@ describe("efforts", () => {
   it("settle a sign in the amount by the time", () => {
     expect(tell("efforts: row 2,000 m in 7:05")).toEqual([
       lines(
-        "line 3, column 10: Notice",
+        "3:10: Notice",
         "found    row 2,000 m in 7:05",
         "because  read as 2000 m",
         "to know  Write `2000 m row in 7:05` to be sure.",
@@ -619,13 +619,7 @@ describe("efforts", () => {
     ],
   ])("ask about %j", (line, found, problem, allowed, remedy) => {
     expect(tell("efforts:", `  - ${line}`)[0]).toBe(
-      lines(
-        "line 4, column 5: Question",
-        `found    ${found}`,
-        `because  ${problem}`,
-        allowed,
-        `to do    ${remedy}`,
-      ),
+      lines("4:5: Question", `found    ${found}`, `because  ${problem}`, allowed, `to do    ${remedy}`),
     );
   });
 
@@ -674,20 +668,14 @@ describe("efforts", () => {
     ],
   ])("refuse %j", (line, problem, allowed, remedy) => {
     expect(tell("efforts:", `  - ${line}`)).toEqual([
-      lines(
-        "line 4, column 5: Fault",
-        `found    ${line}`,
-        `wrong    ${problem}`,
-        allowed,
-        `to do    ${remedy}`,
-      ),
+      lines("4:5: Fault", `found    ${line}`, `wrong    ${problem}`, allowed, `to do    ${remedy}`),
     ]);
   });
 
   it("propose the movement of the entry before where none is named", () => {
     expect(tell("efforts: [2k row 7:05.4, 5k ~19:50]")).toEqual([
       lines(
-        "line 3, column 26: Question",
+        "3:26: Question",
         "found    5k ~19:50",
         "because  the movement is missing",
         EFFORT,
@@ -700,7 +688,7 @@ describe("efforts", () => {
     // 4 x 1:53 = 7:32
     expect(tell("efforts: 2k row 1:53/500m")).toEqual([
       lines(
-        "line 3, column 10: Question",
+        "3:10: Question",
         "found    2k row 1:53/500m",
         "because  this is a pace, not a time",
         EFFORT,
@@ -712,7 +700,7 @@ describe("efforts", () => {
   it("are a list", () => {
     expect(tell("efforts:", "  2k row: 7:05", "  run 400 m: 1:02")).toEqual([
       lines(
-        "line 4, column 3: Fault",
+        "4:3: Fault",
         "found    2k row: 7:05 run 400 m: 1:02",
         "wrong    efforts are a list, and this is a group of entries",
         EFFORT,
@@ -728,7 +716,7 @@ describe("best sets", () => {
     expect(result).toMatchObject({ value: { unbroken: [], cannot: ["ring-muscle-up", "bar-muscle-up"] } });
     expect(tell("unbroken: {pull-up: x}")).toEqual([
       lines(
-        "line 3, column 21: Question",
+        "3:21: Question",
         "found    x",
         "because  this can mean not known or cannot, and those are different plans",
         "allowed  a whole number, `?` for not known, `none` for cannot",
@@ -740,14 +728,14 @@ describe("best sets", () => {
   it("are whole numbers, once for each movement", () => {
     expect(tell("unbroken: {pull-up: 22.5, pull ups: 3}")).toEqual([
       lines(
-        "line 3, column 21: Fault",
+        "3:21: Fault",
         "found    22.5",
         "wrong    repetitions are whole",
         "allowed  a whole number such as `22`, with a load `21 at 43 kg`, `?` for not known, `none` for cannot",
         "to do    Write a whole number such as `22`, with a load `21 at 43 kg`, `?` for not known, `none` for cannot.",
       ),
       lines(
-        "line 3, column 27: Fault",
+        "3:27: Fault",
         "found    pull ups",
         'wrong    this movement stands here twice, also as "pull-up"',
         "to do    Keep the better of the two lines.",
@@ -758,7 +746,7 @@ describe("best sets", () => {
   it("contradict what cannot be done", () => {
     expect(tell("cannot: pull-up", "unbroken: {pull-up: 3}")).toEqual([
       lines(
-        "line 4, column 11: Fault",
+        "4:11: Fault",
         "found    pull-up",
         "wrong    the file says that the athlete cannot do this movement, and gives a result of it under `unbroken`",
         "to do    Take it out of `cannot`, or delete the result.",
@@ -792,7 +780,7 @@ describe("year of birth", () => {
   ])("%j is a %s", (text, kind, problem, remedy) => {
     expect(tell(`born: ${text}`)).toEqual([
       lines(
-        `line 3, column 7: ${kind}`,
+        `3:7: ${kind}`,
         `found    ${text}`,
         problem,
         "allowed  a year of birth such as `1991`",
@@ -806,7 +794,7 @@ describe("preferences and gym", () => {
   it("are told with the nearest name", () => {
     expect(tell("prefers: {pull-up styl: butterfly, pull-up style: butterly}")).toEqual([
       lines(
-        "line 3, column 11: Fault",
+        "3:11: Fault",
         "found    pull-up styl",
         "wrong    no movement offers a choice of this name",
         "allowed  pull up style",
@@ -814,7 +802,7 @@ describe("preferences and gym", () => {
         "to do    Write `pull up style`.",
       ),
       lines(
-        "line 3, column 51: Fault",
+        "3:51: Fault",
         "found    butterly",
         "wrong    this is not one of the options of pull up style",
         "allowed  butterfly, kip",
@@ -824,7 +812,7 @@ describe("preferences and gym", () => {
     ]);
     expect(tell("gym: mil")).toEqual([
       lines(
-        "line 3, column 6: Fault",
+        "3:6: Fault",
         "found    mil",
         "wrong    there is no gym of this name",
         "allowed  mill, harbour",
@@ -835,7 +823,7 @@ describe("preferences and gym", () => {
     const without = athleteReader({ ...contextForTests, gyms: [] });
     expect(tellFaults(without({ path: "a.yaml", text: "name: Ada\nlevel: new\ngym: mill" }))).toEqual([
       lines(
-        "line 3, column 6: Fault",
+        "3:6: Fault",
         "found    mill",
         "wrong    there is no gym of this name",
         "allowed  none yet: content/gyms holds no file",

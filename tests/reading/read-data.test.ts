@@ -56,7 +56,7 @@ const told = (own: readonly SourceFile[], builtIn: readonly SourceFile[] = libra
   const result = readData(builtIn, own);
   const faults = result.ok ? result.notices : result.faults;
   return tellFaults({ ok: false, faults: faults.map((fault) => ({ ...fault })) }).map(
-    (text, index) => `${faults[index]?.place.file ?? ""}, ${text}`,
+    (text, index) => `${faults[index]?.place.file ?? ""}:${text}`,
   );
 };
 
@@ -139,21 +139,21 @@ describe("reading a data folder", () => {
       ),
     ).toEqual(
       [
-        "athletes/ada.yaml, line 3, column 9: Fault | burpy",
-        "athletes/ada.yaml, line 3, column 16: Question | 3",
-        "athletes/ada.yaml, line 4, column 10: Fault | lowwater",
-        "athletes/bo.yaml, line 3, column 6: Fault | mil",
-        "content/competitions/autumn.yaml, line 2, column 7: Fault | Oslo",
-        "content/competitions/autumn.yaml, line 3, column 8: Fault | soon",
-        "content/competitions/autumn.yaml, line 1, column 1: Fault |   wrong    `closes` is missing",
-        "content/fields/wave.csv, line 2, column 1: Question | 3",
-        "content/settings.yaml, line 1, column 6: Fault | mil",
-        "content/workouts/low-water.mdx, line 6, column 14: Fault | autmn",
-        "content/workouts/low-water.mdx, line 7, column 8: Fault | waves",
+        "athletes/ada.yaml:3:9: Fault | burpy",
+        "athletes/ada.yaml:3:16: Question | 3",
+        "athletes/ada.yaml:4:10: Fault | lowwater",
+        "athletes/bo.yaml:3:6: Fault | mil",
+        "content/competitions/autumn.yaml:2:7: Fault | Oslo",
+        "content/competitions/autumn.yaml:3:8: Fault | soon",
+        "content/competitions/autumn.yaml:1:1: Fault |   wrong    `closes` is missing",
+        "content/fields/wave.csv:2:1: Question | 3",
+        "content/settings.yaml:1:6: Fault | mil",
+        "content/workouts/low-water.mdx:6:14: Fault | autmn",
+        "content/workouts/low-water.mdx:7:8: Fault | waves",
       ].toSorted((one, other) => {
         const key = (text: string): string =>
           text.replace(
-            /line (\d+), column (\d+)/,
+            /(\d+):(\d+)/,
             (_all, line: string, column: string) => line.padStart(4, "0") + column.padStart(4, "0"),
           );
         return key(one) < key(other) ? -1 : 1;
@@ -168,7 +168,7 @@ describe("reading a data folder", () => {
       file("content/competitions/autumn.yaml", "name: A"),
       athlete("ada", "Ada", "cannot: burpees", "starts: {low-water: 2026-11-27 18:00}"),
     ];
-    const files = told(own, [broken, movement("air-squat")]).map((text) => text.slice(0, text.indexOf(",")));
+    const files = told(own, [broken, movement("air-squat")]).map((text) => text.slice(0, text.indexOf(":")));
     expect(new Set(files)).toEqual(
       new Set(["content/movements/burpee.mdx", "content/competitions/autumn.yaml"]),
     );
@@ -186,7 +186,7 @@ describe("names in other files", () => {
       ]),
     ).toEqual([
       lines(
-        "content/workouts/low-water.mdx, line 6, column 14: Fault",
+        "content/workouts/low-water.mdx:6:14: Fault",
         "found    autmn",
         "wrong    there is no competition of this name",
         "allowed  autumn",
@@ -194,7 +194,7 @@ describe("names in other files", () => {
         "to do    Write `autumn`.",
       ),
       lines(
-        "content/workouts/low-water.mdx, line 7, column 8: Fault",
+        "content/workouts/low-water.mdx:7:8: Fault",
         "found    waves",
         "wrong    there is no field of this name",
         "allowed  wave",
@@ -204,7 +204,7 @@ describe("names in other files", () => {
     ]);
     expect(told([workout("low-water", "field: waves")])).toEqual([
       lines(
-        "content/workouts/low-water.mdx, line 6, column 8: Fault",
+        "content/workouts/low-water.mdx:6:8: Fault",
         "found    waves",
         "wrong    there is no field of this name",
         "allowed  none yet: content/fields holds no file",
@@ -218,7 +218,7 @@ describe("names in other files", () => {
       told([file("content/fields/wave.csv", "load kg", "80"), workout("low-water", "field: wave")]),
     ).toEqual([
       lines(
-        "content/workouts/low-water.mdx, line 6, column 8: Fault",
+        "content/workouts/low-water.mdx:6:8: Fault",
         "found    wave",
         "wrong    the field holds load, and no part of the workout is scored so",
         "allowed  a field of reps",
@@ -230,7 +230,7 @@ describe("names in other files", () => {
   it("of lifts with a load added to what the library has no loaded form of are told", () => {
     expect(told([athlete("ada", "Ada", "lifts: {air squat: BW+40 kg}")])).toEqual([
       lines(
-        "athletes/ada.yaml, line 3, column 8: Notice",
+        "athletes/ada.yaml:3:8: Notice",
         "found    air squat: BW+40 kg",
         "because  no plan rests on a load added to the air squat, as the library has no movement done with one",
         "to know  Nothing; or describe the movement with its load in content/movements.",
@@ -267,7 +267,7 @@ describe("names in other files", () => {
     const wave = file("content/fields/wave.csv", "division,reps", "junior,100", "masters,90");
     expect(told([wave, workout("low-water", "field: wave")])).toEqual([
       lines(
-        "content/workouts/low-water.mdx, line 6, column 8: Fault",
+        "content/workouts/low-water.mdx:6:8: Fault",
         "found    wave",
         "wrong    this field is of junior, masters, and the workout is of men, women",
         "allowed  results of men, women; without a column `division` or `lift` they are taken for everybody's",
@@ -281,7 +281,7 @@ describe("names in other files", () => {
   it("of movements are checked inside the library", () => {
     expect(told([], [movement("burpee", "easier: [air squatt]"), movement("air-squat")])).toEqual([
       lines(
-        "content/movements/burpee.mdx, line 18, column 10: Fault",
+        "content/movements/burpee.mdx:18:10: Fault",
         "found    air squatt",
         "wrong    there is no movement of this name",
         "nearest  air squat",
@@ -295,7 +295,7 @@ describe("names in other files", () => {
       ),
     ).toEqual([
       lines(
-        "content/movements/other.mdx, line 2, column 7: Fault",
+        "content/movements/other.mdx:2:7: Fault",
         "found    burpee",
         "wrong    the movement in content/movements/burpee.mdx has the same name",
         "to do    Give one of the two another name.",
@@ -306,7 +306,7 @@ describe("names in other files", () => {
   it("become part of an address, those of workouts", () => {
     expect(told([workout("Low Wäter")])).toEqual([
       lines(
-        "content/workouts/Low Wäter.mdx, line 1, column 1: Fault",
+        "content/workouts/Low Wäter.mdx:1:1: Fault",
         "found    Low Wäter",
         "wrong    the name of the file becomes part of an address, and cannot be used there",
         "allowed  small letters a to z, digits and hyphens",
@@ -334,15 +334,15 @@ describe("names of athletes", () => {
       athlete("e", "José"),
     ];
     expect(told(own)).toEqual([
-      sameName("athletes/b.yaml, line 1, column 7", "sam k", '"Sam K." in athletes/a.yaml'),
-      sameName("athletes/e.yaml, line 1, column 7", "José", '"JOSÉ" in athletes/d.yaml'),
+      sameName("athletes/b.yaml:1:7", "sam k", '"Sam K." in athletes/a.yaml'),
+      sameName("athletes/e.yaml:1:7", "José", '"JOSÉ" in athletes/d.yaml'),
     ]);
   });
 
   it("that differ in accents are told, and read as two people", () => {
     expect(told([athlete("a", "Jose"), athlete("b", "José")])).toEqual([
       lines(
-        "athletes/b.yaml, line 1, column 7: Notice",
+        "athletes/b.yaml:1:7: Notice",
         "found    José",
         'because  the name differs only in accents from "Jose" in athletes/a.yaml; read as two people',
         "to know  Nothing, if they are two people; else keep one file.",
@@ -368,7 +368,7 @@ describe("names of athletes", () => {
     ];
     expect(told(own)).toEqual([
       lines(
-        "athletes/a.yaml, line 3, column 11: Question",
+        "athletes/a.yaml:3:11: Question",
         "found    womn",
         "because  no workout has a division of this name",
         "allowed  men, women",
@@ -392,14 +392,14 @@ describe("files in other places", () => {
       ]),
     ).toEqual([
       lines(
-        "ada.yaml, line 1, column 1: Fault",
+        "ada.yaml:1:1: Fault",
         "found    ada.yaml",
         "wrong    a file in this place is not read",
         `allowed  ${PLACES}`,
         "to do    Move it to one of the places allowed, or out of this folder.",
       ),
       lines(
-        "content/athletes/ada.yaml, line 1, column 1: Fault",
+        "content/athletes/ada.yaml:1:1: Fault",
         "found    ada.yaml",
         "wrong    a file in this place is not read",
         `allowed  ${PLACES}`,
@@ -407,7 +407,7 @@ describe("files in other places", () => {
         "to do    Move it to athletes/ada.yaml.",
       ),
       lines(
-        "content/notes/plan.md, line 1, column 1: Fault",
+        "content/notes/plan.md:1:1: Fault",
         "found    plan.md",
         "wrong    a file in this place is not read",
         `allowed  ${PLACES}`,
@@ -419,13 +419,13 @@ describe("files in other places", () => {
   it("with another ending are told, with the right one", () => {
     expect(told([file("content/workouts/low-water.md", "x"), file("athletes/team.csv", "x")])).toEqual([
       lines(
-        "athletes/team.csv, line 1, column 1: Fault",
+        "athletes/team.csv:1:1: Fault",
         "found    team.csv",
         "wrong    a file of this kind is not read",
         "to do    Write its contents into athletes/team.yaml, or move the file elsewhere.",
       ),
       lines(
-        "content/workouts/low-water.md, line 1, column 1: Fault",
+        "content/workouts/low-water.md:1:1: Fault",
         "found    low-water.md",
         "wrong    files in content/workouts end in .mdx",
         "to do    Rename the file to content/workouts/low-water.mdx, if it holds what such a file holds.",
@@ -438,7 +438,7 @@ describe("files in other places", () => {
       told([athlete("ada", "Ada"), file("athletes/evening/Ada.yml", "name: Ada B.", "level: new")]),
     ).toEqual([
       lines(
-        "athletes/evening/Ada.yml, line 1, column 1: Fault",
+        "athletes/evening/Ada.yml:1:1: Fault",
         "found    Ada",
         "wrong    another file has the same name: athletes/ada.yaml",
         "to do    Rename one of the two; other files call them by this name.",

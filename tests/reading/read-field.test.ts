@@ -64,7 +64,7 @@ describe("a field of counted scores", () => {
     });
     expect(tellFaults(field)).toEqual([
       lines(
-        "line 1, column 1: Notice",
+        "1:1: Notice",
         "because  results left out of wave: 7 scaled, 1 not done",
         "to know  Nothing, if that is as it should be.",
       ),
@@ -226,7 +226,7 @@ describe("a field of scores as published", () => {
     const rows = ["score", "CAP+28", "CAP + 28", "14:46", "12:00+28", "C+28"];
     expect(tell(...rows)).toEqual([
       lines(
-        "line 2, column 1: Question",
+        "2:1: Question",
         "found    CAP+28",
         "because  the number behind the cap can be reps left or reps done, and the two turn the ranking around (and on 3 more lines)",
         "to do    Write a line `# CAP+: reps left` or `# CAP+: reps done` above the header, whichever is meant; one answer settles the file.",
@@ -239,7 +239,7 @@ describe("a field of scores as published", () => {
     expect(only("# CAP+: reps done", ...rows)).toMatchObject({ capped: [{ value: 28, count: 4 }] });
     expect(tell("# CAP+: reps left", ...rows)[0]).toBe(
       lines(
-        "line 3, column 1: Question",
+        "3:1: Question",
         "found    CAP+28",
         "because  without the number of all reps, reps left cannot be told from reps done (and on 3 more lines)",
         "to do    Write a line `# total reps: 225`, with your number, above the header.",
@@ -282,7 +282,7 @@ describe("a field of scores as published", () => {
     const rows = ["score", "5+12", "6 rounds + 3 reps", "7 rounds"];
     expect(tell(...rows)).toEqual([
       lines(
-        "line 2, column 1: Question",
+        "2:1: Question",
         "found    5+12",
         "because  rounds and reps cannot be compared without the number of reps in a round (and on 2 more lines)",
         "to do    Write a line `# reps per round: 30`, with your number, above the header, or the reps in all.",
@@ -298,7 +298,7 @@ describe("a field of scores as published", () => {
   it("asks what a bare number counts", () => {
     expect(tell("score", "19:29", "214")).toEqual([
       lines(
-        "line 3, column 1: Question",
+        "3:1: Question",
         "found    214",
         "because  this number does not say what it counts",
         "to do    Write `214 reps`, or a time such as `11:47`, or name the column by its unit.",
@@ -310,7 +310,7 @@ describe("a field of scores as published", () => {
 describe("a table that cannot be a field", () => {
   it("with two units in one column is refused, whatever the header says", () => {
     const twoUnits = lines(
-      "line 4, column 1: Fault",
+      "4:1: Fault",
       "wrong    two units stand in one column: kg on line 4, lb on line 3",
       "to do    Convert one of them, or keep two files; no unit is taken for the whole column.",
     );
@@ -321,7 +321,7 @@ describe("a table that cannot be a field", () => {
   it("with a unit in one cell that is not the header's is refused", () => {
     expect(tell("load lb,count", "225,1", "100 kg,2", "245,1")).toEqual([
       lines(
-        "line 3, column 1: Fault",
+        "3:1: Fault",
         "wrong    the header says lb, and line 3 is in kg",
         "to do    Convert it, or correct the header; no unit is taken for the whole column.",
       ),
@@ -331,7 +331,7 @@ describe("a table that cannot be a field", () => {
   it("without a unit is asked about", () => {
     expect(tell("load,count", "180,1", "395,2")).toEqual([
       lines(
-        "line 2, column 1: Question",
+        "2:1: Question",
         "found    180",
         "because  the unit of this load is missing (and on one more line)",
         "allowed  kg or lb",
@@ -340,7 +340,7 @@ describe("a table that cannot be a field", () => {
     ]);
     expect(tell("value,count", "180,3")).toEqual([
       lines(
-        "line 1, column 1: Fault",
+        "1:1: Fault",
         "found    value,count",
         "wrong    the header does not say what the values are",
         HEADERS,
@@ -355,7 +355,7 @@ describe("a table that cannot be a field", () => {
   ])("with unknown columns is told: %j", (rows, found, problem) => {
     expect(tell(...rows)).toEqual([
       lines(
-        "line 1, column 1: Fault",
+        "1:1: Fault",
         `found    ${found}`,
         `wrong    ${problem}`,
         HEADERS,
@@ -367,7 +367,7 @@ describe("a table that cannot be a field", () => {
   it("with two columns that could be the score asks for one of them", () => {
     expect(tell("division,time,max lift kg", "men,9:10,100")).toEqual([
       lines(
-        "line 1, column 1: Fault",
+        "1:1: Fault",
         "found    division,time,max lift kg",
         "wrong    more than one column could be the score: time, max lift kg",
         HEADERS,
@@ -383,7 +383,7 @@ describe("a table that cannot be a field", () => {
   ])("of percentiles says that single scores are needed: %s", (...rows) => {
     expect(tell(...rows)).toEqual([
       lines(
-        "line 1, column 1: Fault",
+        "1:1: Fault",
         `found    ${rows[0]}`,
         "wrong    this is a table of percentiles, and places need single scores with how many athletes have each",
         HEADERS,
@@ -399,14 +399,14 @@ describe("a table that cannot be a field", () => {
   it("with different kinds of result is refused", () => {
     expect(tell("result,value,count", "reps,100,1", "calories,100,1")).toEqual([
       lines(
-        "line 3, column 1: Fault",
+        "3:1: Fault",
         "wrong    different kinds of result stand in one table: calories on line 3, reps on line 2",
         "to do    Keep one file for each kind of result.",
       ),
     ]);
     expect(tell("result,value,count", "banana,100,1")).toEqual([
       lines(
-        "line 2, column 1: Fault",
+        "2:1: Fault",
         "found    banana",
         "wrong    this kind of result is not known",
         "allowed  finish, capped, reps, calories, metres, load",
@@ -418,42 +418,42 @@ describe("a table that cannot be a field", () => {
   it.each([
     [
       [""],
-      "line 1, column 1: Fault",
+      "1:1: Fault",
       undefined,
       "the file holds no table",
       "Write a header line, and one result a line below it.",
     ],
     [
       ["19:29", "12:15"],
-      "line 1, column 1: Fault",
+      "1:1: Fault",
       "19:29",
       "the first line already holds results",
       "Write a header line above it that says what the numbers are, such as `reps,count`.",
     ],
     [
       ["load_kg,count", "82,5,3"],
-      "line 2, column 1: Fault",
+      "2:1: Fault",
       "82,5,3",
       "this line has 3 cells, and the header has 2",
       "Check the separators (here: commas); a decimal comma needs semicolons between the cells.",
     ],
     [
       ["reps,count", '"18,3'],
-      "line 2, column 1: Fault",
+      "2:1: Fault",
       undefined,
       "the quotes in this line do not fit together",
       "Look for a quote that is opened and not closed, here or above, and delete it or close it.",
     ],
     [
       ["reps,count", "18,x"],
-      "line 2, column 1: Fault",
+      "2:1: Fault",
       "x",
       "the count is not a whole number",
       "Write how many athletes have this result.",
     ],
     [
       ["score", "0", "dnf"],
-      "line 1, column 1: Fault",
+      "1:1: Fault",
       undefined,
       "no result is left to compare with",
       "Add results as prescribed, one a line.",
@@ -475,7 +475,7 @@ describe("a table that cannot be a field", () => {
     });
     expect(tell("score", ...good.slice(1), "fast")).toEqual([
       lines(
-        "line 20, column 1: Fault",
+        "20:1: Fault",
         "wrong    more than one result in twenty could not be read",
         "allowed  `11:47`, `186 reps`, `28 reps short`, `185 lb`, `not done`, `scaled` behind a scaled result",
         "to do    Check that the column holds one score in each line.",
@@ -486,14 +486,14 @@ describe("a table that cannot be a field", () => {
   it("with a remark that cannot be read is told, while remarks for people are passed over", () => {
     expect(tell("# collected by hand", "# source: public results", "# cap: soon", "reps", "3")).toEqual([
       lines(
-        "line 2, column 1: Fault",
+        "2:1: Fault",
         "found    source: public results",
         "wrong    this remark cannot be read",
         "allowed  `# unit: kg`, `# cap: 20:00`, `# CAP+: reps left`, `# CAP+: reps done`, `# total reps: 225`, `# reps per round: 30`, `# division: women`",
         "to do    Correct the remark, or leave the colon out if it is only for people.",
       ),
       lines(
-        "line 3, column 1: Fault",
+        "3:1: Fault",
         "found    cap: soon",
         "wrong    this remark cannot be read",
         "allowed  `# unit: kg`, `# cap: 20:00`, `# CAP+: reps left`, `# CAP+: reps done`, `# total reps: 225`, `# reps per round: 30`, `# division: women`",

@@ -24,7 +24,7 @@ describe("a fault in words", () => {
   it("names place, found, wrong, allowed, nearest and remedy, each on its line", () => {
     expect(sayFault(fault)).toBe(
       [
-        "athletes/zoe.yaml, line 7, column 3: Fault",
+        "athletes/zoe.yaml:7:3: Fault",
         "  found    back sqaut",
         "  wrong    no movement has this name",
         "  allowed  a movement of the library",
@@ -37,7 +37,7 @@ describe("a fault in words", () => {
   it("leaves out what there is nothing to say of", () => {
     expect(sayFault({ ...question, found: "" })).toBe(
       [
-        "athletes/ada.yaml, line 2, column 8: Question",
+        "athletes/ada.yaml:2:8: Question",
         "  because  the unit is missing; by size it would be inches",
         "  to do    Write `67 in`.",
       ].join("\n"),

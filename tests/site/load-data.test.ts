@@ -32,7 +32,7 @@ describe("loading a data folder", () => {
   it("tells the faults of all files at once, those in texts among them", () => {
     writeFileSync(join(dataFolder, "athletes/two.yaml"), "name: Two\nlevle: new\n");
     const known = load();
-    expect(known.ok ? "" : sayFaults(known.faults)).toContain("athletes/two.yaml, line 2, column 1: Fault");
+    expect(known.ok ? "" : sayFaults(known.faults)).toContain("athletes/two.yaml:2:1: Fault");
     rmSync(join(dataFolder, "athletes/two.yaml"));
     writeFileSync(join(dataFolder, "athletes/latin.yaml"), Buffer.from("name: Zoë\n", "latin1"));
     writeFileSync(
@@ -42,8 +42,8 @@ describe("loading a data folder", () => {
     const both = load();
     const said = both.ok ? "" : sayFaults(both.faults);
     expect(said).toContain("2 faults in 2 files.");
-    expect(said).toContain("athletes/latin.yaml, line 1, column 1: Fault");
-    expect(said).toContain("content/workouts/third.mdx, line 7, column 1: Fault");
+    expect(said).toContain("athletes/latin.yaml:1:1: Fault");
+    expect(said).toContain("content/workouts/third.mdx:7:1: Fault");
   });
 
   it("refuses two max efforts that contradict each other, each line named", () => {
@@ -53,7 +53,7 @@ describe("loading a data folder", () => {
     );
     const known = load();
     const said = known.ok ? "" : sayFaults(known.faults);
-    expect(said).toContain("athletes/two.yaml, line 6, column 5: Fault");
+    expect(said).toContain("athletes/two.yaml:6:5: Fault");
     expect(said).toContain(
       "this shorter effort at burpee is slower (5.0 s a rep) than the longer one on line 7, 98 reps in 7:00 (4.3 s a rep)",
     );
@@ -67,7 +67,7 @@ describe("loading a data folder", () => {
     const known = load();
     const said = known.ok ? "" : sayFaults(known.faults);
     expect(said).toContain("1 fault in 1 file.");
-    expect(said).toContain("content/workouts/third.mdx, line 10, column 5: Fault");
+    expect(said).toContain("content/workouts/third.mdx:10:5: Fault");
     expect(said).toContain('part a has 3 rounds, fewer than the splits of "first heat"');
     expect(said).toContain("Say the division it was done in, as in `division: men`.");
     writeFileSync(

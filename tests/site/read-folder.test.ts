@@ -57,7 +57,7 @@ describe("reading a folder", () => {
     write("athletes/rene.yaml", Uint8Array.of(0x52, 0xe9));
     const { faults } = readFolder(folder, ["athletes"]);
     expect(faults.map(sayFault)).toEqual([
-      `athletes/rene.yaml, line 1, column 1: Fault
+      `athletes/rene.yaml:1:1: Fault
   wrong    the file is not text in UTF-8, so letters such as é or ł cannot be read
   to do    Open it in the program it was written with and save it again as UTF-8.`,
     ]);

@@ -2,8 +2,8 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { WORDS } from "../../src/models/words.ts";
-import { checkWords } from "../../src/site/check-words.ts";
 import { loadData } from "../../src/site/load-data.ts";
+import { readCoachText } from "../../src/site/read-coach-text.ts";
 import { FIXTURE } from "../support/fixture-site.ts";
 import { ROOT } from "../support/run-command.ts";
 
@@ -33,6 +33,13 @@ describe("the manual of the words in a text", () => {
     expect(cells.length).toBe(Object.keys(WORDS).length);
     const path = "content/workouts/gravel-bell.mdx";
     const text = ["---\ntitle: x\n---", example, ...cells].join("\n\n");
-    expect(checkWords([{ path, text }], loaded.value)).toEqual([]);
+    const workout = loaded.value.workouts.find(({ place }) => place.file === path);
+    const { movements } = loaded.value.library;
+    const parts = workout?.parts.map(({ name }) => name) ?? [];
+    const read = readCoachText(
+      { path, text },
+      { movements, hasReader: true, parts, divisions: ["men", "women"] },
+    );
+    expect(read).toMatchObject({ ok: true });
   });
 });

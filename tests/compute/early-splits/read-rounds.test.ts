@@ -123,7 +123,7 @@ describe("a performance that cannot be read", () => {
   it("has more clocks than rounds", () => {
     expect(told(seenBy([30, 70, 105]), couplet([10, 10]))).toBe(
       [
-        "content/workouts/made.mdx, line 12, column 5: Fault",
+        "content/workouts/made.mdx:12:5: Fault",
         "  found    3 splits",
         '  wrong    part workout has 2 rounds, fewer than the splits of "a made athlete"',
         "  allowed  at most 2",
@@ -135,7 +135,7 @@ describe("a performance that cannot be read", () => {
   it("has more clocks than lines", () => {
     expect(told(seenBy([30, 70], { after: "line" }), makeCourse([[{ move: burpee, amount: 10 }]]))).toBe(
       [
-        "content/workouts/made.mdx, line 12, column 5: Fault",
+        "content/workouts/made.mdx:12:5: Fault",
         "  found    2 splits",
         '  wrong    part workout has 1 line, fewer than the splits of "a made athlete"',
         "  allowed  at most 1",
@@ -147,7 +147,7 @@ describe("a performance that cannot be read", () => {
   it("has a clock before the work could begin", () => {
     expect(told(seenBy([70, 125]), makeCourse([[...work, minute], work]))).toBe(
       [
-        "content/workouts/made.mdx, line 12, column 5: Fault",
+        "content/workouts/made.mdx:12:5: Fault",
         "  found    2:05",
         '  wrong    part workout of "a made athlete": the rest before this work ends at 2:10, so nothing can be done by then',
         "  allowed  a clock after 2:10",

@@ -46,32 +46,28 @@ describe("a limit", () => {
     const note =
       "L shoulder cranky since Oct, no kipping for now!! cleared by physio 12/1 for strict only. RPE up";
     expect(tell(`limits: ${note}`)).toEqual([
-      askToAvoid("line 3, column 9", note, `{joint: shoulder, avoid: [kipping], note: "${note}"}`),
+      askToAvoid("3:9", note, `{joint: shoulder, avoid: [kipping], note: "${note}"}`),
     ]);
     expect(tell("limits:", "  - knee sore after runs", "  - rode too much")).toEqual([
       askToAvoid(
-        "line 4, column 5",
+        "4:5",
         "knee sore after runs",
         '{joint: knee, avoid: [impact], note: "knee sore after runs"}',
       ),
-      askToAvoid("line 5, column 5", "rode too much", '{avoid: [...], note: "rode too much"}'),
+      askToAvoid("5:5", "rode too much", '{avoid: [...], note: "rode too much"}'),
     ]);
   });
 
   it("with a note that names a stress, but nothing to avoid, is asked about", () => {
     expect(tell('limits: {condition: asthma, note: "inhaler, no running"}')).toEqual([
       askToAvoid(
-        "line 3, column 9",
+        "3:9",
         '{condition: asthma, note: "inhaler, no running"}',
         '{condition: asthma, avoid: [impact], note: "inhaler, no running"}',
       ),
     ]);
     expect(tell("limits: {joint: knee, note: sore}")).toEqual([
-      askToAvoid(
-        "line 3, column 9",
-        "{joint: knee, note: sore}",
-        '{joint: knee, avoid: [...], note: "sore"}',
-      ),
+      askToAvoid("3:9", "{joint: knee, note: sore}", '{joint: knee, avoid: [...], note: "sore"}'),
     ]);
   });
 
@@ -92,7 +88,7 @@ describe("a note", () => {
   it("that tells of harm is asked about while no limit speaks of it", () => {
     expect(tell(`note: ${NOTE}`)).toEqual([
       lines(
-        "line 3, column 7: Question",
+        "3:7: Question",
         `found    ${NOTE}`,
         "because  the note speaks of something that may limit training (shoulder, kipping, advised by doctor), but a note changes no plan",
         "allowed  an entry under `limits` that says what to keep away from, or `limits: none`",

@@ -23,14 +23,14 @@ describe("a start", () => {
       tell("starts: {low-water: [2026-11-26 17:59, 2026-11-30 20:01, 2026-11-30 18:00 America/New_York]}"),
     ).toEqual([
       lines(
-        "line 3, column 22: Fault",
+        "3:22: Fault",
         "found    2026-11-26 17:59",
         "wrong    the competition is not open yet then",
         WINDOW,
         "to do    Write a start inside the window, or correct the window in content/competitions.",
       ),
       lines(
-        "line 3, column 40: Fault",
+        "3:40: Fault",
         "found    2026-11-30 20:01",
         "wrong    the competition is closed by then",
         WINDOW,
@@ -38,7 +38,7 @@ describe("a start", () => {
       ),
       // 18:00 in New York is midnight in Oslo
       lines(
-        "line 3, column 58: Fault",
+        "3:58: Fault",
         "found    2026-11-30 18:00 America/New_York",
         "wrong    the competition is closed by then",
         WINDOW,
@@ -50,7 +50,7 @@ describe("a start", () => {
   it("needs a time zone where the workout belongs to no competition", () => {
     expect(tell("starts: {own-work: 2026-11-28 18:40, broken: 2026-11-28 18:40}")).toEqual([
       lines(
-        "line 3, column 20: Fault",
+        "3:20: Fault",
         "found    2026-11-28 18:40",
         "wrong    the time zone is missing, since the workout belongs to no competition",
         "allowed  a time zone behind the time, such as `2026-11-28 18:40 Europe/Berlin`",
@@ -66,7 +66,7 @@ describe("a start", () => {
       ),
     ).toEqual([
       lines(
-        "line 3, column 10: Fault",
+        "3:10: Fault",
         "found    lowwater",
         "wrong    there is no workout of this name",
         "allowed  low-water, own-work, broken",
@@ -74,14 +74,14 @@ describe("a start", () => {
         "to do    Write `low-water`.",
       ),
       lines(
-        "line 3, column 78: Fault",
+        "3:78: Fault",
         "found    Berlin",
         "wrong    this is no time zone",
         "allowed  a name of the tz database such as `Europe/Berlin`",
         "to do    Write the name of the time zone, area and city.",
       ),
       lines(
-        "line 3, column 97: Fault",
+        "3:97: Fault",
         "found    2026-03-29 02:30 Europe/Oslo",
         "wrong    clocks in Europe/Oslo go forward that night, and this time is left out",
         "to do    Write a time an hour later.",
@@ -95,7 +95,7 @@ describe("a start", () => {
       tellFaults(nothing({ path: "a.yaml", text: "name: Ada\nlevel: new\nstarts: {x: 2026-11-28 18:40}" })),
     ).toEqual([
       lines(
-        "line 3, column 10: Fault",
+        "3:10: Fault",
         "found    x",
         "wrong    there is no workout of this name",
         "allowed  none yet: content/workouts holds no workout",
@@ -113,14 +113,14 @@ describe("a logged result", () => {
       tell("results: [{workout: low-water, time: 9:41}, {workout: low-water, part: bb, time: 9:41}]"),
     ).toEqual([
       lines(
-        "line 3, column 11: Fault",
+        "3:11: Fault",
         "found    {workout: low-water, time: 9:41}",
         "wrong    the workout has 2 parts, and which one is missing",
         "allowed  a, b",
         "to do    Add `part:` with one of the names allowed.",
       ),
       lines(
-        "line 3, column 72: Fault",
+        "3:72: Fault",
         "found    bb",
         "wrong    the workout has no part of this name",
         "allowed  a, b",
@@ -133,14 +133,14 @@ describe("a logged result", () => {
   it("says what was done, with a clock that goes up", () => {
     expect(tell("results: [{workout: own-work}, {workout: own-work, splits: [2:00, 1:00]}]")).toEqual([
       lines(
-        "line 3, column 11: Fault",
+        "3:11: Fault",
         "found    {workout: own-work}",
         "wrong    nothing of the result is written down",
         "allowed  `time`, `reps`, `load`, `splits` or `attempts`",
         "to do    Add what was done, or delete the entry.",
       ),
       lines(
-        "line 3, column 67: Fault",
+        "3:67: Fault",
         "found    1:00",
         "wrong    the clock goes back here",
         "allowed  the running clock at the end of each line, always going up",
@@ -152,21 +152,21 @@ describe("a logged result", () => {
   it("says of each attempt whether it was made", () => {
     expect(tell("results: {workout: own-work, attempts: [90 kg, 95 made, 100 kg missed 12 min]}")).toEqual([
       lines(
-        "line 3, column 41: Question",
+        "3:41: Question",
         "found    90 kg",
         "because  was it made or missed?",
         ATTEMPT,
         "to do    Write `90 kg made` or `90 kg missed`, whichever is meant.",
       ),
       lines(
-        "line 3, column 48: Question",
+        "3:48: Question",
         "found    95 made",
         "because  the unit is missing",
         ATTEMPT,
         "to do    Write `95 kg` or `95 lb`, whichever is meant.",
       ),
       lines(
-        "line 3, column 57: Fault",
+        "3:57: Fault",
         "found    100 kg missed 12 min",
         "wrong    this is not an attempt",
         ATTEMPT,

@@ -62,14 +62,14 @@ describe("names in conditions", () => {
   it("are told with their place and the nearest name where they do not exist", () => {
     expect(faults("stress kipping", "age over 18 or may-come clean and jrek")).toBe(`1 fault in 1 file.
 
-content/cautions/x.mdx, line 5, column 29: Fault
+content/cautions/x.mdx:5:29: Fault
   found    clean and jrek
   wrong    there is no movement of this name, so the condition would never hold
   nearest  clean and jerk
   to do    Write \`may-come clean and jerk\`.`);
     expect(faults("not prefers sideways")).toBe(`1 fault in 1 file.
 
-content/cautions/x.mdx, line 4, column 17: Fault
+content/cautions/x.mdx:4:17: Fault
   found    sideways
   wrong    there is no option of this name, so the condition would never hold
   to do    Write the name of an option that there is.`);

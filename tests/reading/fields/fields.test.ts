@@ -24,7 +24,7 @@ const check = (field: z.ZodType, text: string): unknown => {
   const { a } = result.value;
   return result.notices.length > 0 ? { value: a, told: result.notices.map((notice) => notice.problem) } : a;
 };
-const fault = (...lines: string[]): string => ["a.yaml, line 1, column 4: Fault", ...lines].join("\n");
+const fault = (...lines: string[]): string => ["a.yaml:1:4: Fault", ...lines].join("\n");
 
 describe("a field for a quantity", () => {
   it.each([
@@ -52,7 +52,7 @@ describe("a field for a quantity", () => {
   it("says what else to write", () => {
     expect(check(timeField, "7.32 min")).toBe(
       [
-        "a.yaml, line 1, column 4: Question",
+        "a.yaml:1:4: Question",
         "  found    7.32 min",
         "  because  this may be minutes and seconds, or minutes with a decimal",
         "  allowed  a time such as `7:32`, `7:05.4`, `1:04:10`, `59 s` or `12 min`",
@@ -77,7 +77,7 @@ describe("a field for a quantity", () => {
     );
     expect(check(numberField, "1,800")).toBe(
       [
-        "a.yaml, line 1, column 4: Question",
+        "a.yaml:1:4: Question",
         "  found    1,800",
         "  because  the sign in the number may group thousands or begin decimals",
         "  allowed  a number such as `4` or `0.85`",

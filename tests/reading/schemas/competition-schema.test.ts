@@ -63,7 +63,7 @@ describe("a competition file", () => {
   it("tells a wrong zone, window and hour", () => {
     expect(tellFaults(read("name: A", "zone: Oslo", ...HEAD.slice(2)))).toEqual([
       lines(
-        "line 2, column 7: Fault",
+        "2:7: Fault",
         "found    Oslo",
         "wrong    this is no time zone",
         "allowed  a name of the tz database: area and city, such as `Europe/Berlin` or `America/New_York`",
@@ -72,7 +72,7 @@ describe("a competition file", () => {
     ]);
     expect(tellFaults(read(...HEAD.slice(0, 3), "closes: 2026-11-25 20:00"))).toEqual([
       lines(
-        "line 4, column 9: Fault",
+        "4:9: Fault",
         "found    2026-11-25 20:00",
         "wrong    it closes before it opens (2026-11-26 18:00)",
         "to do    Correct one of the two times.",
@@ -83,7 +83,7 @@ describe("a competition file", () => {
       tellFaults(read(...HEAD.slice(0, 2), "opens: 2026-03-29 02:30", "closes: 2026-11-30 20:00")),
     ).toEqual([
       lines(
-        "line 3, column 8: Fault",
+        "3:8: Fault",
         "found    2026-03-29 02:30",
         "wrong    clocks in Europe/Oslo go forward that night, and this time is left out",
         "to do    Write a time an hour later.",

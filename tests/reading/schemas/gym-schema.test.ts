@@ -70,13 +70,13 @@ describe("a gym file", () => {
   it("tells what is missing", () => {
     expect(tell("bars: none")).toEqual([
       lines(
-        "line 2, column 7: Fault",
+        "2:7: Fault",
         "found    none",
         "wrong    `bars` must have at least 1 entry",
         "to do    Write at least 1 entry.",
       ),
       lines(
-        "line 1, column 1: Fault",
+        "1:1: Fault",
         "wrong    `plates` is missing",
         "allowed  plates one athlete can have, size and number of pairs: `25 kg: 2 pairs`; kg and lb may be mixed",
         "to do    Add `plates`.",
@@ -89,42 +89,42 @@ describe("a gym file", () => {
       tell("bars: [20, 45 kg, 200 kg]", "collar: 5 lb", "plates: {45 kg: 1, 450 lb: 2, 12.5: 1, 100 kg: 1}"),
     ).toEqual([
       lines(
-        "line 2, column 8: Question",
+        "2:8: Question",
         "found    20",
         "because  the unit is missing",
         "allowed  a number with kg or lb, such as `102.5 kg` or `225 lb`",
         "to do    Write `20 kg` or `20 lb`, whichever is meant.",
       ),
       lines(
-        "line 2, column 12: Question",
+        "2:12: Question",
         "found    45 kg",
         "because  a bar does not weigh 45 kg",
         "allowed  a mass from 2 kg to 40 kg",
         "to do    Write `45 lb` if that is meant.",
       ),
       lines(
-        "line 2, column 19: Fault",
+        "2:19: Fault",
         "found    200 kg",
         "wrong    a bar does not weigh 200 kg",
         "allowed  a mass from 2 kg to 40 kg",
         "to do    Write a mass from 2 kg to 40 kg.",
       ),
       lines(
-        "line 4, column 20: Fault",
+        "4:20: Fault",
         "found    450 lb",
         "wrong    a plate does not weigh 450 lb",
         "allowed  a mass from 0.1 kg to 50 kg",
         "to do    Write a mass from 0.1 kg to 50 kg.",
       ),
       lines(
-        "line 4, column 31: Question",
+        "4:31: Question",
         "found    12.5",
         "because  the unit is missing",
         "allowed  a number with kg or lb, such as `102.5 kg` or `225 lb`",
         "to do    Write `12.5 kg` or `12.5 lb`, whichever is meant.",
       ),
       lines(
-        "line 4, column 40: Question",
+        "4:40: Question",
         "found    100 kg",
         "because  a plate does not weigh 100 kg",
         "allowed  a mass from 0.1 kg to 50 kg",
@@ -133,7 +133,7 @@ describe("a gym file", () => {
     ]);
     expect(tell("bars: 20 kg", PLATES, "collar: 5 kg")).toEqual([
       lines(
-        "line 4, column 9: Question",
+        "4:9: Question",
         "found    5 kg",
         "because  a collar does not weigh 5 kg",
         "allowed  a mass from 0.05 kg to 3 kg",
@@ -145,21 +145,21 @@ describe("a gym file", () => {
   it("counts plates in pairs", () => {
     expect(tell("bars: 20 kg", "plates: {20 kg: 3 plates, 10 kg: many, 5 kg: 99, 5.0 kg: 1}")).toEqual([
       lines(
-        "line 3, column 17: Question",
+        "3:17: Question",
         "found    3 plates",
         "because  plates are loaded in pairs, and one of these has no partner",
         "allowed  a number of pairs such as `2 pairs`",
         "to do    Write `1 pairs` if that is meant.",
       ),
       lines(
-        "line 3, column 34: Fault",
+        "3:34: Fault",
         "found    many",
         "wrong    this is not a number of pairs",
         "allowed  a number of pairs such as `2 pairs`",
         "to do    Write a number of pairs such as `2 pairs`.",
       ),
       lines(
-        "line 3, column 46: Fault",
+        "3:46: Fault",
         "found    99",
         "wrong    one athlete cannot have more than 40 pairs",
         "allowed  a number of pairs such as `2 pairs`",
@@ -168,7 +168,7 @@ describe("a gym file", () => {
     ]);
     expect(tell("bars: 20 kg", "plates: {5 kg: 1, 5.0 kg: 1}")).toEqual([
       lines(
-        "line 3, column 19: Fault",
+        "3:19: Fault",
         "found    5.0 kg",
         'wrong    this size stands here twice, also as "5 kg"',
         "to do    Keep one of the two lines, with all pairs in it.",
@@ -179,7 +179,7 @@ describe("a gym file", () => {
   it("tells bars of one name apart, and machines that there are", () => {
     expect(tell("bars: [20 kg, 20 kg]", PLATES)).toEqual([
       lines(
-        "line 2, column 15: Fault",
+        "2:15: Fault",
         "found    20 kg",
         "wrong    another bar has the same name",
         "to do    Give each bar an `id` of its own.",
@@ -187,14 +187,14 @@ describe("a gym file", () => {
     ]);
     expect(tell("bars: 20 kg", PLATES, "ergs: {treadmill: 2, rows: 1}")).toEqual([
       lines(
-        "line 4, column 8: Fault",
+        "4:8: Fault",
         "found    treadmill",
         "wrong    there is no machine of this name",
         "allowed  row, ski, bike erg, air bike",
         "to do    Write one of the names allowed; other things belong under `equipment`.",
       ),
       lines(
-        "line 4, column 22: Fault",
+        "4:22: Fault",
         "found    rows",
         "wrong    there is no machine of this name",
         "allowed  row, ski, bike erg, air bike",

@@ -53,14 +53,14 @@ priority: 3
 source: Judgement of the coaches.`;
     expect(read(warmUpSchema, yaml)).toBe(`2 faults in 1 file.
 
-content/x.mdx, line 3, column 8: Fault
+content/x.mdx:3:8: Fault
   found    mobilty
   wrong    this is not one of the words possible here
   allowed  ready, mobility, general, specific, build, primer, rehearsal, rest
   nearest  mobility
   to do    Write \`mobility\`.
 
-content/x.mdx, line 8, column 17: Fault
+content/x.mdx:8:17: Fault
   found    ankel
   wrong    "ankel" is not a word \`limit-joint\` can speak about
   allowed  neck, shoulder, elbow, wrist, hand, back, hip, knee, ankle, foot

@@ -158,23 +158,23 @@ describe("a movement file", () => {
     });
     expect(saidOf(text)).toBe(`4 faults in 1 file.
 
-content/movements/crate-lift.mdx, line 4, column 8: Fault
+content/movements/crate-lift.mdx:4:8: Fault
   found    the heavy crate lift
   wrong    the short form has 20 signs
   allowed  at most 12 signs
   to do    Shorten it.
 
-content/movements/crate-lift.mdx, line 11, column 30: Fault
+content/movements/crate-lift.mdx:11:30: Fault
   found    11
   wrong    regular is slower than new
   to do    Write the seconds so that they do not grow from new to regular.
 
-content/movements/crate-lift.mdx, line 12, column 19: Fault
+content/movements/crate-lift.mdx:12:19: Fault
   found    9
   wrong    the fastest cycle (new) is not quicker than the steady pace
   to do    Write fewer seconds here, or more under \`steady\`.
 
-content/movements/crate-lift.mdx, line 18, column 10: Fault
+content/movements/crate-lift.mdx:18:10: Fault
   found    1
   wrong    going faster would cost no more than going slowly
   allowed  a number over 1
@@ -196,7 +196,7 @@ content/movements/crate-lift.mdx, line 18, column 10: Fault
     ).toBe(
       `1 fault in 1 file.
 
-content/movements/crate-lift.mdx, line 7, column 9: Fault
+content/movements/crate-lift.mdx:7:9: Fault
   found    [reps]
   wrong    a pace is written over a distance, but metres do not come first here
   to do    Put \`metres\` first, or write the paces in seconds for one unit.`,
@@ -206,7 +206,7 @@ content/movements/crate-lift.mdx, line 7, column 9: Fault
   it("refuses a movement without a unit", () => {
     expect(saidOf(fileWith({ "counts: [reps]": "counts: []" }))).toBe(`1 fault in 1 file.
 
-content/movements/crate-lift.mdx, line 7, column 9: Fault
+content/movements/crate-lift.mdx:7:9: Fault
   found    []
   wrong    no unit is given
   allowed  reps, calories, metres, seconds
@@ -219,7 +219,7 @@ content/movements/crate-lift.mdx, line 7, column 9: Fault
     });
     expect(saidOf(text)).toBe(`1 fault in 1 file.
 
-content/movements/crate-lift.mdx, line 49, column 15: Fault
+content/movements/crate-lift.mdx:49:15: Fault
   found    [level new]
   wrong    the last option has conditions, so an athlete who meets none would be given no option
   to do    Put the option that suits anybody last and leave its \`when\` out.`);

@@ -40,14 +40,14 @@ describe("the settings file", () => {
   it("tells a distance nobody reads from, and a seed that is not whole", () => {
     expect(tellFaults(read("read at: 10 m", "seed: 1.5"))).toEqual([
       lines(
-        "line 1, column 10: Fault",
+        "1:10: Fault",
         "found    10 m",
         "wrong    no sheet on one page can be read from there",
         "allowed  0.4 m to 4 m",
         "to do    Write the distance between eyes and sheet, such as `1.5 m`.",
       ),
       lines(
-        "line 2, column 7: Fault",
+        "2:7: Fault",
         "found    1.5",
         "wrong    the seed must be a whole number",
         "to do    Write a whole number such as `1`.",

@@ -35,7 +35,7 @@ const told = (text: string): readonly string[] => {
   const result = read(text);
   return result.ok ? result.notices.map(sayFault) : result.faults.map(sayFault);
 };
-const say = (place: string, ...lines: string[]): string => [`a.yaml, ${place}`, ...lines].join("\n");
+const say = (place: string, ...lines: string[]): string => [`a.yaml:${place}`, ...lines].join("\n");
 
 describe("reading a YAML file", () => {
   it("gives the checked value", () => {
@@ -84,14 +84,14 @@ describe("reading a YAML file", () => {
   it("tells all faults at once, each at its own place", () => {
     expect(told("name: 3\nlevle: new\nlevel: regulr\ncount: 0\nloads: [85 kg, 90]\n")).toEqual([
       say(
-        "line 1, column 7: Fault",
+        "1:7: Fault",
         "  found    3",
         "  wrong    `name` must be a text",
         "  allowed  the name",
         "  to do    Write a text, in quotes if it looks like a number.",
       ),
       say(
-        "line 3, column 8: Fault",
+        "3:8: Fault",
         "  found    regulr",
         "  wrong    this is not one of the words possible for `level`",
         "  allowed  new, regular",
@@ -99,19 +99,19 @@ describe("reading a YAML file", () => {
         "  to do    Write one of the words allowed.",
       ),
       say(
-        "line 4, column 8: Fault",
+        "4:8: Fault",
         "  found    0",
         "  wrong    `count` must be at least 1",
         "  to do    Write at least 1.",
       ),
       say(
-        "line 5, column 16: Fault",
+        "5:16: Fault",
         "  found    90",
         "  wrong    entry 2 of `loads` cannot be read",
         "  to do    Write it in one of the forms allowed.",
       ),
       say(
-        "line 2, column 1: Fault",
+        "2:1: Fault",
         "  found    levle",
         "  wrong    no entry has this name",
         "  allowed  name, level, count, loads, lifts",
@@ -123,14 +123,9 @@ describe("reading a YAML file", () => {
 
   it("says what is missing, in the file and in an entry", () => {
     expect(told("loads: [{}]")).toEqual([
+      say("1:1: Fault", "  wrong    `name` is missing", "  allowed  the name", "  to do    Add `name`."),
       say(
-        "line 1, column 1: Fault",
-        "  wrong    `name` is missing",
-        "  allowed  the name",
-        "  to do    Add `name`.",
-      ),
-      say(
-        "line 1, column 9: Fault",
+        "1:9: Fault",
         "  wrong    `load` is missing",
         "  allowed  a text",
         "  to do    Add `load`, a text.",
@@ -140,19 +135,14 @@ describe("reading a YAML file", () => {
 
   it("points at the words inside a text", () => {
     expect(told('name: Ada\nlifts:\n  squat: "5x85"')).toEqual([
-      say(
-        "line 3, column 13: Fault",
-        "  found    85",
-        "  wrong    the unit is missing",
-        "  to do    Add kg or lb.",
-      ),
+      say("3:13: Fault", "  found    85", "  wrong    the unit is missing", "  to do    Add kg or lb."),
     ]);
   });
 
   it("says that an empty file is empty", () => {
     expect(told("# nothing yet\n")).toEqual([
       say(
-        "line 1, column 1: Fault",
+        "1:1: Fault",
         "  wrong    nothing is written here yet",
         "  to do    Write a group of entries: one indented `name: value` a line, or `{name: value, name: value}`.",
       ),
@@ -235,80 +225,75 @@ describe("broken YAML", () => {
   it.each([
     [
       "name: Ada: the first",
-      "line 1, column 7",
+      "1:7",
       "there are two colons on this line",
       'Put the text after the first colon in quotes: `name: "text: more text"`.',
     ],
     [
       "name: Ada\ncount:2\nlevel: new",
-      "line 2, column 1",
+      "2:1",
       "the space after the colon is missing",
       "Write `name: value`, with a space after the colon.",
     ],
     [
       "name: *Ada*",
-      "line 1, column 7",
+      "1:7",
       "a text that begins with * is taken for a reference",
       'Put it in quotes: "*Ada*".',
     ],
     [
       "name: &Ada",
-      "line 1, column 7",
+      "1:7",
       "a text that begins with & is taken for a reference",
       'Put it in quotes: "&Ada ...".',
     ],
-    [
-      "name: !Ada x",
-      "line 1, column 7",
-      "a text that begins with ! is taken for a type",
-      "Put the whole text in quotes.",
-    ],
-    ["name: @Ada", "line 1, column 7", "a text cannot begin with this sign", "Put the whole text in quotes."],
+    ["name: !Ada x", "1:7", "a text that begins with ! is taken for a type", "Put the whole text in quotes."],
+    ["name: @Ada", "1:7", "a text cannot begin with this sign", "Put the whole text in quotes."],
     [
       "loads:\n\t- 3 kg",
-      "line 2, column 1",
+      "2:1",
       "the line begins with a tab",
       "Use spaces instead of tabs at the beginning of lines.",
     ],
     [
       "name: 'Ada\ncount: 2",
-      "line 2, column 9",
+      "2:9",
       "a closing quote, bracket, colon or comma is missing before this place",
       "Look at the line, and the ones above it, for a quote or bracket that is opened and not closed.",
     ],
     [
       "name: Ada\n---\nname: Bo",
-      "line 2, column 1",
+      "2:1",
       "a line of three hyphens begins a second document here",
       "Keep one document per file: delete the line `---` or make two files.",
     ],
     [
       "loads: - 3 kg",
-      "line 1, column 8",
+      "1:8",
       "a list cannot begin on the line of its name",
       "Begin the list on the next line, one `- entry` a line, or leave out the hyphen.",
     ],
     [
       "name: Ada\nname: Bo",
-      "line 2, column 1",
+      "2:1",
       '"name" already stands on line 1',
       "Keep one of the two lines, or join them.",
     ],
     [
       "? [1]\n: 2",
-      "line 1, column 3",
+      "1:3",
       "this cannot be the name of an entry",
       "Write a word, a colon and a space: `name: value`.",
     ],
     [
       'name: "a\\qb"',
-      "line 1, column 9",
+      "1:9",
       "after a backslash in double quotes only certain letters may stand",
       "Write the backslash twice, or use single quotes.",
     ],
   ])("%j is told at %s in plain words", (text, place, problem, remedy) => {
     const message = told(text)[0] ?? "";
-    expect(message).toContain(`a.yaml, ${place}: Fault`);
+    expect(message).toContain(`a.yaml:${place}: Fault`);
     expect(message).toContain(`\n  wrong    ${problem}\n  to do    ${remedy}`);
   });
 });
@@ -356,33 +341,19 @@ describe("a value that a schema refuses in its own way", () => {
   };
 
   it.each([
-    [
-      "step: 7",
-      "line 1, column 7",
-      "7",
-      "`step` must be a multiple of 5",
-      undefined,
-      "Write a multiple of 5.",
-    ],
+    ["step: 7", "1:7", "7", "`step` must be a multiple of 5", undefined, "Write a multiple of 5."],
     [
       "code: A1",
-      "line 1, column 7",
+      "1:7",
       "A1",
       "`code` is not written as it should be",
       "small letters",
       "Write it in the form allowed.",
     ],
-    [
-      "names: {a: 1}",
-      "line 1, column 9",
-      "a",
-      "`a` must have at least 2 letters",
-      undefined,
-      "Write at least 2 letters.",
-    ],
+    ["names: {a: 1}", "1:9", "a", "`a` must have at least 2 letters", undefined, "Write at least 2 letters."],
     [
       "most: [1, 2, 3]",
-      "line 1, column 7",
+      "1:7",
       "[1, 2, 3]",
       "`most` must have at most 2 entries",
       undefined,
@@ -390,7 +361,7 @@ describe("a value that a schema refuses in its own way", () => {
     ],
     [
       "over: 3",
-      "line 1, column 7",
+      "1:7",
       "3",
       "`over` must be at least 3 and not 3 itself",
       undefined,
@@ -398,21 +369,14 @@ describe("a value that a schema refuses in its own way", () => {
     ],
     [
       "both: text",
-      "line 1, column 7",
+      "1:7",
       "text",
       "`both` cannot be read",
       undefined,
       "Write it in one of the forms allowed.",
     ],
-    [
-      "word:",
-      "line 1, column 6",
-      undefined,
-      "`word` is missing",
-      "yes",
-      "Add `word` with one of these words.",
-    ],
-    ["step: [1]", "line 1, column 7", "[1]", "`step` must be a number", undefined, "Write a number."],
+    ["word:", "1:6", undefined, "`word` is missing", "yes", "Add `word` with one of these words."],
+    ["step: [1]", "1:7", "[1]", "`step` must be a number", undefined, "Write a number."],
   ])("%j", (text, place, found, problem, allowed, remedy) => {
     const lines = [
       found === undefined ? [] : [`  found    ${found}`],
@@ -420,7 +384,7 @@ describe("a value that a schema refuses in its own way", () => {
       allowed === undefined ? [] : [`  allowed  ${allowed}`],
       [`  to do    ${remedy}`],
     ].flat();
-    expect(tellOdd(text)).toEqual([[`a.yaml, ${place}: Fault`, ...lines].join("\n")]);
+    expect(tellOdd(text)).toEqual([[`a.yaml:${place}: Fault`, ...lines].join("\n")]);
   });
 
   it("is told once more when a notice renames its entry", () => {
@@ -469,13 +433,13 @@ describe("reading front matter", () => {
     const closed = readFrontMatter(file("---\nname: Ada\n"), schema);
     expect([opened, closed].flatMap((result) => (result.ok ? [] : result.faults.map(sayFault)))).toEqual([
       [
-        "a.mdx, line 1, column 1: Fault",
+        "a.mdx:1:1: Fault",
         "  found    name: Ada",
         "  wrong    the file does not begin with a line of three hyphens",
         "  to do    Write `---` on the first line, the entries below it, and `---` again before the text.",
       ].join("\n"),
       [
-        "a.mdx, line 1, column 1: Fault",
+        "a.mdx:1:1: Fault",
         "  found    ---",
         "  wrong    the entries at the top are not closed",
         "  to do    Write a line `---` between the entries and the text.",

@@ -1,25 +1,23 @@
 import { describe, expect, it } from "vitest";
-import type { Data } from "../../src/models/data.ts";
 import { sayFault } from "../../src/reading/say-fault.ts";
-import type { Workout } from "../../src/models/workout.ts";
-import { checkWords } from "../../src/site/check-words.ts";
+import { readCoachText } from "../../src/site/read-coach-text.ts";
 import { sampleMovements } from "../support/sample-movements.ts";
 
 const path = "content/workouts/kiln-road.mdx";
 /** The entries at the top take three lines, so the text begins on line 4. */
 const top = '---\ntitle: "a <b {"\n---\n';
 
-// Only what the check looks at; everything else of the data is of no concern here.
-const workout = {
-  id: "kiln-road",
-  place: { file: path, line: 1, column: 1 },
+const context = {
   divisions: ["women", "men", "masters women"],
-  parts: [{ name: "A" }, { name: "B" }],
-} as unknown as Workout;
-const data = { workouts: [workout], library: { movements: sampleMovements } } as unknown as Data;
+  parts: ["A", "B"],
+  movements: sampleMovements,
+  hasReader: true,
+};
 
-const said = (text: string): readonly string[] =>
-  checkWords([{ path, text: top + text }], data).map(sayFault);
+function said(text: string): readonly string[] {
+  const read = readCoachText({ path, text: top + text }, context);
+  return read.ok ? [] : read.faults.map(sayFault);
+}
 
 describe("the words in the text of a workout", () => {
   it.each([
@@ -39,7 +37,7 @@ describe("the words in the text of a workout", () => {
 
   it("are told with the nearest when unknown", () => {
     expect(said('First\n\nOpen at <Laod of="deadlift" share="70%" />.')).toEqual([
-      `${path}, line 6, column 9: Fault
+      `${path}:6:9: Fault
   found    <Laod>
   wrong    no word has this name
   allowed  <Load> <Share> <Target> <Split> <Half> <Sets> <FirstLift> <Only> <Except> <Withheld>
@@ -50,7 +48,7 @@ describe("the words in the text of a workout", () => {
 
   it("are told when they name a lift nobody knows", () => {
     expect(said('Open at <Load\n  of="dedlift" share="70%" />.')).toEqual([
-      `${path}, line 5, column 3: Fault
+      `${path}:5:3: Fault
   found    of="dedlift"
   wrong    no movement has this name
   nearest  deadlift
@@ -60,25 +58,25 @@ describe("the words in the text of a workout", () => {
 
   it("are told when an attribute is missing, unknown or of no use", () => {
     expect(said('<Load of="deadlift" percent="70%" />')).toEqual([
-      `${path}, line 4, column 21: Fault
+      `${path}:4:21: Fault
   found    percent="70%"
   wrong    <Load> has no attribute of this name
   allowed  of, share
   to do    Leave the attribute out.`,
-      `${path}, line 4, column 1: Fault
+      `${path}:4:1: Fault
   found    <Load>
   wrong    <Load> needs share: share of the best lift today
   to do    Write <Load share="..." />.`,
     ]);
     expect(said('<Load of="deadlift" share="70" />')).toEqual([
-      `${path}, line 4, column 21: Fault
+      `${path}:4:21: Fault
   found    share="70"
   wrong    the percent sign is missing
   allowed  a share such as \`70%\`
   to do    Write \`70%\` if that is meant.`,
     ]);
     expect(said("<Split round />")).toEqual([
-      `${path}, line 4, column 8: Fault
+      `${path}:4:8: Fault
   found    round
   wrong    the value of round is missing or computed
   to do    Write it in quotes: round="...".`,
@@ -91,7 +89,7 @@ describe("the words in the text of a workout", () => {
 
   it("are told when a level, division or part does not exist here", () => {
     expect(said('<Only level="beginner">a</Only>')).toEqual([
-      `${path}, line 4, column 7: Fault
+      `${path}:4:7: Fault
   found    level="beginner"
   wrong    "beginner" is not among what can be named here
   allowed  new, regular, competitor, elite
@@ -104,19 +102,19 @@ describe("the words in the text of a workout", () => {
 
   it("are told when text is missing inside, or stands where none can", () => {
     expect(said('<Target part="A">9:00</Target>')).toEqual([
-      `${path}, line 4, column 1: Fault
+      `${path}:4:1: Fault
   found    <Target>
   wrong    <Target> shows a value and takes no text
   to do    Write <Target ... /> with a stroke before the end, and no closing word.`,
     ]);
     expect(said('<Only level="new" />')).toEqual([
-      `${path}, line 4, column 1: Fault
+      `${path}:4:1: Fault
   found    <Only>
   wrong    <Only> stands around the text it is about, and there is none
   to do    Write <Only ...>, the text, and </Only>.`,
     ]);
     expect(said("<Only>a</Only>")).toEqual([
-      `${path}, line 4, column 1: Fault
+      `${path}:4:1: Fault
   found    <Only>
   wrong    <Only> does not say for whom
   allowed  level, division, unit, sex, habit, limit
@@ -128,7 +126,7 @@ describe("the words in the text of a workout", () => {
 describe("a text that cannot be read", () => {
   it("is told at its place: a sign < that begins nothing", () => {
     expect(said("ok\n\nhold <5 W")).toEqual([
-      `${path}, line 6, column 6: Fault
+      `${path}:6:6: Fault
   found    <5 W
   wrong    the sign < begins a word such as <Load ... />, and none follows here
   to do    Write "under" or &lt; for the sign itself, and the values of attributes in quotes.`,
@@ -137,7 +135,7 @@ describe("a text that cannot be read", () => {
 
   it("is told when a word is not closed, or closed without being open", () => {
     expect(said('<Only level="new">\n\ntext')).toEqual([
-      `${path}, line 4, column 1: Fault
+      `${path}:4:1: Fault
   found    <Only level="new">
   wrong    <Only> is opened and never closed
   to do    Write </Only> behind the text it is about, or <Only ... /> if there is none.`,

@@ -1,36 +1,22 @@
-import { type MdastNode, mdxToMdast } from "satteri";
-import type { DataRead } from "../models/data.ts";
+import type { MdastNode } from "satteri";
 import type { Fault } from "../models/fault.ts";
-import type { SourceFile } from "../reading/files/source-file.ts";
-import type { Workout } from "../models/workout.ts";
-import { bodyAlone } from "./body-alone.ts";
 import { checkElement, type Element, linkFault, type Tell } from "./check-element.ts";
-import { unreadable } from "./unreadable-text.ts";
+import type { TextContext } from "./text-context.ts";
 
 type Node = MdastNode;
 
 /**
- * Checks the texts of all workouts without rendering them: every word known, with the attributes it takes, naming lifts,
- * parts, divisions that exist. Faults stand at the line of the file.
+ * Checks a parsed text without drawing it: nothing in it is a program, every word is known, with the attributes it takes,
+ * naming lifts, parts and divisions that exist. `text` is what was parsed, with the lines of the file.
  */
-export function checkWords(files: readonly SourceFile[], data: DataRead): readonly Fault[] {
-  return data.workouts.flatMap((workout) => {
-    const file = files.find(({ path }) => path === workout.place.file);
-    return file ? checkText(file, workout, data) : [];
-  });
-}
-
-function checkText(file: SourceFile, workout: Workout, data: DataRead): readonly Fault[] {
-  const text = bodyAlone(file.text);
+export function checkText(file: string, text: string, root: Node, context: TextContext): readonly Fault[] {
   const faults: Fault[] = [];
   const tell: Tell = (offset, found, fault) => {
-    faults.push({ place: placeAt(file.path, text, offset), found, ...fault, severity: "fault" });
+    faults.push({ place: placeAt(file, text, offset), found, ...fault, severity: "fault" });
   };
-  const root = unreadable(file.path, text, () => mdxToMdast(text));
-  if (!root.ok) return root.faults;
-  walk(root.value, (node) => {
+  walk(root, (node) => {
     checkNode(node, text, tell, (element) => {
-      checkElement(element, text, tell, workout, data);
+      checkElement(element, text, tell, context);
     });
   });
   return faults;
@@ -57,7 +43,7 @@ function checkNode(node: Node, text: string, tell: Tell, checkWord: (element: El
       return;
     case "mdxFlowExpression":
     case "mdxTextExpression":
-      if (/^\s*(\/\*[\s\S]*\*\/\s*)?$/.test(node.value)) return;
+      if (isOneComment(node.value)) return;
       tell(at, firstLine(written), {
         problem: "what stands between braces is read as program text",
         allowed: "a comment such as {/* not shown */}",
@@ -79,6 +65,12 @@ function checkNode(node: Node, text: string, tell: Tell, checkWord: (element: El
       return;
     default:
   }
+}
+
+/** Whether an expression is one comment and nothing beside it: a comment ends at its first end sign, whatever follows. */
+function isOneComment(expression: string): boolean {
+  const inside = expression.trim();
+  return inside.startsWith("/*") && inside.indexOf("*/", 2) === inside.length - 2;
 }
 
 const firstLine = (written: string): string => written.split("\n")[0] ?? "";

@@ -1,0 +1,12 @@
+import type { Movement } from "../models/movement.ts";
+
+/** What a text may speak of: the names that exist around it. */
+export type TextContext = {
+  readonly movements: ReadonlyMap<string, Movement>;
+  /** Whether words with a reader's own numbers can be shown; they can in workouts alone. */
+  readonly hasReader: boolean;
+  /** Names of the workout's parts; absent where its entries have faults and nobody knows. */
+  readonly parts?: readonly string[];
+  /** Names of the workout's divisions; absent where nobody knows. */
+  readonly divisions?: readonly string[];
+};
