@@ -14,9 +14,10 @@ export type ReadData = { readonly data: Data; readonly faults: Usable["faults"] 
  * @throws an Error that tells all faults of all files, or that there is nothing to read.
  */
 export function readChecked(surroundings: Surroundings, tell: (text: string) => void): Data {
-  const { data, faults } = readUsable(surroundings, tell);
-  if (faults.length > 0) throw new Error(sayFaults(faults));
-  return data;
+  const { value, faults, notices } = readFolders(surroundings);
+  if (!value || faults.length > 0) throw new Error(sayFaults(faults));
+  if (notices.length > 0) tell(`${sayFaults(notices)}\n`);
+  return value;
 }
 
 /**
@@ -26,6 +27,14 @@ export function readChecked(surroundings: Surroundings, tell: (text: string) => 
  * @throws an Error that tells all faults, where every brief needs what is broken, or that there is nothing to read.
  */
 export function readUsable(surroundings: Surroundings, tell: (text: string) => void): ReadData {
+  const { value, faults, notices } = readFolders(surroundings);
+  if (!value) throw new Error(sayFaults(faults));
+  const told = [...faults, ...notices];
+  if (told.length > 0) tell(`${sayFaults(told)}\n`);
+  return { data: value, faults };
+}
+
+function readFolders(surroundings: Surroundings): Usable {
   const { dataFolder } = surroundings;
   if (!existsSync(join(dataFolder, "content"))) {
     throw new Error(
@@ -33,9 +42,5 @@ export function readUsable(surroundings: Surroundings, tell: (text: string) => v
         `Name the folder that holds content/ and athletes/ with --data or RIGSHEET_DATA.`,
     );
   }
-  const { value, faults, notices } = loadUsable(surroundings);
-  if (!value) throw new Error(sayFaults(faults));
-  const told = [...faults, ...notices];
-  if (told.length > 0) tell(`${sayFaults(told)}\n`);
-  return { data: value, faults };
+  return loadUsable(surroundings);
 }

@@ -120,7 +120,7 @@ describe("npm run build", () => {
       writeFileSync(join(folder, "data/athletes/new.yaml"), "naem: New\n");
       const { err, code } = await runBuild([...args(), "--strict"]);
       expect(code).toBe(1);
-      expect(err).toContain("athletes/new.yaml, line 1, column 1: Fault\n  found    naem\n");
+      expect(err).toContain("athletes/new.yaml:1:1: Fault\n  found    naem\n");
       expect(readFileSync(join(folder, "dist", EARLIER), "utf8")).toBe("the site before");
     },
   );
