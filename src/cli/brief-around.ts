@@ -1,5 +1,6 @@
 import type { Plan } from "../models/plan/plan.ts";
-import { sayExtent, sayWork } from "../wording/after.ts";
+import type { MassUnit } from "../models/quantity.ts";
+import { sayDay, sayDayTitle, sayExtent, sayLeaveOut, sayPieceExtent, sayWork } from "../wording/after.ts";
 import { capitalised, sayBasis, saySharpen } from "../wording/basis.ts";
 import { sayLoad } from "../wording/mass.ts";
 import { sayNearest, sayPerSide } from "../wording/plates.ts";
@@ -58,10 +59,19 @@ export const afterText = ({ after, athlete }: Plan): readonly string[] =>
     ...(after?.steps ?? []).map((step) =>
       [`${step.title}:`, sayExtent(step), step.say].filter(Boolean).join(" "),
     ),
-    ...(after?.options ?? []).map(({ title, say, work }) =>
-      [`Later the same day, ${title}: ${say}`, ...work.map((one) => sayWork(one, athlete.units))].join(" "),
-    ),
+    ...(after ? dayText(after.day, athlete.units) : []),
   ].flatMap((line) => wrap(line, 2, 4));
+
+function dayText(day: NonNullable<Plan["after"]>["day"], units: MassUnit): readonly string[] {
+  const pieces = day.pieces.map((piece, at) => {
+    const extent = sayPieceExtent(piece);
+    const head = `${at + 1}. ${piece.title}${extent === "" ? "" : ` (${extent})`}: ${piece.say}`;
+    return [head, ...piece.work.map((work) => `${sayWork(work, units)}.`)].join(" ");
+  });
+  return [`${sayDayTitle(day)}. ${sayDay(day)}`, ...pieces, sayLeaveOut(day) ?? ""].filter(
+    (line) => line !== "",
+  );
+}
 
 /** Cautions, stop signs first. */
 export const careText = ({ cautions }: Plan): readonly string[] =>

@@ -52,6 +52,8 @@ export type Limit = {
   readonly avoid: readonly Stress[];
   /** Movement ids to keep away from. */
   readonly without: readonly string[];
+  /** Movement ids that are cleared although they do what is kept away from. */
+  readonly cleared?: readonly string[];
   /** The athlete's or coach's own words; shown on the brief, never interpreted. */
   readonly note?: string;
   readonly until?: IsoDate;
@@ -102,6 +104,10 @@ export type Athlete = {
   readonly cannot: readonly string[];
   readonly recovery: Recovery;
   readonly habits: readonly Habit[];
+  /** Hours of training in a usual week, where stated. */
+  readonly trainingHours?: number;
+  /** Joints that are stiff without being a limit. */
+  readonly stiff?: readonly Joint[];
   readonly limits: readonly Limit[];
   /** Preferred option by choice id, e.g. `{ "pull-up-style": "butterfly" }`. */
   readonly prefers: Readonly<Record<string, string>>;

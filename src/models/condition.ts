@@ -1,5 +1,6 @@
 import {
   CONDITIONS,
+  EQUIPMENT,
   HABITS,
   JOINTS,
   LEVELS,
@@ -27,6 +28,9 @@ export const METRICS = [
   "usual-amount", // amount the athlete is used to in one session, where known
   "times-usual", // total amount over usual amount, where known
   "seconds-per-unit", // planned pace of the movement at hand
+  "pace-share", // planned seconds a unit of the movement at hand over the steady pace of a regular
+  "planned-set", // largest set planned of the movement at hand
+  "part-minutes", // planned length of the part at hand
   "workout-minutes", // expected length of the workout
   "work-rest-ratio",
   "window-minutes", // time for the lift
@@ -37,6 +41,7 @@ export const METRICS = [
   "wbgt", // wet bulb globe temperature, degrees Celsius
   "starts-today",
   "warm-up-minutes", // time available for warming up
+  "training-hours", // hours of training in a usual week, the level's where the athlete does not say
   "days-unaccustomed", // days since the movement was last logged, where known
 ] as const;
 export type Metric = (typeof METRICS)[number];
@@ -48,6 +53,7 @@ export const METRIC_UNITS: Readonly<Partial<Record<Metric, "share" | "mass" | "l
   "load-share": "share",
   "ratio-to-parent": "share",
   "set-share": "share",
+  "pace-share": "share",
 };
 
 /** Facts that hold or do not. Each carries the word it speaks about. */
@@ -61,12 +67,15 @@ export const FACTS = [
   "limit-stress", // a stated limit forbids this stress
   "cannot", // the athlete cannot do this movement yet
   "habit",
+  "stiff", // the athlete says this joint is stiff
   "level",
   "recovery",
   "prefers", // the athlete prefers this option
   "format", // for-time, amrap, on-the-clock, max-load
   "ending", // how the workout is expected to end for this athlete
   "has-lift", // the workout has a part lifted for load: "yes" or "no"
+  "planned", // how the movement at hand is planned: one at a time by nature, unbroken, in sets, in singles
+  "needs", // the workout (or the movement at hand) needs this equipment
   "lifted", // the movement at hand is lifted for load: "yes" or "no"
   "needs-catching", // a missed lift of it lands on the lifter unless caught: "yes" or "no"
   "best-known", // the best lift at hand comes from the athlete's own results: "yes" or "no"
@@ -93,6 +102,9 @@ export const FACT_WORDS: Readonly<Partial<Record<Fact, readonly string[]>>> = {
   "limit-condition": CONDITIONS,
   "limit-stress": STRESSES,
   habit: HABITS,
+  stiff: JOINTS,
+  planned: ["one", "unbroken", "sets", "singles"],
+  needs: EQUIPMENT,
   level: LEVELS,
   recovery: RECOVERIES,
   format: ["for-time", "amrap", "on-the-clock", "max-load"],

@@ -39,6 +39,20 @@ export type WarmUpBlock = {
   readonly source: string;
 };
 
+/** Where a piece of the same day belongs, in the order of a session. */
+export const SESSION_SLOTS = [
+  "walk",
+  "loosen",
+  "strength",
+  "gymnastics",
+  "easy-work",
+  "skill",
+  "easy-end",
+  "mobility",
+  "film",
+] as const;
+export type SessionSlot = (typeof SESSION_SLOTS)[number];
+
 export type RecoveryOption = {
   readonly id: string;
   readonly title: string;
@@ -49,6 +63,14 @@ export type RecoveryOption = {
   readonly less?: string;
   readonly when: readonly Condition[];
   readonly minutes?: number;
+  /** Where it belongs in a session of the same day; without one it is no piece of a session. */
+  readonly slot?: SessionSlot;
+  /** How hard it may feel, out of ten. */
+  readonly effort?: number;
+  /** 1 is left out last when time is short. */
+  readonly keep?: number;
+  /** The option that is left out where this one holds. */
+  readonly insteadOf?: string;
   readonly muscles: readonly Muscle[];
   readonly stresses: readonly Stress[];
   /** Light enough for muscles that have just worked. */
@@ -57,14 +79,17 @@ export type RecoveryOption = {
   readonly perBodyMass?: {
     readonly low: number;
     readonly high: number;
-    readonly unit: "g" | "mL" | "mg" | "g/h";
+    readonly unit: "g" | "mL" | "mg" | "g/h" | "g/day";
   };
   /** Loads from the athlete's own lifts. */
   readonly work?: readonly {
     readonly movement: string;
     readonly sets: number;
     readonly reps: number;
-    readonly share: number;
+    /** Of the best lift; absent where no load is put on. */
+    readonly share?: number;
+    /** Of the athlete's own best unbroken set, for the reps; `reps` where that is not known. */
+    readonly setShare?: number;
   }[];
   readonly source: string;
 };

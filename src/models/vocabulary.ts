@@ -108,6 +108,38 @@ export type MovementKind = (typeof MOVEMENT_KINDS)[number];
 export const ERG_KINDS = ["row", "ski", "bike-erg", "air-bike"] as const;
 export type ErgKind = (typeof ERG_KINDS)[number];
 
+/** What must stand ready for a movement. `row` to `air-bike` are machines, `rig` is a bar to hang from. */
+export const EQUIPMENT = [
+  "barbell",
+  "dumbbell",
+  "kettlebell",
+  ...ERG_KINDS,
+  "box",
+  "rig",
+  "rings",
+  "dip-bars",
+  "climbing-rope",
+  "pegboard",
+  "skipping-rope",
+  "wall",
+  "blocks",
+  "target",
+  "medicine-ball",
+  "slam-ball",
+  "heavy-ball",
+  "sandbag",
+  "plate",
+  "handles",
+  "yoke",
+  "sled",
+  "rucksack",
+  "rack",
+  "bench",
+  "hip-extension-bench",
+  "water",
+] as const;
+export type Equipment = (typeof EQUIPMENT)[number];
+
 /** How far a number can be trusted. */
 export const CONFIDENCES = ["measured", "published", "judgement"] as const;
 export type Confidence = (typeof CONFIDENCES)[number];

@@ -1,5 +1,6 @@
 import type { Plan } from "../models/plan/plan.ts";
-import { sayExtent, sayWork } from "../wording/after.ts";
+import { sayExtent, sayPieceExtent, sayWork } from "../wording/after.ts";
+import { SELF_CHECK } from "../wording/self-check.ts";
 import type { Block, BlockLine, Detail } from "./block.ts";
 
 /** Cool-down, food and sleep. Short: what and how much, without the how. */
@@ -12,25 +13,33 @@ export function afterBlock({ after }: Plan, detail: Detail): Block | undefined {
   return lines.length === 0 ? undefined : { title: "Afterwards", lines };
 }
 
-/** The short self-check with its answers to tick, and what may be done the same day after a good one. */
+/** The self-check with its good answers to tick, how it adds up, and in full the pieces of the day in their order. */
 export function selfCheckBlock({ after, athlete }: Plan, detail: Detail): Block | undefined {
-  if (!after || after.selfCheck.length === 0) return undefined;
-  const questions = after.selfCheck.map((check): BlockLine => ({
+  if (!after) return undefined;
+  const questions = SELF_CHECK.map((check): BlockLine => ({
     tick: true,
-    runs: [{ text: check.question }, { text: `good: ${check.good}`, strong: true }],
+    runs: [{ text: `${check.question}:` }, { text: check.good, strong: true }],
   }));
-  const options =
+  const pieces =
     detail !== "full"
       ? []
-      : after.options.map((option): BlockLine => {
-          const work = option.work.map((each) => sayWork(each, athlete.units)).join(", ");
-          const when = option.check === "bad" ? "Always open" : `If ${option.check} or better`;
+      : after.day.pieces.map((piece): BlockLine => {
+          const work = piece.work.map((each) => sayWork(each, athlete.units)).join(", ");
+          const extent = sayPieceExtent(piece);
           return {
             runs: [
-              { text: `${when}: ${option.title}.`, strong: true },
-              { text: work ? `${work}.` : option.say },
+              { text: extent === "" ? `${piece.title}.` : `${piece.title}, ${extent}.`, strong: true },
+              { text: work ? `${work}.` : piece.say },
             ],
           };
         });
-  return { title: "Later the same day", lines: [...questions, ...options] };
+  const sum = { runs: [{ text: `All ticked: ${WHEN_TICKED[after.day.kind]}. Else ease off; pain: rest.` }] };
+  return { title: "Later the same day", lines: [...questions, sum, ...pieces] };
 }
+
+const WHEN_TICKED: Readonly<Record<NonNullable<Plan["after"]>["day"]["kind"], string>> = {
+  session: "the session",
+  light: "something light",
+  between: "eat and rest until the next start",
+  rest: "rest, with a walk if you like",
+};

@@ -82,14 +82,14 @@ describe("a block", () => {
     expect(lines("standards", "short").length).toBe(2);
   });
 
-  it("of what comes after gives amounts; of the self-check what a good and a bad answer opens", () => {
+  it("of what comes after gives amounts; of the self-check what the pieces of the day are", () => {
     expect(lines("after", "short")).toEqual([
       "Walk, then row easily, 10 min.",
       "Carbohydrate in the first hour, 65–75 g.",
     ]);
     expect(lines("self-check", "full").slice(-2)).toEqual([
-      "Always open: Rest. Nothing today is a good answer.",
-      "If good or better: Light pulls. clean pull 4 × 3 at 50 kg.",
+      "Rest. Nothing today is a good answer.",
+      "Light pulls, 15 min. 4 × 3 clean pulls at 50 kg.",
     ]);
   });
 

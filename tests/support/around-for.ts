@@ -96,7 +96,7 @@ export function marksOf(around: Around): readonly string[] {
     ...around.cautions.map((each) => `caution:${each.id}`),
     ...(around.warmUp?.steps ?? []).map((each) => `warm-up:${each.id}`),
     ...(around.after?.steps ?? []).map((each) => `after:${each.id}`),
-    ...(around.after?.options ?? []).map((each) => `after:${each.id}`),
+    ...(around.after?.day.pieces ?? []).map((each) => `after:${each.id}`),
     ...around.withheld.map((each) => `withheld:${each.movement ?? each.part ?? each.what}`),
     ...around.choices.map((each) => `choice:${each.pick.id}`),
   ];

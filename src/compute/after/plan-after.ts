@@ -7,8 +7,7 @@ import type { Situation } from "../conditions/situation.ts";
 import { withMore } from "../conditions/situation.ts";
 import { withOverrides } from "../overrides/with-overrides.ts";
 import { AFTER_CONSTANTS } from "./constants.ts";
-import { planOptions } from "./plan-options.ts";
-import { SELF_CHECK } from "./self-check.ts";
+import { planDay } from "./plan-day.ts";
 
 export type After = NonNullable<Plan["after"]>;
 
@@ -24,6 +23,11 @@ export type PlanAfterInput = {
   ) =>
     | { readonly kilograms: number; readonly basis: "tested" | "estimated" | "related" | "level" | "assumed" }
     | undefined;
+  /** The athlete's own best unbroken set of a movement, where known. */
+  readonly unbroken: (movement: string) => number | undefined;
+  readonly cannot: readonly string[];
+  /** Whether the athlete says how much they train. */
+  readonly hoursAreStated: boolean;
   readonly overrides?: Readonly<Record<string, number>>;
 };
 
@@ -31,19 +35,21 @@ const STEP_KINDS = ["cool-down", "refuel", "sleep"] as const;
 type StepKind = (typeof STEP_KINDS)[number];
 
 /**
- * What comes after: cool-down, refuelling by body mass and sleep, as their conditions hold; the self-check; and what may
- * be done on the same day by its answer, rest always among it.
+ * What comes after: cool-down, refuelling by body mass and sleep, as their conditions hold, and the rest of the day by
+ * the answer of the self-check, rest always among it.
  */
 export function planAfter(input: PlanAfterInput): After {
   const numbers = withOverrides(AFTER_CONSTANTS, input.overrides);
   const situation = withMore(input.situation, { facts: { "sharp-pain": ["no"] } });
+  const holding = input.library.recovery.filter((option) => allHold(option.when, situation).holds);
+  const replaced = new Set(holding.flatMap((option) => option.insteadOf ?? []));
   const steps = STEP_KINDS.flatMap((kind) =>
-    input.library.recovery
-      .filter((option) => option.kind === kind && allHold(option.when, situation).holds)
+    holding
+      .filter((option) => option.kind === kind && !replaced.has(option.id))
       .sort(moreParticularFirst)
       .map((option) => stepFrom(option, kind, situation.numbers["body-mass"])),
   );
-  return { steps, selfCheck: SELF_CHECK, options: planOptions({ ...input, situation }, numbers) };
+  return { steps, day: planDay({ ...input, situation }, numbers) };
 }
 
 /** What is only for some days stands before what is for every day. */
@@ -72,7 +78,6 @@ function amountFor(
   { low, high, unit }: NonNullable<RecoveryOption["perBodyMass"]>,
   bodyMass: number | undefined,
 ): NonNullable<After["steps"][number]["amount"]> {
-  return bodyMass === undefined
-    ? { low, high, unit: `${unit} for each kg of body mass` }
-    : { low: low * bodyMass, high: high * bodyMass, unit };
+  const isKnown = bodyMass !== undefined;
+  return { low: low * (bodyMass ?? 1), high: high * (bodyMass ?? 1), unit, perKilogram: !isKnown };
 }

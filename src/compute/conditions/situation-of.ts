@@ -4,6 +4,7 @@ import type { Fact, Metric } from "../../models/condition.ts";
 import type { Gym } from "../../models/gym.ts";
 import type { Movement } from "../../models/movement.ts";
 import type { PartPlan } from "../../models/plan/plan.ts";
+import type { Level } from "../../models/vocabulary.ts";
 import type { Workout } from "../../models/workout.ts";
 import { resolveDivision } from "../unroll/resolve-division.ts";
 import type { Substitution } from "../unroll/substitute.ts";
@@ -71,8 +72,16 @@ export function situationOf(input: SituationInput): Situation {
   };
 }
 
-function athleteNumbers({ athlete, date, start }: SituationInput): Situation["numbers"] {
+function athleteNumbers({ athlete, date, start, overrides }: SituationInput): Situation["numbers"] {
+  const usual = withOverrides(SITUATION_CONSTANTS, overrides);
+  const usualHours: Readonly<Record<Level, number>> = {
+    new: usual.usualHoursNew,
+    regular: usual.usualHoursRegular,
+    competitor: usual.usualHoursCompetitor,
+    elite: usual.usualHoursElite,
+  };
   return defined({
+    "training-hours": athlete.trainingHours ?? usualHours[athlete.level],
     age: athlete.birthYear === undefined ? undefined : Number(date.slice(0, 4)) - athlete.birthYear - 1,
     "body-mass": athlete.bodyMass,
     height: athlete.height,
@@ -116,6 +125,7 @@ function athleteFacts({ athlete, date }: SituationInput): Situation["facts"] {
     "limit-stress": limits.flatMap((limit) => limit.avoid),
     cannot: athlete.cannot,
     habit: athlete.habits,
+    stiff: athlete.stiff ?? [],
     level: [athlete.level],
     recovery: [athlete.recovery],
     prefers: Object.values(athlete.prefers),

@@ -1,6 +1,6 @@
 import * as z from "zod";
 import { barLoadField, basisKindField, secondsField, shareField } from "./basics.ts";
-import { WARM_UP_STAGES } from "../library.ts";
+import { SESSION_SLOTS, WARM_UP_STAGES } from "../library.ts";
 
 /** One step of the warm-up, counted back from the start. */
 export const warmUpStepField = z.strictObject({
@@ -65,39 +65,72 @@ export const afterField = z.strictObject({
       title: z.string(),
       say: z.string(),
       minutes: z.number().optional(),
-      amount: z.strictObject({ low: z.number(), high: z.number(), unit: z.string() }).optional(),
+      amount: z
+        .strictObject({
+          low: z.number(),
+          high: z.number(),
+          unit: z.enum(["g", "mL", "mg", "g/h", "g/day"]),
+          perKilogram: z.boolean().describe("for each kilogram of body mass, which is not known"),
+        })
+        .optional(),
       source: z.string(),
     }),
   ),
-  selfCheck: z.array(
-    z.strictObject({ id: z.string(), question: z.string(), good: z.string(), bad: z.string() }),
-  ),
-  options: z
-    .array(
-      z.strictObject({
-        id: z.string(),
-        title: z.string(),
-        say: z.string(),
-        less: z.string().optional(),
-        check: z
-          .enum(["good", "middling", "bad"])
-          .describe("offered from this answer of the self-check upwards"),
-        work: z.array(
+  day: z
+    .strictObject({
+      kind: z
+        .enum(["session", "light", "between", "rest"])
+        .describe("what the rest of the day is for, if the self-check is good"),
+      because: z
+        .array(
           z.strictObject({
-            movement: z.string(),
-            name: z.string(),
-            sets: z.int(),
-            reps: z.int(),
-            load: barLoadField.optional(),
+            what: z.enum([
+              "ill",
+              "condition",
+              "limit",
+              "young",
+              "new",
+              "next-start",
+              "heat",
+              "age",
+              "long",
+              "evening",
+              "training",
+              "training-guessed",
+            ]),
+            value: z.number().optional().describe("hours, years, minutes or degrees, as `what` says"),
           }),
-        ),
-        minutes: z.number().optional(),
-        source: z.string(),
-      }),
-    )
-    .describe(
-      "same-day options, rest among them; the order is for a good self-check, rest goes first on a bad one",
-    ),
+        )
+        .describe("what decided it, the weightiest first"),
+      minutes: z.number().describe("of all pieces together"),
+      pieces: z.array(
+        z.strictObject({
+          id: z.string(),
+          slot: z.enum(SESSION_SLOTS).optional(),
+          title: z.string(),
+          say: z.string(),
+          less: z.string().optional(),
+          check: z
+            .enum(["good", "middling", "bad"])
+            .describe("offered from this answer of the self-check upwards"),
+          effort: z.int().optional().describe("how hard it may feel, out of ten"),
+          work: z.array(
+            z.strictObject({
+              movement: z.string(),
+              name: z.string(),
+              plural: z.string(),
+              sets: z.int(),
+              reps: z.int(),
+              load: barLoadField.optional(),
+            }),
+          ),
+          minutes: z.number().optional(),
+          source: z.string(),
+        }),
+      ),
+      leaveOutFirst: z.array(z.string()).describe("ids of pieces, in the order in which they go"),
+    })
+    .describe("the rest of the day in its order; rest stands first where it comes first, else last"),
 });
 
 export const cautionField = z.strictObject({

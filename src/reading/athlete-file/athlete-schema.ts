@@ -13,6 +13,7 @@ import { readStarts, writtenStarts } from "./start-entries.ts";
 import { readUnbroken, writtenUnbroken } from "./unbroken-entries.ts";
 import {
   HABITS,
+  JOINTS,
   LEVELS,
   RECOVERIES,
   SEXES,
@@ -21,6 +22,7 @@ import {
   type Sex,
 } from "../../models/vocabulary.ts";
 import { MASS_UNITS } from "../../models/quantity.ts";
+import { readWeeklyHours } from "../quantities/weekly-hours.ts";
 import { gymName } from "../fields/gym-name.ts";
 import { known, listField } from "../fields/list-field.ts";
 import {
@@ -121,6 +123,13 @@ export const profileFields = (context: AthleteContext) => ({
     .describe(
       "habits in racing: starts too fast, starts too slow, rests too long, breaks too late, slow transitions",
     ),
+  trains: known(quantityField(readWeeklyHours))
+    .describe("how much the athlete trains in a usual week: `9 h a week` or `5 x 90 min a week`")
+    .meta({ alsoCalled: ["training", "training hours", "hours a week", "volume"] }),
+  stiff: listField(wordField(JOINTS), { split: true })
+    .optional()
+    .describe("joints that are stiff and want their minutes in the warm-up, without being a limit: `[hip]`")
+    .meta({ alsoCalled: ["tight", "mobility"] }),
   limits: writtenLimits
     .transform((written, ctx) => readLimits(written, ctx, context))
     .optional()

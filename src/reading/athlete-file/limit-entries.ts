@@ -61,6 +61,9 @@ const limitObject = z.strictObject({
       `what to keep away from: ${STRESSES.map(spaced).join(", ")}; \`none\` where nothing is to be left out`,
     ),
   without: listField(z.string(), { split: true }).optional().describe("movements to keep away from, by name"),
+  cleared: listField(z.string(), { split: true })
+    .optional()
+    .describe("movements that are cleared all the same, by name: `[strict pull-up]`; they stand in first"),
   until: z.string().nullable().optional().describe("the day the limit ends, such as `2026-12-31`"),
   note: textField.optional().describe("your own words, shown on the brief and never interpreted"),
 });
@@ -88,11 +91,14 @@ function readObject(
   ctx: z.RefinementCtx,
   context: AthleteContext,
 ): Limit {
-  const { joint, condition, avoid, without, until, note } = entry;
-  const ids = (without ?? []).flatMap((name, at) => {
-    const found = resolveMovement(ctx, context.findMovement, name, { path: [index, "without", at] });
-    return found ? [found.movement.id] : [];
-  });
+  const { joint, condition, avoid, without, cleared, until, note } = entry;
+  const idsOf = (names: readonly string[] | undefined, key: "without" | "cleared"): readonly string[] =>
+    (names ?? []).flatMap((name, at) => {
+      const found = resolveMovement(ctx, context.findMovement, name, { path: [index, key, at] });
+      return found ? [found.movement.id] : [];
+    });
+  const ids = idsOf(without, "without");
+  const clearedIds = idsOf(cleared, "cleared");
   const day = until === undefined || until === null ? undefined : readDate(until, context.dates);
   if (day) tellReading(ctx, day, { path: [index, "until"] });
   const settled = condition !== undefined || (without ?? []).length > 0;
@@ -104,6 +110,7 @@ function readObject(
     ...(condition === undefined ? {} : { condition }),
     avoid: avoid ?? [],
     without: ids,
+    ...(clearedIds.length === 0 ? {} : { cleared: clearedIds }),
     ...(note === undefined ? {} : { note }),
     ...(day?.ok === true ? { until: day.value } : {}),
   };

@@ -52,6 +52,8 @@ export function profileOf(
     cannot: [...new Set(cannot)],
     recovery,
     habits: [...new Set(written.habits ?? [])],
+    ...defined("trainingHours", written.trains),
+    ...defined("stiff", written.stiff && [...new Set(written.stiff)]),
     limits: written.limits ?? [],
     prefers: written.prefers ?? {},
     ...defined("gym", gym),

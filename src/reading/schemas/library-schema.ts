@@ -2,6 +2,7 @@ import * as z from "zod";
 import {
   type CautionEntry,
   type RecoveryOption,
+  SESSION_SLOTS,
   WARM_UP_STAGES,
   type WarmUpBlock,
 } from "../../models/library.ts";
@@ -66,8 +67,18 @@ const workField = z
     movement: textField.transform(asId).describe("a movement by its id"),
     sets: countField,
     reps: countField,
-    share: quantityField(readShare).describe("of the athlete's best lift, such as 60%"),
+    share: quantityField(readShare).optional().describe("of the athlete's best lift, such as 60%"),
+    "set share": quantityField(readShare)
+      .optional()
+      .describe(
+        "reps as a share of the athlete's best unbroken set, such as 40%; `reps` where none is known",
+      ),
   })
+  .transform(({ share, "set share": setShare, ...work }) => ({
+    ...work,
+    ...(share !== undefined && { share }),
+    ...(setShare !== undefined && { setShare }),
+  }))
   .describe("a lift with its load as a share of the athlete's best");
 
 /** A file of `content/recovery/`: something for the hours after a workout. */
@@ -79,25 +90,40 @@ export const recoverySchema = z
     less: textField.optional().describe("the same with less of it"),
     when: conditionsField,
     minutes: countField.optional(),
+    slot: wordField(SESSION_SLOTS).optional().describe("where a piece of the same day belongs in a session"),
+    effort: countField.optional().describe("how hard it may feel, out of ten"),
+    keep: countField.optional().describe("1 is left out last when time is short"),
+    "instead of": textField
+      .transform(asId)
+      .optional()
+      .describe("the option of the library that is left out where this one holds"),
     muscles: musclesField.describe(
       "muscles it works; muscles that have just worked are left alone unless it is easy",
     ),
     stresses: stressesField,
     easy: yesNoField.default(false).describe("light enough for muscles that have just worked"),
     "per body mass": z
-      .strictObject({ low: numberField, high: numberField, unit: z.enum(["g", "mL", "mg", "g/h"]) })
+      .strictObject({ low: numberField, high: numberField, unit: z.enum(["g", "mL", "mg", "g/h", "g/day"]) })
       .optional()
       .describe("a range for each kilogram of body mass"),
     work: z.array(workField).optional(),
     source: sourceField,
   })
-  .transform(({ "per body mass": perBodyMass, less, minutes, work, ...option }): Written<RecoveryOption> => ({
-    ...option,
-    ...(less !== undefined && { less }),
-    ...(minutes !== undefined && { minutes }),
-    ...(perBodyMass !== undefined && { perBodyMass }),
-    ...(work !== undefined && { work }),
-  }));
+  .transform((written): Written<RecoveryOption> => {
+    const { "per body mass": perBodyMass, "instead of": insteadOf, ...rest } = written;
+    const { less, minutes, slot, effort, keep, work, ...option } = rest;
+    return {
+      ...option,
+      ...(less !== undefined && { less }),
+      ...(minutes !== undefined && { minutes }),
+      ...(slot !== undefined && { slot }),
+      ...(effort !== undefined && { effort }),
+      ...(keep !== undefined && { keep }),
+      ...(insteadOf !== undefined && { insteadOf }),
+      ...(perBodyMass !== undefined && { perBodyMass }),
+      ...(work !== undefined && { work }),
+    };
+  });
 
 const withholdsField = z.strictObject({
   what: wordField(["max-lift", "stress", "workout", "movement"] as const).describe("what is not planned"),

@@ -58,23 +58,29 @@ function after(
       const movement = movements.get(id);
       return movement && bestLift(who, movement, movements, "2026-11-26");
     },
+    unbroken: (id) => who.unbroken.find((each) => each.movement === id)?.reps,
+    cannot: who.cannot,
+    hoursAreStated: who.trainingHours !== undefined,
   });
 }
-const options = (plan: After): readonly string[] => plan.options.map((option) => option.id);
+const pieces = (plan: After): readonly string[] => plan.day.pieces.map((piece) => piece.id);
+/** Somebody for whom a session on the same day is nothing unusual. */
+const trained = { trainingHours: 12 } as const;
+const sitUps: readonly PartSketch[] = [{ lines: [{ movement: "sit-up", amount: 50 }] }];
 const starts = ["2026-11-26T10:00", "2026-11-26T15:00"].map((at) => ({ workout: "x", at }));
 
 describe("what comes after", () => {
-  it("is a plan by its schema: cool-down, food and drink, sleep, a self-check and options", () => {
+  it("is a plan by its schema: cool-down, food and drink, sleep, and the rest of the day", () => {
     const plan = after();
     expect(afterField.safeParse(plan).error).toBeUndefined();
     expect([...new Set(plan.steps.map((step) => step.kind))]).toEqual(["cool-down", "refuel", "sleep"]);
-    expect(plan.selfCheck.length).toBeGreaterThanOrEqual(4);
+    expect(pieces(plan)).toContain("rest");
   });
 
   it("counts food by body mass", () => {
     // Thomas, Erdman and Burke 2016: 0.25 to 0.3 g of protein per kilogram; 0.25 x 60 = 15, 0.3 x 60 = 18
     const meal = after({ bodyMass: kilograms(60) }).steps.find((step) => step.id === "eat-a-meal");
-    expect(meal?.amount).toEqual({ low: 15, high: 18, unit: "g" });
+    expect(meal?.amount).toEqual({ low: 15, high: 18, unit: "g", perKilogram: false });
   });
 
   it("gives the range for each kilogram where the body mass is not known", () => {
@@ -88,11 +94,15 @@ describe("what comes after", () => {
       situation,
       withholding: { stresses: new Map(), forbids: () => false },
       best: () => undefined,
+      unbroken: () => undefined,
+      cannot: [],
+      hoursAreStated: false,
     });
     expect(plan.steps.find((step) => step.id === "eat-a-meal")?.amount).toEqual({
       low: 0.25,
       high: 0.3,
-      unit: "g for each kg of body mass",
+      unit: "g",
+      perKilogram: true,
     });
   });
 
@@ -125,80 +135,103 @@ describe("what comes after", () => {
   });
 });
 
-describe("the options of the same day", () => {
-  it("always hold rest, offered at any answer, last in the list", () => {
-    for (const plan of [after(), after({ retry: "planned" }), after({ lifts: [] })]) {
-      expect(plan.options.at(-1)).toMatchObject({ id: "rest", check: "bad", work: [] });
-      expect(options(plan).filter((id) => id === "rest")).toHaveLength(1);
+describe("the rest of the day", () => {
+  it("always holds rest, last in the list, and first where rest comes first", () => {
+    for (const plan of [after(), after({ retry: "planned" }), after({ lifts: [], ...trained })]) {
+      expect(plan.day.pieces.at(-1)).toMatchObject({ id: "rest", check: "bad", work: [] });
+      expect(pieces(plan).filter((id) => id === "rest")).toHaveLength(1);
     }
+    expect(pieces(after({ level: "new" }))[0]).toBe("rest");
   });
 
-  it("say from which answer of the check on they are offered", () => {
-    const checks = Object.fromEntries(after().options.map((option) => [option.id, option.check]));
-    expect(checks["squat-touch"] ?? checks["overhead-touch"]).toBe("good");
-    expect(checks["easy-walk"] ?? checks["easy-mobility"]).toBe("bad");
+  it("is a session in its order for somebody used to much training", () => {
+    const plan = after({ ...trained, retry: "no" }, sitUps);
+    expect(plan.day.kind).toBe("session");
+    expect(pieces(plan)).toEqual([
+      "overhead-touch",
+      "strict-pulls",
+      "strict-presses",
+      "easy-jog-later",
+      "easy-end-later",
+      "rest",
+    ]);
+    expect(plan.day.minutes).toBeLessThanOrEqual(75);
+    expect(plan.day.pieces.find((piece) => piece.id === "overhead-touch")).toMatchObject({ check: "good" });
+    expect(plan.day.pieces.find((piece) => piece.id === "easy-jog-later")).toMatchObject({
+      check: "middling",
+    });
   });
 
-  it("take their loads from the athlete's own lifts, rounded down to plates", () => {
-    const swings: readonly PartSketch[] = [{ lines: [{ movement: "sit-up", amount: 50 }] }];
-    const press = after({}, swings).options.find((option) => option.id === "overhead-touch");
-    // 60 % of 60 kg (less what a result of six days ago loses, which is nothing) is 36 kg: 15 + 2 x 10.5
+  it("is something light for who trains less or does not say, as a guess", () => {
+    expect(after({ trainingHours: 5 }).day).toMatchObject({
+      kind: "light",
+      because: [{ what: "training", value: 5 }],
+    });
+    expect(after().day.because).toEqual([{ what: "training-guessed", value: 5 }]);
+    expect(pieces(after())).toContain("easy-walk");
+  });
+
+  it("is rest first for the new, the young, the ill and the limited, however much they train", () => {
+    const rests = (given: Partial<Athlete>) => after({ ...trained, ...given }).day.kind;
+    expect(rests({ level: "new" })).toBe("rest");
+    expect(rests({ birthYear: 2010 })).toBe("rest");
+    expect(rests({ limits: [{ condition: "recent-illness", avoid: [], without: [] }] })).toBe("rest");
+    expect(rests({ limits: [{ joint: "shoulder", avoid: ["overhead"], without: [] }] })).toBe("rest");
+    expect(rests({})).toBe("session");
+  });
+
+  it("is for eating and resting where the next start is less than eight hours away", () => {
+    const plan = after({ ...trained, starts }, row, { start: { at: "2026-11-26T10:00" } });
+    expect(plan.day).toMatchObject({ kind: "between", because: [{ what: "next-start", value: 5 }] });
+    expect(pieces(plan)).toEqual(["easy-walk", "rest"]);
+  });
+
+  it("takes loads from the athlete's own lifts, rounded down to plates", () => {
+    const press = after({ ...trained, retry: "no" }, sitUps).day.pieces.find(
+      (piece) => piece.id === "overhead-touch",
+    );
+    // 70 % of 100 kg (less what a result of six days ago loses, which is nothing) is 70 kg
     expect(press?.work).toMatchObject([
-      { movement: "push-press", sets: 3, reps: 2, load: { kilograms: 36 } },
+      { movement: "push-press", sets: 4, reps: 2, load: { kilograms: 41 } },
     ]);
   });
 
-  it("name no load where the best is not the athlete's own", () => {
-    const swings: readonly PartSketch[] = [{ lines: [{ movement: "sit-up", amount: 50 }] }];
-    const press = after({ lifts: [] }, swings).options.find((option) => option.id === "overhead-touch");
-    expect(press?.work[0]).not.toHaveProperty("load");
+  it("names no load where the best is not the athlete's own", () => {
+    const plan = after({ ...trained, retry: "no", lifts: [] }, sitUps);
+    expect(plan.day.pieces.find((piece) => piece.id === "overhead-touch")?.work[0]).not.toHaveProperty(
+      "load",
+    );
   });
 
-  it("leave muscles alone that have just worked, unless it is easy", () => {
+  it("leaves muscles alone that have just worked, unless it is easy", () => {
     const squats: readonly PartSketch[] = [
       { lines: [{ movement: "back-squat", amount: 50, kilograms: 50 }] },
     ];
-    expect(options(after({}, squats))).not.toContain("squat-touch");
-    const presses: readonly PartSketch[] = [
-      { lines: [{ movement: "push-press", amount: 50, kilograms: 30 }] },
-    ];
-    expect(options(after({}, presses))).not.toContain("overhead-touch");
-    expect(options(after({}, presses))).toContain("squat-touch");
+    expect(pieces(after({ ...trained, retry: "no" }, squats))).not.toContain("squat-touch");
   });
 
-  it("put first what may still come", () => {
-    const plan = after({}, row, { competition: competition(["power-snatch", "double-under"]) });
-    expect(options(plan).slice(0, 2)).toEqual(["snatch-positions", "rope-rhythm"]);
-    expect(options(after())).not.toContain("snatch-positions");
+  it("keeps the skill of what may still come", () => {
+    const coming = { competition: competition(["power-snatch", "double-under"]) };
+    expect(pieces(after(trained, row, coming))).toContain("rope-rhythm");
+    expect(pieces(after())).not.toContain("snatch-positions");
   });
 
-  it("hold no heavier work when another try is planned", () => {
-    const plan = after({ retry: "planned" });
-    expect(options(plan)).toContain("look-at-the-film");
-    for (const id of ["squat-touch", "pull-from-the-floor-touch", "overhead-touch"]) {
-      expect(options(plan)).not.toContain(id);
+  it("holds no strength work when another try is planned, but for a heavy touch of a lift", () => {
+    const plan = after({ ...trained, level: "competitor", birthYear: 1995, retry: "planned" });
+    expect(pieces(plan)).toContain("look-at-the-film");
+    for (const id of ["squat-touch", "pull-from-the-floor-touch", "overhead-touch", "heavy-touch"]) {
+      expect(pieces(plan)).not.toContain(id);
     }
   });
 
-  it("hold nothing the athlete keeps away from", () => {
-    const given = {
-      limits: [{ joint: "shoulder" as const, avoid: ["overhead" as const], without: ["deadlift"] }],
-    };
-    const plan = after(given, row, { competition: competition(["power-snatch"]) });
-    expect(options(plan)).not.toContain("overhead-touch");
-    expect(options(plan)).not.toContain("snatch-positions");
-    expect(options(plan)).not.toContain("pull-from-the-floor-touch");
+  it("holds nothing the athlete keeps away from", () => {
+    const given = { limits: [{ joint: "shoulder" as const, avoid: ["overhead" as const], without: [] }] };
+    const plan = after({ ...trained, ...given }, row, { competition: competition(["power-snatch"]) });
+    expect(pieces(plan)).not.toContain("overhead-touch");
+    expect(pieces(plan)).not.toContain("snatch-positions");
   });
 
-  it("offer something for every answer of the check, and not too much", () => {
-    const checks = after().options.map((option) => option.check);
-    expect(new Set(checks)).toEqual(new Set(["good", "bad"]));
-    expect(checks.length).toBeLessThanOrEqual(6);
-    const withRow = after({}, row, { competition: competition(["row"]) });
-    expect(withRow.options.length).toBeLessThanOrEqual(6);
-  });
-
-  it("come out the same twice", () => {
-    expect(after()).toEqual(after());
+  it("comes out the same twice", () => {
+    expect(after(trained)).toEqual(after(trained));
   });
 });

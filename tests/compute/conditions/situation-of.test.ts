@@ -37,7 +37,14 @@ describe("the situation of an athlete and a workout", () => {
       }),
     });
     // 2026 - 1990 = 36, and 35 until the unknown birthday
-    expect(numbers).toEqual({ age: 35, "body-mass": 61, height: 1.68, wbgt: 26.5, "warm-up-minutes": 40 });
+    expect(numbers).toEqual({
+      "training-hours": 5,
+      age: 35,
+      "body-mass": 61,
+      height: 1.68,
+      wbgt: 26.5,
+      "warm-up-minutes": 40,
+    });
     expect(facts).toMatchObject({
       level: ["regular"],
       recovery: ["usual"],
@@ -59,7 +66,8 @@ describe("the situation of an athlete and a workout", () => {
       Object.entries(athlete()).filter(([field]) => !stated.includes(field)),
     ) as Athlete;
     const { numbers, facts } = situationOf({ ...input, athlete: nameless });
-    expect(numbers).toEqual({});
+    // Hours of training are those usual at the level.
+    expect(numbers).toEqual({ "training-hours": 5 });
     expect(facts.sex).toBeUndefined();
     expect(facts.acclimatised).toBeUndefined();
     expect(facts["gym-has"]).toBeUndefined();

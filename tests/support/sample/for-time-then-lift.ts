@@ -406,42 +406,45 @@ export const forTimeThenLift: Plan = {
         kind: "refuel",
         title: "Carbohydrate in the first hour",
         say: "Familiar food, in two portions.",
-        amount: { low: 64, high: 77, unit: "g" },
+        amount: { low: 64, high: 77, unit: "g", perKilogram: false },
         source: "position stand on nutrition and athletic performance, 2016",
       },
     ],
-    selfCheck: [
-      { id: "legs", question: "Can you walk down stairs without holding on?", good: "yes", bad: "no" },
-      { id: "grip", question: "Does a hard grip hurt?", good: "no", bad: "yes" },
-    ],
-    options: [
-      {
-        id: "rest",
-        title: "Rest",
-        say: "Nothing today is a good answer.",
-        check: "bad",
-        work: [],
-        source: "judgement",
-      },
-      {
-        id: "pulls",
-        title: "Light pulls",
-        say: "Clean pulls, never to effort.",
-        less: "Half the sets.",
-        check: "good",
-        work: [
-          {
-            movement: "clean-pull",
-            name: "clean pull",
-            sets: 4,
-            reps: 3,
-            load: bar(50, plate(15), plate(2.5)),
-          },
-        ],
-        minutes: 15,
-        source: "judgement",
-      },
-    ],
+    day: {
+      kind: "session",
+      because: [{ what: "training", value: 12 }],
+      minutes: 20,
+      leaveOutFirst: ["pulls"],
+      pieces: [
+        {
+          id: "rest",
+          title: "Rest",
+          say: "Nothing today is a good answer.",
+          check: "bad",
+          work: [],
+          source: "judgement",
+        },
+        {
+          id: "pulls",
+          title: "Light pulls",
+          say: "Clean pulls, never to effort.",
+          less: "Half the sets.",
+          check: "good",
+          work: [
+            {
+              movement: "clean-pull",
+              name: "clean pull",
+              plural: "clean pulls",
+              sets: 4,
+              reps: 3,
+              load: bar(50, plate(15), plate(2.5)),
+            },
+          ],
+          minutes: 15,
+          source: "judgement",
+        },
+      ],
+    },
   },
   cautions: [
     {
