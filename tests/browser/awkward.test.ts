@@ -1,7 +1,7 @@
 import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { infoOf, textOf } from "../support/poppler.ts";
+import { infoOf, textOf } from "../support/read-pdf.ts";
 import { ROOT } from "../support/run-command.ts";
 import { opened, serveSite, type ServedSite } from "../support/served-site.ts";
 
@@ -64,13 +64,13 @@ describe("a long name, twenty rounds and nothing known", () => {
 
   it("print with all that is needed during the work on the first page", async () => {
     const pdf = await brief.pdf({ format: "A4" });
-    const [first = ""] = textOf(pdf).split("\f");
+    const first = textOf(pdf);
     const goal = (await brief.locator("#opened main").innerText()).match(/\d+:\d\d/)?.[0] ?? "none";
     expect(first).toContain(goal);
     expect(first).toMatch(/toes-to-bar/i);
     // The glance has a page of its own, and what explains it is not longer than a booklet.
     expect(first).not.toMatch(/take care/i);
-    const pages = Number(infoOf(pdf).get("Pages"));
+    const pages = infoOf(pdf).pages;
     expect(pages).toBeGreaterThan(1);
     expect(pages).toBeLessThanOrEqual(12);
   });

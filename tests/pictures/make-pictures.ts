@@ -3,9 +3,11 @@ import { execFileSync } from "node:child_process";
 import { mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { chromium, type Browser } from "playwright-core";
+import type { Browser } from "playwright-core";
 import sharp from "sharp";
 import { serveFolder } from "../../src/site/serve-folder.ts";
+import { openBrowser } from "../support/open-browser.ts";
+import { pictureOf } from "../support/read-pdf.ts";
 
 const ROOT = fileURLToPath(new URL("../..", import.meta.url));
 const HERE = fileURLToPath(new URL(".", import.meta.url));
@@ -54,31 +56,20 @@ async function download(browser: Browser, url: string, label: RegExp): Promise<U
   return bytes;
 }
 
-/** The first page of a PDF as a picture. */
-function firstPage(pdf: Uint8Array): Uint8Array {
-  const path = join(ROOT, OUT, "page.pdf");
-  writeFileSync(path, pdf);
-  execFileSync("pdftoppm", ["-png", "-singlefile", "-r", "80", path, path]);
-  return readFileSync(`${path}.png`);
-}
-
 mkdirSync(join(ROOT, OUT), { recursive: true });
 command("build", "--out", `${OUT}/site`);
 const links = JSON.parse(command("links", "--json")) as readonly Link[];
 const pathOf = (athlete: string, workout: string): string =>
   links.find((each) => each.athlete === athlete && each.workout === workout)?.link ?? "";
 const { address, server } = await serveFolder(join(ROOT, OUT, "site"), "/", 0);
-const browser = await chromium.launch({
-  executablePath: process.env["CHROMIUM"] ?? "/usr/bin/chromium",
-  args: ["--no-sandbox", "--disable-gpu", "--disable-quic", "--disable-background-networking"],
-});
+const browser = await openBrowser();
 try {
   const brief = address + pathOf("zoe-quellmalz", "Lamp Oil");
   await save("brief-phone.png", await shoot(browser, brief, 390, 844), 390);
   await save("brief-desktop.png", await shoot(browser, brief, 1280, 900), 960);
   await save("board.png", await shoot(browser, address + pathOf("board", ""), 1280, 900), 960);
   await save("strategy.png", await shoot(browser, `${address}/strategy/lamp-oil/`, 1280, 900), 960);
-  await save("sheet.png", firstPage(await download(browser, brief, /sheet.*A4/i)), 640);
+  await save("sheet.png", await pictureOf(await download(browser, brief, /sheet.*A4/i), 80), 640);
   await save("card.png", await download(browser, brief, /card|image/i), 540);
 } finally {
   await browser.close();

@@ -1,8 +1,8 @@
-import { execFileSync } from "node:child_process";
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { inflateRawSync, inflateSync } from "node:zlib";
 import sharp from "sharp";
+import { textOf } from "./read-pdf.ts";
 import { filesBelow } from "./source-files.ts";
 
 /** A word that must stand nowhere in clear, and where it was found all the same. */
@@ -16,11 +16,7 @@ export async function findLeaks(folder: string, words: readonly string[]): Promi
   const leaks: Leak[] = [];
   for (const file of filesBelow(folder)) {
     const bytes = readFileSync(join(folder, file));
-    const texts = [
-      file,
-      ...readings(bytes),
-      ...(file.endsWith(".pdf") ? [textOfPdf(join(folder, file))] : []),
-    ];
+    const texts = [file, ...readings(bytes), ...(file.endsWith(".pdf") ? [textOfPdf(bytes)] : [])];
     for (const word of words) {
       const forms = formsOf(word);
       if (texts.some((text) => forms.some((form) => text.includes(form)))) leaks.push({ file, word });
@@ -37,13 +33,10 @@ export async function findLeaks(folder: string, words: readonly string[]): Promi
 }
 
 /** The text of a PDF, whose letters are numbers of pictures in its bytes; nothing where it cannot be read. */
-function textOfPdf(file: string): string {
+function textOfPdf(bytes: Uint8Array): string {
   try {
-    return execFileSync("pdftotext", [file, "-"], { stdio: ["ignore", "pipe", "ignore"] })
-      .toString("utf8")
-      .toLowerCase();
-  } catch (error) {
-    if (error instanceof Error && "code" in error && error.code === "ENOENT") throw error;
+    return textOf(bytes).toLowerCase();
+  } catch {
     return "";
   }
 }
