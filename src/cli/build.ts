@@ -1,11 +1,13 @@
 import { relative, resolve } from "node:path";
 import { Option } from "commander";
 import { buildSite } from "../site/build-site.ts";
+import { settleFormerAthletes } from "../site/former-athletes.ts";
 import { readOrMakeSecret } from "../site/secret.ts";
 import { AUDIENCES, type Audience } from "../site/surroundings.ts";
 import { type CommonOptions, makeCommand, ROOT, run, surroundingsOf } from "./command.ts";
 import { readChecked, readUsable } from "./read-checked.ts";
 import { sayBuilt } from "./say-built.ts";
+import { sayFormer } from "./say-former.ts";
 import { sayUnmade } from "./say-unmade.ts";
 
 type Options = CommonOptions & { readonly audience?: Audience; readonly out: string; readonly strict?: true };
@@ -29,6 +31,8 @@ await run(
         ? { data: readChecked(surroundings, tell), faults: [] }
         : readUsable(surroundings, tell);
       const secret = surroundings.audience === "gym" ? undefined : readOrMakeSecret(surroundings);
+      const former = secret ? settleFormerAthletes(surroundings.dataFolder, data) : [];
+      if (former.length > 0) tell(`${sayFormer(former)}\n`);
       const target = resolve(ROOT, options.out);
       const made = await buildSite({ surroundings, data, target, strict: options.strict === true });
       const seconds = (performance.now() - started) / 1000;

@@ -1,9 +1,11 @@
 import { nearestName } from "../models/nearest.ts";
+import { settleFormerAthletes } from "../site/former-athletes.ts";
 import { readLinkVersions, revokeLinks } from "../site/link-versions.ts";
 import { athletePasscode, privatePages } from "../site/private-links.ts";
 import { readOrMakeSecret } from "../site/secret.ts";
 import { type CommonOptions, makeCommand, run, surroundingsOf } from "./command.ts";
 import { linksAsCsv, linksAsText, type SentLink } from "./say-links.ts";
+import { sayFormer } from "./say-former.ts";
 import { readUsable } from "./read-checked.ts";
 
 type Options = CommonOptions & { readonly csv?: true; readonly json?: true; readonly revoke?: string };
@@ -21,12 +23,16 @@ await run(
       const { dataFolder, origin } = surroundings;
       const { data, faults } = readUsable(surroundings, (text) => process.stderr.write(`${text}\n`));
       if (faults.length > 0) process.exitCode = 1;
-      if (options.revoke !== undefined)
+      const former = settleFormerAthletes(dataFolder, data);
+      if (former.length > 0) process.stderr.write(`${sayFormer(former)}\n\n`);
+      if (options.revoke !== undefined) {
+        const files = [...data.athletes, ...data.unmade.filter(({ kind }) => kind === "athlete")];
         revoke(
           options.revoke,
           dataFolder,
-          data.athletes.map(({ id }) => id),
+          files.map(({ id }) => id),
         );
+      }
       const secret = readOrMakeSecret(surroundings);
       const versions = readLinkVersions(dataFolder);
       const pages = await privatePages(data, secret.bytes, versions, surroundings);
@@ -58,6 +64,12 @@ function revoke(id: string, dataFolder: string, athletes: readonly string[]): vo
     throw new Error(
       `There is no athlete "${id}".${nearest === undefined ? "" : ` The nearest is "${nearest}".`} ` +
         `The id is the name of the file in athletes/ without its ending; \`board\` stands for the coach's board.`,
+    );
+  }
+  if (id === "board" && athletes.includes(id)) {
+    throw new Error(
+      "`board` stands for the coach's board, and there is an athlete of this name too. " +
+        "Rename athletes/board.yaml; with another file name that athlete gets new links.",
     );
   }
   revokeLinks(dataFolder, id === "board" ? undefined : id);

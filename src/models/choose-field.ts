@@ -2,6 +2,7 @@ import type { Field } from "./field.ts";
 import type { Movement } from "./movement.ts";
 import { comparable } from "./nearest.ts";
 import type { Part, Step } from "./workout.ts";
+import { ownEntry } from "./own-entry.ts";
 
 /** For whom a field is looked for, and what they lift: the names of the movements, where a part is lifted for load. */
 export type FieldWanted = { readonly division: string; readonly lifts: readonly string[] };
@@ -55,7 +56,7 @@ export function namesLifted(
   division: string,
   movements: ReadonlyMap<string, Movement>,
 ): readonly string[] {
-  const ids = new Set(movementsIn(part.work[division] ?? []));
+  const ids = new Set(movementsIn(ownEntry(part.work, division) ?? []));
   return [...ids].flatMap((id) => {
     const movement = movements.get(id);
     return movement ? [id, movement.name, movement.plural, ...movement.aliases] : [];

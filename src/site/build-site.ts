@@ -10,6 +10,7 @@ import { evenOut } from "./even-out.ts";
 import { hostingFiles } from "./hosting-files.ts";
 import { takeOver, pagesWithFiles } from "./kept-briefs.ts";
 import { readLinkVersions } from "./link-versions.ts";
+import { allInside, readMade, writeMade } from "./made-files.ts";
 import { readOrMakeSecret } from "./secret.ts";
 import { settleTarget } from "./settle-target.ts";
 import { SHOWN_OPENLY } from "./shown-openly.ts";
@@ -86,7 +87,11 @@ async function buildInto(
   const count = countSite(fresh);
   expectCount(count, surroundings, data, kept - failed.filter(({ file }) => file === undefined).length);
   evenOut(fresh, new Date());
+  const made = allInside(fresh);
+  // Killed in between, the folder holds either all of one or all of the other.
+  writeMade(surroundings.root, target, new Set([...made, ...(readMade(surroundings.root, target) ?? [])]));
   swapFolder(fresh, target);
+  writeMade(surroundings.root, target, made);
   return { count, failed, kept };
 }
 

@@ -3,6 +3,7 @@ import { nearestName } from "../models/nearest.ts";
 import { type Word, WORDS } from "../models/words.ts";
 import type { TextContext } from "./text-context.ts";
 import { faultOfValue, type ValueFault } from "./read-attribute.ts";
+import { ownEntry } from "../models/own-entry.ts";
 
 export type Element = Extract<MdastNode, { type: "mdxJsxFlowElement" | "mdxJsxTextElement" }>;
 /** Tells a fault at an offset of the text. */
@@ -19,7 +20,7 @@ const PLAIN_ATTRIBUTES = ["href", "title", "lang", "open", "colspan", "rowspan",
 export function checkElement(element: Element, text: string, tell: Tell, context: TextContext): void {
   const at = element.position?.start.offset ?? 0;
   const name = element.name ?? "";
-  const word = Object.hasOwn(WORDS, name) ? WORDS[name] : undefined;
+  const word = ownEntry(WORDS, name);
   if (!word && !PLAIN_HTML.includes(name)) {
     tell(at, `<${name}>`, unknownWord(name));
     return;
@@ -43,7 +44,7 @@ export function checkElement(element: Element, text: string, tell: Tell, context
     }
     given.add(attribute.name);
     const written = writtenAt(attribute, text, at);
-    const kind = word?.attributes[attribute.name]?.kind;
+    const kind = word && ownEntry(word.attributes, attribute.name)?.kind;
     const fault = known.includes(attribute.name)
       ? (computedFault(attribute, written.value, kind !== undefined) ??
         (kind ? faultOfValue(kind, written.value ?? "", context) : hrefFault(attribute.name, written.value)))

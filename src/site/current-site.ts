@@ -5,7 +5,7 @@ import { astroSurroundings } from "./astro-surroundings.ts";
 import { dataOf, type Kind, KINDS, PERSONAL, type StoredEntry } from "./entries.ts";
 import { leaveWord } from "./failed-briefs.ts";
 import { isIn, type KeptBrief, madeFor, pagesWithFiles } from "./kept-briefs.ts";
-import { readLinkVersions } from "./link-versions.ts";
+import { FIRST_VERSIONS, readLinkVersions } from "./link-versions.ts";
 import { makeSite, type Site } from "./make-site.ts";
 import { unsealEntries } from "./sealed-entries.ts";
 import { readOrMakeSecret } from "./secret.ts";
@@ -43,7 +43,7 @@ async function siteFrom(stored: ReadonlyMap<Kind, readonly StoredEntry[]>): Prom
     if (secret) opened.set(kind, await unsealEntries(stored.get(kind) ?? [], secret));
   }
   const data = dataOf((kind) => opened.get(kind) ?? []);
-  const versions = secret ? readLinkVersions(dataFolder) : { board: 1, athletes: {} };
+  const versions = secret ? readLinkVersions(dataFolder) : FIRST_VERSIONS;
   const site = await makeSite({
     data,
     surroundings,

@@ -7,14 +7,34 @@ import { writeSafely } from "./write-safely.ts";
 /** Which edition of its links each athlete has; everyone begins with 1. Names nobody's key, so it may be kept in git. */
 export type LinkVersions = {
   readonly board: number;
-  readonly athletes: Readonly<Record<string, number>>;
+  /** By id, where not 1. A map, because ids are names that people choose. */
+  readonly athletes: ReadonlyMap<string, number>;
+  /** Who had links when they were last made: names by id. */
+  readonly known: ReadonlyMap<string, string>;
 };
+
+/** The versions before anything happened. */
+export const FIRST_VERSIONS: LinkVersions = { board: 1, athletes: new Map(), known: new Map() };
 
 const versionField = z.int().min(1);
 const linksFile = z.strictObject({
   board: versionField.describe("edition of the link to the coach's board"),
-  athletes: z.record(z.string(), versionField).describe("edition of an athlete's links, by id, where not 1"),
+  athletes: z
+    .custom<object>(isGroup)
+    .transform((group) => Object.entries(group))
+    .pipe(z.array(z.tuple([z.string(), versionField])))
+    .describe("edition of an athlete's links, by id, where not 1"),
+  known: z
+    .custom<object>(isGroup)
+    .default({})
+    .transform((group) => Object.entries(group))
+    .pipe(z.array(z.tuple([z.string(), z.string()])))
+    .describe("who had links when they were last made, by id"),
 });
+
+function isGroup(value: unknown): boolean {
+  return typeof value === "object" && value !== null && !Array.isArray(value);
+}
 
 const fileIn = (dataFolder: string): string => join(dataFolder, OWN_FOLDER, "links.json");
 
@@ -25,9 +45,10 @@ const fileIn = (dataFolder: string): string => join(dataFolder, OWN_FOLDER, "lin
  */
 export function readLinkVersions(dataFolder: string): LinkVersions {
   const file = fileIn(dataFolder);
-  if (!existsSync(file)) return { board: 1, athletes: {} };
+  if (!existsSync(file)) return FIRST_VERSIONS;
   try {
-    return linksFile.parse(JSON.parse(readFileSync(file, "utf8")));
+    const { board, athletes, known } = linksFile.parse(JSON.parse(readFileSync(file, "utf8")));
+    return { board, athletes: new Map(athletes), known: new Map(known) };
   } catch {
     throw new Error(
       `${file} cannot be read. It says which links were revoked; without it they would work again. ` +
@@ -37,16 +58,29 @@ export function readLinkVersions(dataFolder: string): LinkVersions {
 }
 
 /** The version of an athlete's links. */
-export const versionOf = (versions: LinkVersions, athlete: string): number => versions.athletes[athlete] ?? 1;
+export const versionOf = ({ athletes }: LinkVersions, athlete: string): number => athletes.get(athlete) ?? 1;
 
 /** Gives an athlete, or the board where nobody is named, the next version, and writes it down. */
 export function revokeLinks(dataFolder: string, athlete?: string): LinkVersions {
   const versions = readLinkVersions(dataFolder);
   const next =
-    athlete === undefined
-      ? { ...versions, board: versions.board + 1 }
-      : { ...versions, athletes: { ...versions.athletes, [athlete]: versionOf(versions, athlete) + 1 } };
-  prepareOwnFolder(dataFolder);
-  writeSafely(fileIn(dataFolder), `${JSON.stringify(next, null, 2)}\n`);
+    athlete === undefined ? { ...versions, board: versions.board + 1 } : withNext(versions, athlete);
+  writeLinkVersions(dataFolder, next);
   return next;
 }
+
+/** The versions with the next one for an athlete. */
+export const withNext = (versions: LinkVersions, athlete: string): LinkVersions => ({
+  ...versions,
+  athletes: new Map([...versions.athletes, [athlete, versionOf(versions, athlete) + 1]]),
+});
+
+/** Writes the versions down, in an order that does not depend on how they came about. */
+export function writeLinkVersions(dataFolder: string, { board, athletes, known }: LinkVersions): void {
+  prepareOwnFolder(dataFolder);
+  const file = { board, athletes: inOrder(athletes), known: inOrder(known) };
+  writeSafely(fileIn(dataFolder), `${JSON.stringify(file, null, 2)}\n`);
+}
+
+const inOrder = <T>(map: ReadonlyMap<string, T>): object =>
+  Object.fromEntries([...map].toSorted(([one], [other]) => (one < other ? -1 : 1)));

@@ -2,6 +2,7 @@ import { existsSync, readFileSync, statSync } from "node:fs";
 import { createServer, type Server } from "node:http";
 import type { AddressInfo } from "node:net";
 import { join, normalize, sep } from "node:path";
+import { ownEntry } from "../models/own-entry.ts";
 
 const TYPES: Readonly<Record<string, string>> = {
   bin: "application/octet-stream",
@@ -32,7 +33,7 @@ export async function serveFolder(folder: string, base: string, port: number): P
     const shown = file ?? join(folder, "404.html");
     const body = existsSync(shown) ? readFileSync(shown) : "Nothing here.";
     response.writeHead(file === undefined ? 404 : 200, {
-      "content-type": TYPES[shown.split(".").at(-1) ?? ""] ?? "application/octet-stream",
+      "content-type": ownEntry(TYPES, shown.split(".").at(-1) ?? "") ?? "application/octet-stream",
       "cache-control": "no-cache",
     });
     response.end(body);

@@ -1,21 +1,13 @@
 import { existsSync, lstatSync, mkdirSync, readdirSync, readlinkSync, realpathSync, statSync } from "node:fs";
 import { basename, dirname, isAbsolute, join, relative, resolve } from "node:path";
 import { BuildFailure } from "./build-failure.ts";
+import { allInside, readMade } from "./made-files.ts";
 import type { Surroundings } from "./surroundings.ts";
 import { recoverSwap } from "./swap-folder.ts";
 
-/** Everything that stands at the top of a finished site. */
-const OF_A_SITE = [
-  ".htaccess",
-  ".nojekyll",
-  "404.html",
-  "_astro",
-  "_headers",
-  "b",
-  "index.html",
-  "robots.txt",
-  "strategy",
-];
+/** What files of a site look like, for one that was made before lists of them were kept, or on another computer. */
+const OF_A_SITE =
+  /^(?:\.htaccess|\.nojekyll|404\.html|_headers|index\.html|robots\.txt|b\/sw\.js|_astro\/[^/]+\.[\w-]{8}\.(?:css|js|woff2)|b\/[0-9A-Z]{16}\/(?:index\.html|[a-z0-9-]+\.bin)|strategy\/[^/]+\/(?:[^/]+\/)?(?:index\.html|(?:card|sheet)-[a-z0-9]+\.(?:png|pdf)))$/;
 /** What no other site has. */
 const MARK = join("b", "sw.js");
 /** What file managers leave in folders that somebody looked into. */
@@ -25,7 +17,7 @@ const SHOWN = 3;
 
 /**
  * The folder a site may take the place of, with links on the disk followed: what is published through one stays published.
- * A folder that holds anything a build did not put there is never replaced. What a killed build left there is put right.
+ * A folder that holds anything a build did not put there, at any depth, is never replaced. What a killed build left there is put right.
  *
  * @throws BuildFailure when the site cannot be put there.
  */
@@ -46,11 +38,17 @@ export function settleTarget(
       );
     }
   }
-  const names = readdirSync(real).filter((name) => !LEFT_BY_LOOKING.includes(name));
-  const isSite = existsSync(join(real, MARK));
-  const others = names.filter((name) => !isSite || !OF_A_SITE.includes(name));
+  const others = foreignIn(real, readMade(root, real)).filter(
+    (path) => !LEFT_BY_LOOKING.includes(basename(path)),
+  );
   if (others.length > 0) throw new BuildFailure(sayOthers(real, others));
   return real;
+}
+
+/** What no build put into a folder, at any depth; of a folder that is no site all that stands at its top. */
+function foreignIn(folder: string, made: ReadonlySet<string> | undefined): readonly string[] {
+  if (!existsSync(join(folder, MARK))) return readdirSync(folder);
+  return allInside(folder).filter((path) => (made ? !made.has(path) : !OF_A_SITE.test(path)));
 }
 
 /** Where a path leads, though there be nothing yet; the folder around it is made. */

@@ -20,8 +20,8 @@ import { ROOT, runBuild, startCommand, TEST_SECRET } from "../support/run-comman
 import { filesBelow } from "../support/source-files.ts";
 
 const MINUTES = 60_000;
-/** A file of the site that was there before, which no build makes. */
-const EARLIER = "strategy/earlier.txt";
+/** A file of the site that was there before, with words of which no build knows. */
+const EARLIER = "robots.txt";
 let folder = "";
 beforeEach(() => {
   mkdirSync(join(ROOT, ".rigsheet"), { recursive: true });

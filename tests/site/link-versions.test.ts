@@ -27,8 +27,22 @@ describe("link versions", () => {
     expect(JSON.parse(readFileSync(join(folder, ".rigsheet/links.json"), "utf8"))).toEqual({
       board: 2,
       athletes: { ada: 3 },
+      known: {},
     });
   });
+
+  it.each(["constructor", "__proto__", "toString", "hasOwnProperty", "valueOf"])(
+    "are kept for an athlete whose file is called %s",
+    (id) => {
+      expect(versionOf(readLinkVersions(folder), id)).toBe(1);
+      revokeLinks(folder, "ada");
+      expect(versionOf(readLinkVersions(folder), id)).toBe(1);
+      revokeLinks(folder, id);
+      revokeLinks(folder, id);
+      const versions = readLinkVersions(folder);
+      expect([versionOf(versions, id), versionOf(versions, "ada"), versions.board]).toEqual([3, 2, 1]);
+    },
+  );
 
   it("are written whole or not at all", () => {
     revokeLinks(folder, "ada");

@@ -1,3 +1,4 @@
+import { FIRST_VERSIONS } from "../../src/site/link-versions.ts";
 import { describe, expect, it } from "vitest";
 import type { Data } from "../../src/models/data.ts";
 import { readLinkKey } from "../../src/lock/link-key.ts";
@@ -8,7 +9,7 @@ const data = {
   athletes: [{ id: "ada" }, { id: "ben" }],
   workouts: [{ id: "kiln-road" }, { id: "other" }],
 } as unknown as Data;
-const first = { board: 1, athletes: {} };
+const first = FIRST_VERSIONS;
 const place = { base: "/gym/", origin: "https://example.org" };
 
 describe("the locked pages of a site", () => {
@@ -41,7 +42,7 @@ describe("the locked pages of a site", () => {
 
   it("change address and key for one athlete alone when that one's links are revoked", async () => {
     const before = await privatePages(data, secret, first, place);
-    const after = await privatePages(data, secret, { board: 1, athletes: { ada: 2 } }, place);
+    const after = await privatePages(data, secret, { ...first, athletes: new Map([["ada", 2]]) }, place);
     const [known, opening] = [before.map(({ address }) => address), before.map(({ link }) => link)];
     expect(after.filter(({ address }) => !known.includes(address)).map(({ athlete }) => athlete)).toEqual([
       "ada",
@@ -57,7 +58,7 @@ describe("the locked pages of a site", () => {
 describe("the passcode of a reader", () => {
   it("changes with the links", async () => {
     const one = await athletePasscode(secret, first, "ada");
-    const other = await athletePasscode(secret, { board: 1, athletes: { ada: 2 } }, "ada");
+    const other = await athletePasscode(secret, { ...first, athletes: new Map([["ada", 2]]) }, "ada");
     // By another implementation, see passcode.test.ts.
     expect(one.passcode).toBe("FFGJ-KK0H-9Q2A");
     expect(other.passcode).not.toBe(one.passcode);

@@ -10,6 +10,7 @@ import {
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
+import { writeMade } from "../../src/site/made-files.ts";
 import { settleTarget } from "../../src/site/settle-target.ts";
 
 let folder = "";
@@ -65,6 +66,37 @@ describe("the folder a site is put into", () => {
     write("dist/CNAME");
     expect(refusal("dist")).toContain("would be lost: CNAME. Move it");
     expect(readdirSync(at("photos"))).toHaveLength(5);
+  });
+
+  it.each([
+    "strategy/notes.txt",
+    "strategy/weir/plan.docx",
+    "b/mine.txt",
+    "b/0123456789ABCDEF/photo.jpg",
+    "_astro/logo.svg",
+    "_astro/theme.css",
+    "b/.well-known/a",
+    "strategy/drafts/",
+  ])("is never one with a file of somebody else's deep inside: %s", (own) => {
+    for (const list of [false, true]) {
+      writeSite("dist");
+      if (list) writeMade(at("tool"), at("dist"), ["b/sw.js", "index.html", "_headers"]);
+      if (own.endsWith("/")) mkdirSync(at(`dist/${own}`), { recursive: true });
+      else write(`dist/${own}`);
+      expect(refusal("dist")).toBe(
+        `${at("dist")} holds what no build put there and what would be lost: ${own}. Move it elsewhere, or name another folder with --out.`,
+      );
+    }
+  });
+
+  it("goes by the list of what was written, where there is one", () => {
+    writeSite("dist");
+    write("dist/robots.txt");
+    expect(settle("dist")).toBe(at("dist"));
+    writeMade(at("tool"), at("dist"), ["b/sw.js", "index.html", "_headers"]);
+    expect(refusal("dist")).toContain("would be lost: robots.txt. Move it");
+    writeMade(at("tool"), at("dist"), ["b/sw.js", "index.html", "_headers", "robots.txt"]);
+    expect(settle("dist")).toBe(at("dist"));
   });
 
   it("is not a site that was made by something else", () => {

@@ -83,7 +83,7 @@ function stampOfSources(more: string, data: string): string {
     "content/bands",
   ].map((folder) => join(ROOT, folder));
   for (const folder of [...folders, data]) {
-    for (const path of filesBelow(folder)) {
+    for (const path of filesBelow(folder, [".rigsheet"])) {
       const file = join(folder, path);
       hash
         .update(path)

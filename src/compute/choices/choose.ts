@@ -13,6 +13,7 @@ import {
   weighOption,
   withoutLimits,
 } from "./option-verdict.ts";
+import { ownEntry } from "../../models/own-entry.ts";
 
 export type Choice = Plan["choices"][number];
 
@@ -61,7 +62,7 @@ function decide(
 ): { readonly choice?: Choice; readonly withheld?: Withheld } {
   const { closeCall } = withOverrides(CHOICE_CONSTANTS, input.overrides);
   const weighed = weigh(choice, at, input);
-  const picked = pickFrom(weighed, input.prefers[choice.id], closeCall);
+  const picked = pickFrom(weighed, ownEntry(input.prefers, choice.id), closeCall);
   const withheld = withheldOption(weighed, at, picked?.pick, input);
   return {
     ...(picked !== undefined && { choice: explain(choice, at, weighed, picked, closeCall) }),

@@ -1,4 +1,5 @@
 import type { Part, Step, Workout } from "../../models/workout.ts";
+import { ownEntry } from "../../models/own-entry.ts";
 
 /**
  * Movement ids of a workout for one division, each once, in the order they are first met, with every movement a line
@@ -15,7 +16,7 @@ export const movementsOfPart = (part: Part, division: string): readonly string[]
 
 /** What each line of a part leaves to choose: one movement, or several of which one is done. */
 export const choicesOfPart = (part: Part, division: string): readonly (readonly string[])[] =>
-  choicesOfSteps(part.work[division] ?? []);
+  choicesOfSteps(ownEntry(part.work, division) ?? []);
 
 const choicesOfSteps = (steps: readonly Step[]): readonly (readonly string[])[] =>
   steps.flatMap((step) => {

@@ -1,4 +1,5 @@
 import type { ModelConstant } from "../../models/model-constant.ts";
+import { ownEntry } from "../../models/own-entry.ts";
 
 /**
  * The plain numbers of a model's constants, each replaced where the coach sets it differently.
@@ -12,6 +13,6 @@ export function withOverrides<Name extends string>(
 ): Readonly<Record<Name, number>> {
   const names = Object.keys(constants) as Name[];
   return Object.fromEntries(
-    names.map((name) => [name, overrides[name] ?? constants[name].value]),
+    names.map((name) => [name, ownEntry(overrides, name) ?? constants[name].value]),
   ) as Readonly<Record<Name, number>>;
 }

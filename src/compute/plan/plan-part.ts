@@ -13,6 +13,7 @@ import { unroll } from "../unroll/unroll.ts";
 import { earlyShape } from "./early-shape.ts";
 import type { PlanContext } from "./plan-context.ts";
 import { substitute } from "../unroll/substitute.ts";
+import { ownEntry } from "../../models/own-entry.ts";
 
 /** A planned part with what the parts after it and the rest of the plan need of it. */
 export type PlannedPart = {
@@ -147,7 +148,7 @@ function liftPart(
 ): { readonly lifting?: Lifting; readonly missing: readonly string[] } {
   const { athlete, library, gym, date, competition, overrides } = context;
   const work = before?.part.paced?.work;
-  const bounds = part.attempts?.[context.division];
+  const bounds = part.attempts && ownEntry(part.attempts, context.division);
   const field = context.fields.get(part.name)?.find(({ kind }) => kind === "load");
   const planned = planLifting({
     part,

@@ -15,6 +15,7 @@ import type { PlanContext } from "./plan-context.ts";
 import { planPlace } from "./plan-place.ts";
 import { type ResolvedDivision, resolveDivision } from "../unroll/resolve-division.ts";
 import { startInstant } from "./start-instant.ts";
+import { ownEntry } from "../../models/own-entry.ts";
 
 /** Settles everything about an athlete and a workout that does not depend on how it is paced. */
 export function settle(
@@ -98,7 +99,7 @@ function fieldsOfPart(
     ...fields.filter((one) => one.part === undefined),
   ];
   return named.flatMap(({ files }) => {
-    const file = files[division];
+    const file = ownEntry(files, division);
     return file === undefined ? [] : (chooseField(fieldsOfFile(known, file), { division, lifts }) ?? []);
   });
 }

@@ -6,6 +6,7 @@ import { emitterFor, type Emitter } from "./emitter.ts";
 import { standsAlone } from "./passes.ts";
 import { loadOf } from "./resolve-load.ts";
 import { walkSteps } from "./walk-steps.ts";
+import { ownEntry } from "../../models/own-entry.ts";
 
 /**
  * What an athlete of a division does in a part, in order: every visit to every movement with its amount, load and
@@ -16,7 +17,7 @@ import { walkSteps } from "./walk-steps.ts";
  * not exist, which a checked workout cannot name.
  */
 export function unroll(workout: Workout, part: Part, context: UnrollContext): Course {
-  const steps = part.work[context.division];
+  const steps = ownEntry(part.work, context.division);
   if (steps === undefined) {
     throw new RangeError(`"${workout.title}" has no division "${context.division}"`);
   }
@@ -25,7 +26,7 @@ export function unroll(workout: Workout, part: Part, context: UnrollContext): Co
   walkSteps(steps, { soonest: 0, clock: 0 }, START, emitter, sectionCounter(steps, emitter));
   const endless = emitter.cut;
   const items = numbered(withoutLastRests(emitter.items), endless);
-  const worn = part.wearing?.load[context.division];
+  const worn = part.wearing && ownEntry(part.wearing.load, context.division);
   const total = endless ? undefined : totalOf(items);
   const perRound = perRoundOf(emitter);
   const minimum = minimumOf(part, items, perRound);

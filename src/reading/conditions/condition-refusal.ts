@@ -8,6 +8,7 @@ import {
 } from "../../models/condition.ts";
 import { comparisonIn, joined, type Phrase, spoken } from "./condition-phrase.ts";
 import { proposeConditionValue, valueFormOf } from "./condition-value.ts";
+import { ownEntry } from "../../models/own-entry.ts";
 
 /** Why a condition cannot be read, as parts of a fault; a near miss is looked for among `choices`. */
 export type ConditionRefusal = {
@@ -80,7 +81,7 @@ export function unknownName(words: readonly Phrase[]): Refused {
 export function uncompared(metric: Metric, after: Phrase): Refused {
   const typed = /^[^\d]*/.exec(after.text)?.[0].trim() ?? "";
   const value = after.text.slice(typed.length);
-  const meant = OTHER_COMPARISONS[typed] ?? "at-least";
+  const meant = ownEntry(OTHER_COMPARISONS, typed) ?? "at-least";
   return refuse({
     found: typed === "" ? after.text : typed,
     problem: `\`${metric}\` is a number, and it is not said how to compare it`,

@@ -9,6 +9,7 @@ import type { ScoreKind } from "../../models/vocabulary.ts";
 import type { NamedField, Workout } from "../../models/workout.ts";
 import { splitFrontMatter } from "../yaml/front-matter.ts";
 import { openYaml, type OpenedYaml } from "../yaml/open-yaml.ts";
+import { ownEntry } from "../../models/own-entry.ts";
 
 /** Names that exist, whether or not their files could be read. */
 export type Names = { readonly competitions: readonly string[]; readonly fields: readonly string[] };
@@ -134,7 +135,7 @@ function groupFault(
   { divisions, parts }: Workout,
   movements: ReadonlyMap<string, Movement>,
 ): Fault | undefined {
-  const meant = divisions.filter((division) => files[division] === id);
+  const meant = divisions.filter((division) => ownEntry(files, division) === id);
   const isRanked = meant.some((division) =>
     parts.some((part) => chooseField(fields, { division, lifts: namesLifted(part, division, movements) })),
   );

@@ -4,6 +4,7 @@ import { LIFT_SPELLINGS, SPELLINGS, type Readings } from "./movement-spellings.t
 import { comparable, nearestName } from "../../models/nearest.ts";
 import type { MassUnit } from "../../models/quantity.ts";
 import { plainText } from "../quantities/plain-text.ts";
+import { ownEntry } from "../../models/own-entry.ts";
 
 /** What a written name of a movement stands for. */
 export type FoundMovement =
@@ -56,7 +57,7 @@ export function liftFinder(movements: ReadonlyMap<string, Movement>): FindMoveme
   const byName = movementByName(movements);
   return (written) => {
     const { name, label } = takeLabelOff(plainText(written));
-    const readings = ownOf(LIFT_SPELLINGS, comparable(name)) ?? [];
+    const readings = ownEntry(LIFT_SPELLINGS, comparable(name)) ?? [];
     const known = readings.flatMap((reading) => firstKnown(reading, byName));
     const [only, another] = known;
     if (only && another) return { kind: "either", movements: known };
@@ -81,10 +82,7 @@ function takeLabelOff(text: string): { readonly name: string; readonly label: La
 
 const andsOf = (name: string): string => name.replace(/\s*[&+]\s*(?=\S)/g, " and ");
 
-const spellingOf = (form: string): Readings | undefined => ownOf(SPELLINGS, comparable(form));
-
-const ownOf = (table: Readonly<Record<string, Readings>>, key: string): Readings | undefined =>
-  Object.hasOwn(table, key) ? table[key] : undefined;
+const spellingOf = (form: string): Readings | undefined => ownEntry(SPELLINGS, comparable(form));
 
 function firstKnown(names: readonly string[], byName: MovementByName): readonly Movement[] {
   const movement = names.map(byName).find((found) => found !== undefined);

@@ -3,6 +3,7 @@ import { comparable, nearestName } from "../../models/nearest.ts";
 import { tellText, type Faults, type Trouble } from "./notation-fault.ts";
 import type { DivisionWord } from "./spell-words.ts";
 import type { TextSource } from "./token.ts";
+import { ownEntry } from "../../models/own-entry.ts";
 
 const NAME = "by division";
 const OTHERS = "others";
@@ -34,13 +35,15 @@ export function divisionWords(
     for (const key of keys) tellUnknownDivision(key, word, divisions, faults);
     for (const division of divisions) tellTorn(division, word, keys, faults);
     const texts = values as Readonly<Record<string, unknown>>;
-    const missing = divisions.filter((division) => typeof texts[keyFor(division, keys) ?? ""] !== "string");
+    const missing = divisions.filter(
+      (division) => typeof ownEntry(texts, keyFor(division, keys) ?? "") !== "string",
+    );
     if (missing.length > 0) tellText(faults, source, missingTrouble(word, missing));
     for (const [index, division] of divisions.entries()) {
       // Where the value is missing, which is told, another one keeps the lines that use it from looking wrong too.
       const given = keys.filter((key) => typeof texts[key] === "string");
       const key = keyFor(division, given) ?? given[0];
-      const text = key === undefined ? undefined : texts[key];
+      const text = key === undefined ? undefined : ownEntry(texts, key);
       if (key === undefined || typeof text !== "string") continue;
       words[index]?.push({ word, text: { text, path: [NAME, word, key], isName: false } });
     }

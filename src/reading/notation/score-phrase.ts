@@ -2,6 +2,7 @@ import { nearestName } from "../../models/nearest.ts";
 import type { Score } from "../../models/workout.ts";
 import { tellText, type Faults } from "./notation-fault.ts";
 import type { TextSource } from "./token.ts";
+import { ownEntry } from "../../models/own-entry.ts";
 
 const score = (kind: Score["kind"], of?: Score["of"], restCounts = true): Score => ({
   kind,
@@ -68,8 +69,8 @@ const ALSO: Readonly<Record<string, string>> = {
 /** Reads what is scored. A fault lists what can be; undefined then. */
 export function readScore(source: TextSource, faults: Faults): Score | undefined {
   const words = source.text.trim().toLowerCase().replace(/\s+/g, " ").replace(/×/g, "x");
-  const plain = ALSO[words] ?? words;
-  const found = Object.hasOwn(SCORES, plain) ? SCORES[plain] : undefined;
+  const plain = ownEntry(ALSO, words) ?? words;
+  const found = ownEntry(SCORES, plain);
   if (found !== undefined) return found;
   const names = Object.keys(SCORES);
   const nearest = nearestName(words, names);

@@ -13,6 +13,7 @@ import { countField, lengthField, massField, timeField, yesNoField } from "../fi
 import { takeReading, tellReading } from "../fields/take-reading.ts";
 import { nameField, textField } from "../fields/text-field.ts";
 import { spaced, wordField, wordOf, type Synonyms } from "../fields/word-field.ts";
+import { ownEntry } from "../../models/own-entry.ts";
 
 type Written<T> = Omit<T, "id">;
 
@@ -145,7 +146,7 @@ const plates = z
 const ergs = z.record(z.string(), countField).transform((written, ctx) => {
   const counts: [ErgKind, number][] = [];
   for (const [name, count] of Object.entries(written)) {
-    const kind = wordOf(ERG_KINDS, name) ?? ERG_NAMES[name.toLowerCase()];
+    const kind = wordOf(ERG_KINDS, name) ?? ownEntry(ERG_NAMES, name.toLowerCase());
     if (kind !== undefined) counts.push([kind, count]);
     else {
       const nearest = nearestName(name, ERG_KINDS);

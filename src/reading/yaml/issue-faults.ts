@@ -3,6 +3,7 @@ import type { Fault } from "../../models/fault.ts";
 import { comparable, nearestName } from "../../models/nearest.ts";
 import type { IssueParams } from "./refuse.ts";
 import type { OpenedYaml, Path } from "./open-yaml.ts";
+import { ownEntry } from "../../models/own-entry.ts";
 
 type Issue = z.core.$ZodIssue;
 
@@ -177,7 +178,7 @@ const QUOTES_HINT = " If it belongs to the text before the comma, put that text 
 
 function unknownName(key: string, { allowed, also }: Names, path: Path, opened: OpenedYaml): Fault {
   const called = comparable(key);
-  const nearest = Object.hasOwn(also, called) ? also[called] : nearestName(key, allowed);
+  const nearest = ownEntry(also, called) ?? nearestName(key, allowed);
   // In braces a comma in a text begins a new entry.
   const cutOff = opened.writtenAt([...path, key]) === "" ? QUOTES_HINT : "";
   return {
