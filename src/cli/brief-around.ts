@@ -2,6 +2,7 @@ import type { Plan } from "../models/plan/plan.ts";
 import type { MassUnit } from "../models/quantity.ts";
 import { sayDay, sayDayTitle, sayExtent, sayLeaveOut, sayPieceExtent, sayWork } from "../wording/after.ts";
 import { capitalised, sayBasis, saySharpen } from "../wording/basis.ts";
+import { sayLearned } from "../wording/learned.ts";
 import { sayLoad } from "../wording/mass.ts";
 import { sayNearest, sayPerSide } from "../wording/plates.ts";
 import { sayBecause } from "../wording/reason.ts";
@@ -80,7 +81,9 @@ export const careText = ({ cautions }: Plan): readonly string[] =>
     .flatMap(({ title, say }) => wrap(`${title}: ${say}`, 2, 4));
 
 /** What the plan rests on, and the one test that would tell most. */
-export const groundsText = ({ basis, sharpen }: Plan): readonly string[] =>
-  [...basis.map(sayBasis), ...(sharpen ? [`To know more: ${saySharpen(sharpen)}`] : [])].flatMap((line) =>
-    wrap(line, 2, 4),
-  );
+export const groundsText = ({ basis, sharpen, learned }: Plan): readonly string[] =>
+  [
+    ...(learned ? sayLearned(learned) : []),
+    ...basis.map(sayBasis),
+    ...(sharpen ? [`To know more: ${saySharpen(sharpen)}`] : []),
+  ].flatMap((line) => wrap(line, 2, 4));

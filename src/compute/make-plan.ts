@@ -3,6 +3,7 @@ import type { Data } from "../models/data.ts";
 import type { Plan } from "../models/plan/plan.ts";
 import type { Workout } from "../models/workout.ts";
 import { headlineOf } from "./plan/headline.ts";
+import { learnedFrom } from "./plan/learned-from.ts";
 import { planAround } from "./plan/plan-around.ts";
 import { planBasis } from "./plan/plan-basis.ts";
 import type { PlanContext } from "./plan/plan-context.ts";
@@ -12,6 +13,7 @@ import { placesOfParts } from "./plan/plan-places.ts";
 import { planTotal } from "./plan/plan-total.ts";
 import { prescribedLoads } from "./plan/prescribed-loads.ts";
 import { settle } from "./plan/settle.ts";
+import { tellLearned } from "./plan/tell-learned.ts";
 
 /** What a plan is made from. `date` is the day it is made for; everything else is checked data. */
 export type MakePlanInput = {
@@ -30,7 +32,8 @@ export type MakePlanInput = {
  * around them. Equal input gives an equal plan: chance comes from the seed of the settings only.
  */
 export function makePlan({ athlete, workout, data, date, anonymous = false }: MakePlanInput): Plan {
-  const { context, division } = settle(athlete, workout, data, date);
+  const learned = athlete.results.length === 0 ? undefined : learnedFrom(athlete, workout, data, date);
+  const { context, division } = settle(learned?.athlete ?? athlete, workout, data, date, learned?.paces);
   const planned = planParts(workout, context);
   const plans = planned.map(({ plan }) => plan);
   const compared = placesOfParts(plans, workout.parts, context);
@@ -43,6 +46,7 @@ export function makePlan({ athlete, workout, data, date, anonymous = false }: Ma
   const sharpen = planned
     .flatMap(({ paced }) => paced?.sharpen ?? [])
     .sort((a, b) => b.narrowsBy - a.narrowsBy)[0];
+  const taught = learned && tellLearned(learned, parts);
   return {
     version: 1,
     athlete: {
@@ -74,6 +78,7 @@ export function makePlan({ athlete, workout, data, date, anonymous = false }: Ma
     basis: planBasis(context, division, planned),
     ...(sharpen !== undefined && { sharpen }),
     ...(debriefs.length > 0 && { debriefs }),
+    ...(taught !== undefined && { learned: taught }),
   };
 }
 

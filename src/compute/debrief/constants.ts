@@ -21,6 +21,16 @@ export const DEBRIEF_CONSTANTS = {
     0.2,
     "share by which a movement goes slower where something about it was not known",
   ),
+  movementDoubt: judgement(
+    0.08,
+    "share by which a movement of an athlete differs from what was known of it, beside what all movements share",
+  ),
+  workoutNoise: judgement(
+    0.04,
+    "share by which the model misses a workout for everybody: the middle error on open fields",
+  ),
+  blownDoubt: judgement(2, "factor on the noise of a result that blew up and has no clocks between"),
+  hastyResults: judgement(2, "results begun too fast from which on it is taken for a habit"),
   breakUsual: judgement(1, "seconds by which a break usually differs from the plan"),
   breakFault: judgement(8, "seconds by which breaks grow when they are not watched"),
   transitionUsual: judgement(1.2, "seconds by which a way between stations usually differs from the plan"),
@@ -31,15 +41,15 @@ export const DEBRIEF_CONSTANTS = {
     "share by which those who start too fast do; first rounds 20 to 35 % over what can be held are told of by coaches",
   ),
   clearOdds: judgement(
-    1.2,
+    1.5,
     "natural logarithm of how much better a cause must foresee the clocks than the day alone",
   ),
   clearOddsOfHaste: judgement(
-    0.2,
+    1,
     "the same for too fast a beginning, the mistake coaches tell of most, so that less is needed to believe it",
   ),
-  clearLead: judgement(0.5, "the same, of the best cause over the next one"),
-  leastShare: judgement(0.006, "share of the time under which a cause is not worth a sentence"),
+  clearLead: judgement(0.2, "the same, of the best cause over the next one"),
+  leastShare: judgement(0.025, "share of the time under which a cause is not worth a sentence"),
   leastSeconds: judgement(4, "seconds under which a cause is not worth a sentence"),
   heavierThanPlanned: judgement(
     0.02,

@@ -4,13 +4,14 @@ import type { Debrief, DebriefCause } from "../../models/plan/debrief.ts";
 import type { PartPlan, PlannedPacing } from "../../models/plan/plan.ts";
 import { inKilograms } from "../../models/quantity.ts";
 import type { Level } from "../../models/vocabulary.ts";
-import { normalQuantile } from "../../numerics/normal.ts";
 import { withOverrides } from "../overrides/with-overrides.ts";
 import { DEBRIEF_CONSTANTS, type DebriefConstants } from "./constants.ts";
 import { type Culprit, findCauses } from "./find-causes.ts";
 import { liftCauses } from "./lift-causes.ts";
+import { laidOf } from "./laid-of.ts";
 import { piecesOf } from "./pieces.ts";
 import { pieceWork } from "./piece-work.ts";
+import { spreadOf } from "./range-spread.ts";
 import { type ResultDone, resultDone } from "./result-done.ts";
 import { secondTry, type SecondTryInput } from "./second-try.ts";
 import { suspectsOf } from "./suspects.ts";
@@ -60,7 +61,11 @@ function ofWork(input: DebriefInput, constants: DebriefConstants): Body | undefi
   const { plan, result, hasty } = input;
   const { pacing } = plan;
   if (pacing === undefined || hasty === undefined) return undefined;
-  const pieces = piecesOf(pacing, result.splits, pacing.score === "time" ? result.time : undefined);
+  const pieces = piecesOf(
+    laidOf(plan, pacing),
+    result.splits,
+    pacing.score === "time" ? result.time : undefined,
+  );
   const done = resultDone(pacing, result, pieces);
   if (done === undefined) return undefined;
   const spread = spreadOf(pacing.result, constants.leastSpread);
@@ -156,14 +161,6 @@ function tryInput(
 /** Share by which a result falls short of the plan; below 0 where it is better. */
 const behindOf = ({ unit, done, planned }: ResultDone): number =>
   planned > 0 ? (unit === "seconds" ? done - planned : planned - done) / planned : 0;
-
-/** Relative standard deviation from the tenth percentiles of both sides: they lie 2 x 1.2816 of them apart. */
-function spreadOf({ cautious, hopeful }: PlannedPacing["result"], least: number): number {
-  const ratio = cautious > 0 && hopeful > 0 ? Math.abs(Math.log(cautious / hopeful)) : 0;
-  return Math.max(least, ratio / (2 * TENTH));
-}
-
-const TENTH = normalQuantile(0.9);
 
 function standingOf(
   { unit, done }: ResultDone,

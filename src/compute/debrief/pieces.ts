@@ -9,49 +9,81 @@ type Mark = {
   readonly end: number;
 };
 
+/** How a plan is set beside clocks. */
+export type Laid = Pick<PlannedPacing, "rows" | "rounds" | "ending"> & {
+  /** Whether the clock says when each round begins, whatever was done before. */
+  readonly startsByClock: boolean;
+};
+
 /**
- * Sets logged clocks beside the plan: one piece of work from each to the next. What the clocks stand for (every line or every
- * round) is told by their number and by which of the two they fit better. Clocks past the end of the plan are left out, as are
- * those that do not go up.
+ * Sets logged clocks beside the plan: one piece of work from each to the next, rests before it left out. What the clocks stand for (every line
+ * or every round) is told by their number and by which of the two they fit better. Clocks past the end of the plan are left out, as are
+ * those that do not go up, and a round the plan itself does not get through.
  *
  * @param clocks running clock of the part at the end of each line or round, seconds, in order
  * @param end clock at which all was done, where that is known and not the last of the clocks
  */
-export function piecesOf(
-  { rows, rounds }: Pick<PlannedPacing, "rows" | "rounds">,
-  clocks: readonly number[],
-  end?: number,
-): readonly Piece[] {
-  const byRow = rows.filter(({ kind }) => kind === "work").map(markOfRow);
-  const byRound = rounds.map(({ round, lastRow, end: ends }): Mark => ({
-    kind: "round",
-    row: lastRow,
-    round,
-    end: ends,
-  }));
-  const marks = nearest([byRow, byRound], clocks);
+export function piecesOf(plan: Laid, clocks: readonly number[], end?: number): readonly Piece[] {
+  const { rows } = plan;
+  const marks = nearest([marksOfRows(plan), marksOfRounds(plan)], clocks);
   const last = marks.at(-1);
   const done = clocks.slice(0, marks.length);
   // The result is the clock of the last mark, where all before it were logged.
   if (end !== undefined && last && done.length === marks.length - 1 && end > (done.at(-1) ?? 0))
     done.push(end);
   const pieces: Piece[] = [];
-  let before = { planned: 0, done: 0 };
+  let before: { readonly row: number; readonly planned: number; readonly done: number } | undefined;
   done.forEach((clock, at) => {
     const mark = marks[at];
-    if (!mark || clock <= before.done || mark.end <= before.planned) return;
+    if (!mark) return;
+    const from = begins(rows, before, plan.startsByClock);
+    if (clock <= from.done || mark.end <= from.planned) return;
     pieces.push({
       kind: mark.kind,
       row: mark.row,
       round: mark.round,
       plannedEnd: mark.end,
       doneEnd: clock,
-      planned: mark.end - before.planned,
-      done: clock - before.done,
+      planned: mark.end - from.planned,
+      done: clock - from.done,
     });
-    before = { planned: mark.end, done: clock };
+    before = { row: mark.row, planned: mark.end, done: clock };
   });
   return pieces;
+}
+
+/** Where a piece begins: after the rests that follow the mark before, of their planned length or until their planned clock. */
+function begins(
+  rows: PlannedPacing["rows"],
+  before: { readonly row: number; readonly planned: number; readonly done: number } | undefined,
+  byClock: boolean,
+): { readonly planned: number; readonly done: number } {
+  if (before === undefined) return { planned: 0, done: 0 };
+  const next = rows.slice(before.row + 1).find(({ kind }) => kind === "work");
+  const planned = next === undefined ? before.planned : Math.max(before.planned, next.start);
+  const rested = planned - before.planned;
+  if (rested < 1e-6) return before;
+  return { planned, done: byClock ? Math.max(planned, before.done) : before.done + rested };
+}
+
+/** Every line of work, without one the plan does not get through. */
+const marksOfRows = ({ rows }: Laid): readonly Mark[] =>
+  rows.filter(({ kind, prescribed }) => kind === "work" && prescribed === undefined).map(markOfRow);
+
+/** Every round, at the end of its last line of work; without one the plan does not get through. */
+function marksOfRounds({ rows, rounds, ending }: Laid): readonly Mark[] {
+  const ofRound = (number: number) => rows.filter(({ kind, round }) => kind === "work" && round === number);
+  const [first] = rounds;
+  const whole = first === undefined ? 0 : ofRound(first.round).length;
+  return rounds.flatMap(({ round }, at): readonly Mark[] => {
+    const lines = ofRound(round);
+    const last = lines.at(-1);
+    const broken = lines.some(({ prescribed }) => prescribed !== undefined);
+    const cutShort = at === rounds.length - 1 && ending !== "finishes" && lines.length < whole;
+    return last === undefined || broken || cutShort
+      ? []
+      : [{ kind: "round", row: last.index, round, end: last.end }];
+  });
 }
 
 const markOfRow = ({ index, round, end }: PlannedRow): Mark => ({ kind: "row", row: index, round, end });
@@ -62,9 +94,8 @@ function nearest(candidates: readonly (readonly Mark[])[], clocks: readonly numb
   for (const marks of candidates) {
     const both = Math.min(marks.length, clocks.length);
     if (both === 0) continue;
-    // Clocks of lines outnumber rounds: what finds no mark cannot be meant.
-    const left = clocks.length > marks.length ? clocks.length - marks.length : 0;
-    let off = left;
+    // Clocks of lines outnumber rounds: what finds no mark is hardly meant, though somebody may do more than planned.
+    let off = Math.max(0, clocks.length - marks.length) / clocks.length;
     for (let at = 0; at < both; at += 1) {
       off += Math.abs(Math.log(Math.max(clocks[at] ?? 1, 1) / Math.max(marks[at]?.end ?? 1, 1))) / both;
     }

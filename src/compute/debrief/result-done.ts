@@ -5,6 +5,9 @@ import type { PlannedPacing } from "../../models/plan/plan.ts";
 /** A result in the unit of its plan. */
 export type ResultDone = Pick<Debrief, "unit" | "done" | "planned">;
 
+/** Scores that are times, the less the better. */
+const IN_SECONDS: readonly PlannedPacing["score"][] = ["time", "slowest-interval"];
+
 /**
  * The result of paced work in the unit the plan tells: seconds for work for time, else score units.
  *
@@ -19,7 +22,7 @@ export function resultDone(
 ): ResultDone | undefined {
   const planned = pacing.result.target;
   if (!(planned > 0)) return undefined;
-  const inSeconds = pacing.score === "time";
+  const inSeconds = IN_SECONDS.includes(pacing.score);
   const unit = inSeconds ? "seconds" : "units";
   const own = inSeconds ? time : reps;
   if (own !== undefined && own > 0) return { unit, done: own, planned };

@@ -6,6 +6,7 @@ import { inMetres } from "../../models/quantity.ts";
 import type { Part, Workout } from "../../models/workout.ts";
 import { type BestLift, bestLift } from "../capacity/best-lift.ts";
 import { capacityOf } from "../capacity/capacity.ts";
+import { learnedCapacity, type LearnedPaces } from "../capacity/learned-capacity.ts";
 import { withhold } from "../cautions/withhold.ts";
 import { usualAmounts } from "../conditions/usual-amounts.ts";
 import { workDone } from "../conditions/work-done.ts";
@@ -17,12 +18,17 @@ import { type ResolvedDivision, resolveDivision } from "../unroll/resolve-divisi
 import { startInstant } from "./start-instant.ts";
 import { ownEntry } from "../../models/own-entry.ts";
 
-/** Settles everything about an athlete and a workout that does not depend on how it is paced. */
+/**
+ * Settles everything about an athlete and a workout that does not depend on how it is paced.
+ *
+ * @param learned what the athlete's results of other workouts taught of their paces
+ */
 export function settle(
   athlete: Athlete,
   workout: Workout,
   data: Data,
   date: IsoDate,
+  learned?: LearnedPaces,
 ): { readonly context: PlanContext; readonly division: ResolvedDivision } {
   const { library, settings } = data;
   const { overrides, seed } = settings;
@@ -41,6 +47,14 @@ export function settle(
   const named = athlete.starts.find((start) => start.workout === workout.id);
   const zone = named?.zone ?? competition?.zone;
   const start = named === undefined || zone === undefined ? undefined : startInstant(named.at, zone);
+  const capacity = capacityOf({
+    athlete,
+    movements: library.movements,
+    date,
+    liftOf: (who, movement) =>
+      who === athlete ? best(movement.id) : bestLift(who, movement, library.movements, date, overrides),
+    overrides,
+  });
   return {
     division,
     context: {
@@ -57,14 +71,7 @@ export function settle(
       ),
       ...(start !== undefined && { start }),
       withholding: withhold(athlete, workout, library, date, overrides),
-      capacity: capacityOf({
-        athlete,
-        movements: library.movements,
-        date,
-        liftOf: (who, movement) =>
-          who === athlete ? best(movement.id) : bestLift(who, movement, library.movements, date, overrides),
-        overrides,
-      }),
+      capacity: learned === undefined ? capacity : learnedCapacity(capacity, learned),
       bestLift: best,
       usual: usualAmounts(
         athlete,

@@ -120,6 +120,14 @@ export const debriefField = z.strictObject({
     .describe("seconds behind the plan that no cause explains; the day and the noise"),
   secondTry: secondTryField,
 });
+/** What results of other workouts changed in a plan. Shares are of the seconds a rep takes, above 0 where slower. */
+export const learnedField = z.strictObject({
+  results: z.int().describe("results that taught something of the paces"),
+  shared: z.number().optional().describe("share by which all paces not tested otherwise go slower"),
+  movements: z.array(z.strictObject({ movement: z.string(), name: z.string(), share: z.number() })),
+  lifts: z.array(z.strictObject({ movement: z.string(), name: z.string(), load: massField, reps: z.int() })),
+  startsTooFast: z.boolean().describe("taken for a habit, from several results"),
+});
 export type Debrief = z.infer<typeof debriefField>;
 export type DebriefCause = z.infer<typeof causeField>;
 export type LiftCause = z.infer<typeof liftCauseField>;

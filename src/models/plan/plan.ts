@@ -9,7 +9,7 @@ import {
   withheldField,
 } from "./around.ts";
 import { barLoadField, rangeField, scoreKindField, secondsField } from "./basics.ts";
-import { debriefField } from "./debrief.ts";
+import { debriefField, learnedField } from "./debrief.ts";
 import { liftingField, placesField } from "./lifting.ts";
 import { pacingField } from "./pacing.ts";
 
@@ -92,6 +92,7 @@ export const planSchema = z.strictObject({
   withheld: z.array(withheldField),
   basis: z.array(basisField),
   sharpen: sharpenField.optional(),
+  learned: learnedField.optional(),
   debriefs: z
     .array(debriefField)
     .optional()

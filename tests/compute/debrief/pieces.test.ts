@@ -38,6 +38,8 @@ const round = (
 });
 /** Three rounds of two lines, a minute and half a minute. */
 const plan = {
+  ending: "finishes" as const,
+  startsByClock: false,
   rows: [
     row(0, 1, 0, 60),
     row(1, 1, 60, 90),
@@ -78,5 +80,24 @@ describe("logged clocks beside the plan", () => {
     expect(piecesOf(plan, [60, 90, 150, 180, 240, 270, 330])).toHaveLength(6);
     expect(piecesOf(plan, [93, 93, 300]).map(({ doneEnd }) => doneEnd)).toEqual([93, 300]);
     expect(piecesOf(plan, [])).toEqual([]);
+  });
+
+  it("leave out a round the plan does not get through", () => {
+    const cut = { ...plan, ending: "fills-the-time" as const, rows: plan.rows.slice(0, 5) };
+    expect(piecesOf(cut, [93, 190, 300]).map(({ doneEnd }) => doneEnd)).toEqual([93, 190]);
+  });
+
+  it("leave rests out: of their length, or until the clock that begins a round", () => {
+    const rest = { ...row(2, 1, 90, 120), kind: "rest" as const };
+    const rested = {
+      ...plan,
+      rows: [row(0, 1, 0, 60), row(1, 1, 60, 90), rest, row(3, 2, 120, 180), row(4, 2, 180, 210)],
+    };
+    // The first round took 100 s in place of 90. A rest of 30 s then ends at 130, a start by the clock stays at 120.
+    expect(
+      piecesOf({ ...rested, rounds: plan.rounds.slice(0, 2) }, [100, 225]).map(({ done }) => done),
+    ).toEqual([100, 95]);
+    const byClock = { ...rested, startsByClock: true, rounds: plan.rounds.slice(0, 2) };
+    expect(piecesOf(byClock, [100, 225]).map(({ done }) => done)).toEqual([100, 105]);
   });
 });
