@@ -52,7 +52,7 @@ export function learnedFrom(athlete: Athlete, workout: Workout, data: Data, date
         }
       }
       const lift = part?.plan.lifting?.lifts[0];
-      if (lift && part.plan.lifting?.lifts.length === 1) lifts.push(...madeOver(result, lift));
+      if (lift && part.plan.lifting.lifts.length === 1) lifts.push(...madeOver(result, lift));
     }
   }
   const startsTooFast = learnt.filter(({ hasty }) => hasty).length >= constants.hastyResults;
