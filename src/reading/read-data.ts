@@ -35,7 +35,11 @@ export function readData(builtIn: readonly SourceFile[], own: readonly SourceFil
 }
 
 /** What {@link readFiles} gives: what could be read, the faults people are told, and those that only follow from others. */
-export type FilesRead = ReadFiles & { readonly consequences: readonly Fault[] };
+export type FilesRead = ReadFiles & {
+  readonly consequences: readonly Fault[];
+  /** What athlete files, and tables of athletes, may refer to. */
+  readonly context: AthleteContext;
+};
 
 /**
  * Reads everything people wrote: the built-in library and the own data folder, whose files replace built-in ones of the
@@ -82,7 +86,7 @@ export function readFiles(builtIn: readonly SourceFile[], own: readonly SourceFi
     notices: inReadingOrder(collector.notices),
   };
   const consequences = collector.faults.filter((fault) => !faults.includes(fault));
-  return { read, files: files.of, faults: inReadingOrder(faults), consequences };
+  return { read, files: files.of, faults: inReadingOrder(faults), consequences, context };
 }
 
 function readSettings(files: SortedFiles, gymIds: readonly string[], collector: Collector) {

@@ -1,0 +1,330 @@
+import type { AthleteContext } from "./athlete-file/context.ts";
+import { orderOfDates } from "./athlete-file/date-order.ts";
+import type { DateOrder } from "./quantities/date.ts";
+import { athleteReader } from "./read-athlete.ts";
+import type { AskedCell, Put } from "./tables/cell-reading.ts";
+import { layOut, type Layout } from "./tables/lay-out.ts";
+import { nameRows, type NamedRow } from "./tables/name-rows.ts";
+import { answered, type Answers, type Question, sayChoice, sayQuestion } from "./tables/questions.ts";
+import type { CellContext } from "./tables/read-cell.ts";
+import { type AnswerOf, putsOf, readRow, type RowCell } from "./tables/read-row.ts";
+import { type Column, isMass, settleColumns } from "./tables/settle-columns.ts";
+import { cellAt, cellName, columnName, type Sheet } from "./tables/sheet.ts";
+
+/** A cell that was taken, with what it puts into the athlete's file. */
+export type TakenCell = {
+  readonly heading: string;
+  readonly cell: string;
+  readonly raw: string;
+  readonly puts: readonly Put[];
+  readonly told?: string;
+};
+
+export type TableAthlete = {
+  readonly name: string;
+  readonly cells: readonly TakenCell[];
+  readonly hasLevel: boolean;
+};
+
+export type RefusedCell = {
+  readonly who: string;
+  readonly cell: string;
+  readonly raw: string;
+  readonly problem: string;
+  readonly remedy: string;
+};
+
+/** What a table says: athletes with what was taken, and every cell that was not. */
+export type TableRead = {
+  readonly columns: readonly Column[];
+  readonly athletes: readonly TableAthlete[];
+  readonly questions: readonly Question[];
+  readonly refused: readonly RefusedCell[];
+  readonly passedOver: Layout["passedOver"];
+  /** Cells of athletes that wait for an answer, by their names. */
+  readonly asked: readonly string[];
+};
+
+/**
+ * Reads a table as people have it into entries of athlete files. Every cell is judged by the reader of those files; what is
+ * sure is taken, what can mean two things is asked, nonsense is refused. Answers are those to the questions of a reading
+ * before. Nothing where no headings are found. Never throws.
+ */
+export function readTable(sheet: Sheet, given: AthleteContext, answers: Answers): TableRead | undefined {
+  const layout = layOut(sheet, given);
+  if (!layout) return undefined;
+  const whole = wholeQuestions(layout);
+  const said = (question: Question): string | undefined => answers.get(sayQuestion(question));
+  const loads = /^(?:kg|lb)/i.exec(said(whole.loads) ?? "")?.[0].toLowerCase();
+  const open = settleColumns(layout, given, { columns: new Map() }).map((column) =>
+    columnQuestion(layout, column),
+  );
+  const columnAnswers = new Map(
+    open.flatMap(({ index, question }) => {
+      const answer = question && said(question);
+      return answer === undefined ? [] : [[index, answer] as const];
+    }),
+  );
+  const columns = settleColumns(layout, given, {
+    columns: columnAnswers,
+    ...(loads === "kg" || loads === "lb" ? { loads } : {}),
+  });
+  const named = nameRows(layout, columns, answers);
+  const dates = given.dates ?? dateOrder(said(whole.dates)) ?? datesOf(layout, columns);
+  const context: CellContext = {
+    read: readerOfText({ ...given, ...(dates === undefined ? {} : { dates }) }),
+    findMovement: given.findMovement,
+    gyms: given.gyms,
+    ...cappedBy(said(whole.capped)),
+  };
+  const rows = named.rows.map((row) => readAthlete(row, layout, columns, context, { answers, whole }));
+  const needed = neededOfAll(rows, columns, layout, whole, said(whole.level));
+  const questions = [
+    ...open.flatMap(({ question }) => question ?? []),
+    ...needed,
+    ...named.questions,
+    ...unique(rows.flatMap((row) => row.questions)),
+  ];
+  const refused = [
+    ...named.refused.map((one) => ({ who: "", ...one })),
+    ...rows.flatMap((row) => row.refused),
+  ];
+  return {
+    columns,
+    athletes: rows.map(({ athlete }) => withLevel(athlete, said(whole.level))),
+    questions,
+    refused,
+    passedOver: layout.passedOver,
+    asked: rows.flatMap((row) => row.asked),
+  };
+}
+
+function readerOfText(context: AthleteContext): CellContext["read"] {
+  const read = athleteReader(context);
+  return (text) => read({ path: "athletes/somebody.yaml", text });
+}
+
+const cappedBy = (answer: string | undefined): Pick<CellContext, "capped"> =>
+  answer === undefined ? {} : { capped: /^done/i.test(answer) ? "done" : "left" };
+
+const dateOrder = (answer: string | undefined): DateOrder | undefined =>
+  answer === undefined ? undefined : /^d/i.test(answer) ? "day-first" : "month-first";
+
+const datesOf = ({ sheet, rows }: Layout, columns: readonly Column[]): DateOrder | undefined =>
+  orderOfDates(
+    columns.flatMap(({ index }) => rows.map((row) => cellAt(sheet, { row, column: index }))).join("\n"),
+  );
+
+/** Questions about the whole table, whose answers settle many cells. */
+function wholeQuestions({ sheet }: Layout) {
+  const ask = (text: string, proposals: readonly string[]): Question => ({
+    text,
+    cell: sheet.name,
+    proposals,
+  });
+  return {
+    loads: ask("Are the loads and body masses without a unit in kg or in lb?", ["kg", "lb"]),
+    level: ask("Which level have those for whom the table says none: new, regular, competitor or elite?", [
+      "new",
+      "regular",
+      "competitor",
+      "elite",
+    ]),
+    dates: ask("Are dates such as 3/4/26 written day first or month first?", ["day first", "month first"]),
+    capped: ask("Is the number behind the cap, as in CAP+28, reps left or reps done?", ["left", "done"]),
+    ages: ask("In which year were the ages of the table right?", []),
+  };
+}
+
+type Whole = ReturnType<typeof wholeQuestions>;
+
+/** Asks what a column holds whose heading does not say it. */
+function columnQuestion(
+  { sheet }: Layout,
+  { index, heading, meaning, samples }: Column,
+): { readonly index: number; readonly question?: Question } {
+  if (meaning.kind !== "unclear") return { index };
+  const choice = meaning.proposals.length === 0 ? "" : ` Is it ${sayChoice(meaning.proposals)}?`;
+  const title = heading === "" ? "without a heading" : `"${heading}"`;
+  const text = `What does the column ${title} hold (${samples.join(", ")})?${choice}`;
+  return {
+    index,
+    question: { text, cell: `${sheet.name}!${columnName(index)}`, proposals: meaning.proposals },
+  };
+}
+
+/** What the table as a whole leaves open, once for all. */
+function neededOfAll(
+  rows: readonly ReadRow[],
+  columns: readonly Column[],
+  layout: Layout,
+  whole: Whole,
+  level: string | undefined,
+): readonly Question[] {
+  const bare = columns.some(
+    ({ meaning, unit, mixed, index }) =>
+      isMass(meaning) &&
+      unit === undefined &&
+      !mixed &&
+      layout.rows.some((row) => /^[~<>]?\s*\d[\d.,]*\??$/.test(cellAt(layout.sheet, { row, column: index }))),
+  );
+  return [
+    ...(bare ? [whole.loads] : []),
+    ...(rows.some(({ athlete }) => !athlete.hasLevel) || level !== undefined ? [whole.level] : []),
+    ...unique(rows.flatMap(({ wholes }) => wholes)),
+  ];
+}
+
+const unique = (questions: readonly Question[]): readonly Question[] => [
+  ...new Map(questions.map((question) => [sayQuestion(question), question])).values(),
+];
+
+const LEVELS = /^(?:new|regular|competitor|elite)$/i;
+
+function withLevel(athlete: TableAthlete, answer: string | undefined): TableAthlete {
+  if (athlete.hasLevel || answer === undefined || !LEVELS.test(answer)) return athlete;
+  const puts = [{ entry: "level", value: answer.toLowerCase() }];
+  return {
+    ...athlete,
+    hasLevel: true,
+    cells: [...athlete.cells, { heading: "level of all", cell: "", raw: answer, puts }],
+  };
+}
+
+type ReadRow = {
+  readonly athlete: TableAthlete;
+  readonly questions: readonly Question[];
+  readonly wholes: readonly Question[];
+  readonly refused: readonly RefusedCell[];
+  readonly asked: readonly string[];
+};
+
+function readAthlete(
+  { row, name }: NamedRow,
+  layout: Layout,
+  columns: readonly Column[],
+  context: CellContext,
+  { answers, whole }: { readonly answers: Answers; readonly whole: Whole },
+): ReadRow {
+  const { sheet } = layout;
+  const cellOf = ({ index }: Column): string => cellName(sheet, { row, column: index });
+  const questions: Question[] = [];
+  const wholes: Question[] = [];
+  const answerOf: AnswerOf = (column, raw, reading) => {
+    const shared = sharedQuestion(column, raw, reading, whole);
+    if (shared?.settles === "table") {
+      wholes.push(shared.question);
+      return undefined;
+    }
+    const question = shared?.question ?? {
+      who: name,
+      text: sayDoubt(column, raw, reading),
+      cell: cellOf(column),
+      proposals: reading.proposals,
+    };
+    const answer = answers.get(sayQuestion(question));
+    (shared ? wholes : questions).push(question);
+    return answer === undefined ? undefined : answered(raw, answer, reading.proposals);
+  };
+  const aged = columns.map((column) =>
+    ageAsYear(column, cellAt(sheet, { row, column: column.index }), { answers, whole }),
+  );
+  wholes.push(...aged.flatMap(({ asks }) => asks ?? []));
+  const cells = aged.filter(({ raw }) => raw !== "");
+  const read = readRow(cells, context, answerOf);
+  const refused = read.flatMap((cell): readonly RefusedCell[] =>
+    cell.reading.kind === "refused"
+      ? [
+          {
+            who: name,
+            cell: cellOf(cell.column),
+            raw: cell.raw,
+            problem: cell.reading.problem,
+            remedy: cell.reading.remedy,
+          },
+        ]
+      : [],
+  );
+  const taken = read.flatMap((cell) => takenCell(cell, cellOf(cell.column)));
+  return {
+    athlete: {
+      name,
+      cells: taken,
+      hasLevel: read.some(isLevel),
+    },
+    questions,
+    wholes,
+    refused,
+    asked: read.flatMap((cell) => (cell.reading.kind === "asked" ? [cellOf(cell.column)] : [])),
+  };
+}
+
+function takenCell(cell: RowCell, name: string): readonly TakenCell[] {
+  const { heading } = cell.column;
+  if (cell.reading.kind === "asked" && mayLimit(cell)) {
+    // Until somebody says what it leaves out, the words stand in the file, and the check lets no brief pass with them.
+    return [
+      { heading, cell: name, raw: cell.text, puts: [{ entry: "limits", listed: true, value: cell.raw }] },
+    ];
+  }
+  const puts = putsOf(cell);
+  if (cell.reading.kind !== "taken" || puts.length === 0) return [];
+  return [
+    {
+      heading,
+      cell: name,
+      raw: cell.text,
+      puts,
+      ...(cell.reading.told === undefined ? {} : { told: cell.reading.told }),
+    },
+  ];
+}
+
+/** A cell of the level that says it, or waits for an answer of its own. */
+const isLevel = ({ column: { meaning }, reading }: RowCell): boolean =>
+  meaning.kind === "entry" && meaning.entry === "level" && reading.kind !== "nothing";
+
+/** Words that may keep an athlete from something. */
+const mayLimit = ({ column: { meaning } }: RowCell): boolean =>
+  meaning.kind === "entry" && (meaning.entry === "limits" || meaning.entry === "note");
+
+/** An age is a year of birth only with the year it was right in; once that is said, it is read as one. */
+function ageAsYear(
+  column: Column,
+  raw: string,
+  { answers, whole }: { readonly answers: Answers; readonly whole: Whole },
+): { readonly column: Column; readonly raw: string; readonly asks?: Question } {
+  if (column.meaning.kind !== "age" || raw === "") return { column, raw };
+  const year = Number(/\d{4}/.exec(answers.get(sayQuestion(whole.ages)) ?? "")?.[0]);
+  const age = Number(/^\d{1,2}$/.exec(raw)?.[0]);
+  const meaning = { kind: "entry", entry: "born" } as const;
+  const isKnown = year > 0 && age > 0;
+  return { column: { ...column, meaning }, raw: isKnown ? String(year - age) : "", asks: whole.ages };
+}
+
+/** A doubt that many cells share: an answer to it settles the table, or all cells of the column that say the same. */
+function sharedQuestion(
+  { heading, meaning }: Column,
+  raw: string,
+  { problem, proposals }: AskedCell,
+  whole: Whole,
+): { readonly question: Question; readonly settles: "table" | "cell" } | undefined {
+  if (problem.startsWith("day and month can be read in either order"))
+    return { question: whole.dates, settles: "table" };
+  if (problem.startsWith("the number behind the cap")) return { question: whole.capped, settles: "table" };
+  if (problem === "the unit is missing" && isMass(meaning))
+    return { question: whole.loads, settles: "table" };
+  const isWord =
+    meaning.kind === "entry" &&
+    ["level", "sex", "gym", "division", "recovery", "units"].includes(meaning.entry);
+  if (!isWord) return undefined;
+  const choice = sayChoice(meaning.entry === "level" ? whole.level.proposals : proposals);
+  const text = `What does "${raw}" in the column "${heading}" mean${choice === "" ? "" : `: ${choice}`}?`;
+  return { question: { text, cell: heading, proposals }, settles: "cell" };
+}
+
+/** A line to send: what stands there, why it is asked, and what it may be. */
+function sayDoubt({ heading }: Column, raw: string, { problem, proposals }: AskedCell): string {
+  const choice = proposals.length === 0 ? "What is right?" : `Is it ${sayChoice(proposals)}?`;
+  return `your ${heading} says "${raw.replace(/\s+/g, " ")}", but ${problem}. ${choice}`;
+}

@@ -1,0 +1,69 @@
+import { comparable } from "../../models/nearest.ts";
+import type { Meaning } from "./meaning.ts";
+
+const words = (list: string, meaning: Meaning): readonly (readonly [string, Meaning])[] =>
+  list.split(",").map((word) => [comparable(word), meaning]);
+const entry = (name: (Meaning & { kind: "entry" })["entry"]): Meaning => ({ kind: "entry", entry: name });
+const passedOver = (why: string): Meaning => ({ kind: "passed over", why });
+
+/** Usual headings by their comparable form; those of lifts and movements are found by the library. */
+export const HEADING_WORDS: ReadonlyMap<string, Meaning> = new Map([
+  ...words(
+    "name,names,athlete,athletes,athlete name,full name,member,member name,nom,nombre,navn,namn,nome,imię,who,имя,名前,prénom nom,name vorname,competitor",
+    { kind: "name" },
+  ),
+  ...words("first name,first,given name,forename,vorname,prénom,förnamn,fornavn,imie", {
+    kind: "first name",
+  }),
+  ...words("last name,last,surname,family name,nachname,efternamn,etternavn,nazwisko,apellido,apellidos", {
+    kind: "last name",
+  }),
+  ...words("level,levels,experience,ability,niveau,nivel,nivå,tier,poziom", entry("level")),
+  ...words("division,div,category,class,cat,kategorie,catégorie,categoría,age group", entry("division")),
+  ...words("sex,gender,m/f,f/m,geschlecht,sexe,sexo,kjønn,kön,płeć", entry("sex")),
+  ...words(
+    "body mass,body weight,bodyweight,bw,bm,weight,mass,poids,gewicht,körpergewicht,vekt,vikt,peso,waga,masa",
+    entry("body mass"),
+  ),
+  ...words("height,ht,tall,taille,größe,grösse,høyde,längd,altura,wzrost,statura", entry("height")),
+  ...words(
+    "born,birth,birth year,year of birth,yob,dob,d.o.b.,birthday,birthdate,birth date,date of birth,geburtsdatum,geburtstag,jahrgang,né en,date de naissance,fødselsår,fødselsdato,födelseår,rok urodzenia",
+    entry("born"),
+  ),
+  ...words("age,alter,âge,edad,ålder,alder,wiek", { kind: "age" }),
+  ...words("gym,location,site,club,hall,salle,gimnasio", entry("gym")),
+  ...words("units,unit,kg or lb,kg/lb", entry("units")),
+  ...words("recovery,recovers", entry("recovery")),
+  ...words("habits,habit,tendencies,race habits", entry("habits")),
+  ...words("share name,public name,nickname,name for the card", entry("share name")),
+  ...words(
+    "injuries,injury,limits,limitations,limitation,restrictions,restriction,health,medical,injuries/limits,injuries / limitations,verletzungen,blessures,lesiones,skader,kontuzje",
+    entry("limits"),
+  ),
+  ...words(
+    "note,notes,comment,comments,remarks,remark,coach notes,coach's notes,coachs notes,bemerkung,bemerkungen,notizen,remarques,commentaires,notas,uwagi,anything else",
+    entry("note"),
+  ),
+  ...words(
+    "tested,date,test date,tested on,date tested,last tested,updated,last updated,datum,datum test,när",
+    {
+      kind: "tested",
+    },
+  ),
+  ...words(
+    "email,e-mail,mail,phone,phone number,tel,mobile,cell,address,emergency contact,contact,social",
+    passedOver("how to reach somebody is no part of a plan"),
+  ),
+  ...words(
+    "id,no,no.,nr,nr.,number,rank,ranking,place,pos,position,row,timestamp,member id,bib",
+    passedOver("a number of the table's own"),
+  ),
+  ...words(
+    "total,totals,sum,average,avg,mean,sinclair,points,score total,summe,gesamt,moyenne,combined",
+    passedOver("worked out of other columns"),
+  ),
+  ...words(
+    "shirt,shirt size,t-shirt,paid,payment,membership,fee,waiver,coach,status,start date,joined,member since,goal,goals",
+    passedOver("nothing a plan rests on"),
+  ),
+]);

@@ -1,0 +1,44 @@
+import type { MassUnit } from "../../models/quantity.ts";
+
+/** Entries of an athlete file that hold one value. */
+export const SINGLE_ENTRIES = [
+  "level",
+  "division",
+  "sex",
+  "body mass",
+  "height",
+  "born",
+  "gym",
+  "units",
+  "recovery",
+  "habits",
+  "share name",
+  "note",
+  "limits",
+] as const;
+export type SingleEntry = (typeof SINGLE_ENTRIES)[number];
+
+/** A workout done: its score, or the attempts of its lift. */
+export type ResultMeaning = {
+  readonly kind: "result" | "attempts";
+  readonly workout: string;
+  readonly part?: string;
+};
+
+/** What a column of a table holds. Movements by the library's name. */
+export type Meaning =
+  | { readonly kind: "name" | "first name" | "last name" | "age" }
+  | { readonly kind: "entry"; readonly entry: SingleEntry; readonly unit?: string }
+  | { readonly kind: "lift"; readonly movement: string; readonly reps?: number; readonly unit?: MassUnit }
+  | { readonly kind: "unbroken"; readonly movement: string }
+  /** `before` and `behind` stand around the cell: `2000 m row in ` 7:05, or 84 ` burpee in 7:00`. */
+  | { readonly kind: "effort"; readonly before: string; readonly behind: string }
+  /** Facts in words, of this movement where the cell names none. */
+  | { readonly kind: "efforts"; readonly movement: string }
+  /** The day of the tests: of one movement, or of everything in the row. */
+  | { readonly kind: "tested"; readonly movement?: string }
+  | { readonly kind: "start"; readonly workout: string }
+  | ResultMeaning
+  | { readonly kind: "passed over"; readonly why: string }
+  /** Nobody can tell; `proposals` are headings that would say it. */
+  | { readonly kind: "unclear"; readonly why: string; readonly proposals: readonly string[] };
