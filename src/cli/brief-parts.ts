@@ -1,13 +1,13 @@
 import type { PartPlan, Plan } from "../models/plan/plan.ts";
 import type { MassUnit } from "../models/quantity.ts";
 import { sayAfterMiss } from "../wording/after-miss.ts";
+import { MISSES_END, ONLY_IF_WELL, sayFeel, sayFinish, sayFinishPlan } from "../wording/lift-words.ts";
 import { sayRow } from "../wording/amount.ts";
 import { sayCeiling } from "../wording/ceiling.ts";
 import { sayEarlyChange } from "../wording/early-splits.ts";
 import { sayEnding, sayRoles } from "../wording/ending.ts";
 import { sayIfThenSentence } from "../wording/if-then.ts";
-import { sayKilograms, sayLoad, sayMass } from "../wording/mass.ts";
-import { sayCount } from "../wording/number.ts";
+import { sayKilograms, sayLoad } from "../wording/mass.ts";
 import { sayRowPace } from "../wording/pace.ts";
 import { clockShift, sayWhichClock } from "../wording/part-clock.ts";
 import { sayPlaces } from "../wording/places.ts";
@@ -73,24 +73,28 @@ export function liftText(part: PartPlan, plan: Plan): readonly string[] {
     ),
     ...columns(
       [
-        ["", "at", "load", "made", "a side; if missed"],
+        ["", "at", "load", "made", "reached", "a side; if missed"],
         ...lift.attempts.map((attempt) => [
           `${attempt.number}`,
           sayClock(attempt.clock + shift),
           sayLoad(attempt.load, units),
           sayChance(attempt.chance),
-          [sayPerSide(attempt.load), sayAfterMiss(attempt.afterMiss, shift)].filter(Boolean).join("; "),
+          sayChance(attempt.reach),
+          [
+            sayPerSide(attempt.load),
+            attempt.onlyIfWell && ONLY_IF_WELL,
+            sayAfterMiss(attempt.afterMiss, shift),
+          ]
+            .filter(Boolean)
+            .join("; "),
         ]),
       ],
-      ["right", "right", "right", "right"],
+      ["right", "right", "right", "right", "right"],
     ),
+    ...sayFeel(lift, units).flatMap((line) => wrap(line, 2, 4)),
+    ...wrap(MISSES_END, 2, 4),
   ]);
-  const table = lifting.finishTable.map((row) => [
-    sayClock(row.finish),
-    row.firstLift === undefined || row.lifts === 0
-      ? "no time for a lift"
-      : `first lift ${sayClock(row.firstLift)}, ${sayCount(row.lifts, "lift", "lifts")}: ${row.loads.map(sayMass).join(" → ")}`,
-  ]);
+  const table = lifting.finishTable.map((row) => [sayFinish(row), sayFinishPlan(row)]);
   const title = part.start.after ? `If part ${part.start.after} ends at` : "If it starts at";
   return [
     ...lifts,

@@ -27,6 +27,8 @@ export type LiftResult = {
   readonly inReserve: number;
   readonly date?: IsoDate;
   readonly approximate: boolean;
+  /** What the coach says of it: the most that was there, or lifted with much to spare. */
+  readonly effort?: "true-max" | "easy";
 };
 
 /** As much of one movement as could be done in a time, or an amount done as fast as it could be. */

@@ -1,4 +1,4 @@
-import { normalBelow, normalDensity } from "./normal.ts";
+import { normalBelow } from "./normal.ts";
 
 const REACH = 6;
 const PER_UNIT = 64;
@@ -6,11 +6,6 @@ const PER_UNIT = 64;
 const BELOW = Float64Array.from({ length: 2 * REACH * PER_UNIT + 2 }, (_, at) =>
   normalBelow(at / PER_UNIT - REACH),
 );
-const RATIO = Float64Array.from({ length: 2 * REACH * PER_UNIT + 2 }, (_, at) => {
-  const z = at / PER_UNIT - REACH;
-  return normalDensity(z) / normalBelow(z);
-});
-
 /**
  * `normalBelow` from a table with linear interpolation, for inner loops: error under 1e-5, and 0 or 1 beyond six deviations.
  *
@@ -20,16 +15,6 @@ export function quickNormalBelow(z: number): number {
   if (z >= REACH) return 1;
   if (z <= -REACH) return 0;
   return read(BELOW, z);
-}
-
-/**
- * Density over distribution of the standard normal from a table with linear interpolation: error under 1e-4 down to six
- * deviations below, where it goes over into minus z.
- */
-export function quickNormalRatio(z: number): number {
-  if (z >= REACH) return 0;
-  if (z <= -REACH) return -z;
-  return read(RATIO, z);
 }
 
 function read(table: Float64Array, z: number): number {

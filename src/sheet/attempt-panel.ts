@@ -1,5 +1,6 @@
 import type { PartPlan } from "../models/plan/plan.ts";
 import { sayAfterMiss } from "../wording/after-miss.ts";
+import { ONLY_IF_WELL } from "../wording/lift-words.ts";
 import { sayMassFigure, sayOtherUnit } from "../wording/mass.ts";
 import { sayNumber } from "../wording/number.ts";
 import { clockShift, sayWhichClock } from "../wording/part-clock.ts";
@@ -86,7 +87,10 @@ function wordsOf(
 ): Measured {
   const plates = [sayOtherUnit(attempt.load, units), sayPerSide(attempt.load)].filter(Boolean).join(": ");
   const miss = setParagraph(
-    [{ text: `missed: ${sayAfterMiss(attempt.afterMiss, shift)}` }],
+    [
+      ...(attempt.onlyIfWell ? [{ text: `${ONLY_IF_WELL}; ` }] : []),
+      { text: `missed: ${sayAfterMiss(attempt.afterMiss, shift)}` },
+    ],
     TEXT_CAPITALS,
     width,
     setter,

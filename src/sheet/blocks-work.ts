@@ -1,11 +1,9 @@
 import type { Plan } from "../models/plan/plan.ts";
 import { sayBasis, saySharpen } from "../wording/basis.ts";
-import { sayLoad, sayMass } from "../wording/mass.ts";
-import { sayCount } from "../wording/number.ts";
+import { sayFinish, sayFinishPlan } from "../wording/lift-words.ts";
+import { sayLoad } from "../wording/mass.ts";
 import { sayPart } from "../wording/part-name.ts";
 import { sayNearest, sayPerSide } from "../wording/plates.ts";
-import { sayClock } from "../wording/time.ts";
-import { NO_BREAK_SPACE } from "../wording/number.ts";
 import type { Block, BlockLine, Detail } from "./block.ts";
 
 /** The work as written, part by part. Short: run on in one paragraph a part. */
@@ -55,17 +53,8 @@ export function loadsBlock({ loads, athlete }: Plan): Block | undefined {
 export function finishBlock({ parts }: Plan, detail: Detail): Block | undefined {
   const lines = parts.flatMap((part) => {
     const rows = part.lifting?.finishTable ?? [];
-    const kept = detail !== "full" ? rows.filter((_, index) => index % 2 === 0) : rows;
-    return kept.map((row): BlockLine => {
-      const loads = row.loads.map((load, index) =>
-        index === row.loads.length - 1 ? sayMass(load) : `${load.value}`,
-      );
-      const words =
-        row.firstLift === undefined || row.lifts === 0
-          ? "no time for a lift"
-          : `first lift ${sayClock(row.firstLift)}, ${sayCount(row.lifts, "lift", "lifts")}: ${loads.join(" → ").replaceAll(" →", `${NO_BREAK_SPACE}→`)}`;
-      return { label: sayClock(row.finish), runs: [{ text: words }] };
-    });
+    const kept = detail !== "full" && rows.length > 4 ? rows.filter((_, index) => index % 2 === 0) : rows;
+    return kept.map((row): BlockLine => ({ label: sayFinish(row), runs: [{ text: sayFinishPlan(row) }] }));
   });
   const after = parts.find((part) => part.lifting && part.start.after)?.start.after;
   return lines.length === 0

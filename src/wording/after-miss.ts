@@ -8,26 +8,20 @@ import { sayClock, sayDuration } from "./time.ts";
 type Attempt = NonNullable<Plan["parts"][number]["lifting"]>["lifts"][number]["attempts"][number];
 type AfterMiss = Attempt["afterMiss"];
 
-const REASONS: Readonly<Record<Extract<AfterMiss, { kind: "stop" }>["reason"], string>> = {
-  "no-time": "no time for another",
-  "no-attempts": "that was the last attempt",
-  "no-gain": "another would add nothing",
-};
-
 /**
  * What to do after a missed lift, in few words. `shift` turns the clock of the part into the one that is read.
  *
- * @example sayAfterMiss({ kind: "stop", reason: "no-time" }, 0) // => "stop, no time for another"
+ * @example sayAfterMiss({ kind: "stop" }, 0) // => "done"
  */
 export function sayAfterMiss(afterMiss: AfterMiss, shift: number): string {
-  if (afterMiss.kind === "stop") return `stop, ${REASONS[afterMiss.reason]}`;
+  if (afterMiss.kind === "stop") return "done";
   const what = afterMiss.direction === "same" ? "again" : sayMass(afterMiss.load.mass);
   return `${what} at ${sayClock(afterMiss.clock + shift)}`;
 }
 
 /** The same as a sentence, with rest, plates and chance. */
 export function sayAfterMissSentence(afterMiss: AfterMiss, shift: number, units: MassUnit): string {
-  if (afterMiss.kind === "stop") return `If you miss it, stop: ${REASONS[afterMiss.reason]}.`;
+  if (afterMiss.kind === "stop") return "If you miss it, you are done: that was the last attempt.";
   const { load, direction } = afterMiss;
   const plates = direction === "same" ? undefined : sayPerSide(load);
   const what =

@@ -117,8 +117,8 @@ const liftingLines = ({ window, lifts, finishTable }: Read<Lifting>): readonly s
   `window ${n(window.opens)}${maybe(" to", window.closes)}`,
   ...lifts.flatMap(liftLines),
   ...finishTable.map(
-    ({ finish, firstLift, loads, expected }) =>
-      `finish ${n(finish)}: first lift${maybe("", firstLift)}, ${loads.map(({ value, unit }) => `${n(value)} ${unit}`).join(", ")}${maybe("; expected", expected)}`,
+    ({ finish, until, firstLift, loads, expected }) =>
+      `finish ${n(finish)} to ${n(until)}: first lift${maybe("", firstLift)}, ${loads.map(({ value, unit }) => `${n(value)} ${unit}`).join(", ")}${maybe("; expected", expected)}`,
   ),
 ];
 
@@ -129,18 +129,21 @@ const liftLines = ({
   attempts,
   expected,
   chanceOfNone,
+  misses,
   rule,
   lastStart,
 }: Read<Lift>): readonly string[] => [
   `lift ${name}: best ${n(best.kilograms)} ± ${n(best.spread)} kg (${best.basis}), today ${n(today.kilograms)} ± ${n(today.spread)}, lost ${n(today.lossShare)} ${n(today.lossAtLast)}`,
-  `expected ${range(expected)}, none ${n(chanceOfNone)}, by ${rule}, last start ${n(lastStart)}`,
-  ...attempts.map(({ number, clock, load: bar, chance, restBefore, change, afterMiss }) => {
-    const missed =
-      afterMiss.kind === "stop"
-        ? `stop, ${afterMiss.reason}`
-        : `${load(afterMiss.load)} ${afterMiss.direction} at ${n(afterMiss.clock)}, chance ${n(afterMiss.chance)}`;
-    return `attempt ${number} at ${n(clock)}: ${load(bar)}, chance ${n(chance)}, rest ${n(restBefore)}${maybe(", change", change?.seconds)}; missed: ${missed}`;
-  }),
+  `expected ${range(expected)}, none ${n(chanceOfNone)}, misses ${n(misses)}, by ${rule}, last start ${n(lastStart)}`,
+  ...attempts.map(
+    ({ number, clock, load: bar, chance, reach, onlyIfWell, restBefore, change, afterMiss }) => {
+      const missed =
+        afterMiss.kind === "stop"
+          ? "stop"
+          : `${load(afterMiss.load)} ${afterMiss.direction} at ${n(afterMiss.clock)}, chance ${n(afterMiss.chance)}`;
+      return `attempt ${number} at ${n(clock)}: ${load(bar)}, chance ${n(chance)}, reached ${n(reach)}${onlyIfWell ? ", only if well" : ""}, rest ${n(restBefore)}${maybe(", change", change?.seconds)}; missed: ${missed}`;
+    },
+  ),
 ];
 
 const placesLines = ({

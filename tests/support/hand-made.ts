@@ -228,9 +228,11 @@ function liftedPart(
             best: { kilograms: kilogram, spread: 3, basis: "tested" as const, from: "hand-made" },
             today: { kilograms: kilogram, spread: 3, lossShare: 0, lossAtLast: 0 },
             attempts: [],
+            target: 1,
             expected: range,
             chanceOfNone: 0,
-            rule: "decision" as const,
+            misses: 0,
+            rule: "steps" as const,
             firstLift: 0,
             lastStart: length,
           };

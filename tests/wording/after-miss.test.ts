@@ -24,11 +24,9 @@ it("the sentence adds rest, plates and chance; the same load needs no plates", (
   );
 });
 
-it.each([
-  ["no-time", "no time for another"],
-  ["no-attempts", "that was the last attempt"],
-  ["no-gain", "another would add nothing"],
-] as const)("stopping for %s gives the reason", (reason, text) => {
-  expect(sayAfterMiss({ kind: "stop", reason }, 0)).toBe(`stop, ${text}`);
-  expect(sayAfterMissSentence({ kind: "stop", reason }, 0, "kg")).toBe(`If you miss it, stop: ${text}.`);
+it("after the last attempt there is nothing more to do", () => {
+  expect(sayAfterMiss({ kind: "stop" }, 0)).toBe("done");
+  expect(sayAfterMissSentence({ kind: "stop" }, 0, "kg")).toBe(
+    "If you miss it, you are done: that was the last attempt.",
+  );
 });

@@ -7,13 +7,17 @@ import { withOverrides } from "../overrides/with-overrides.ts";
 import { daysBetween } from "./age-of-result.ts";
 import { BEST_LIFT_CONSTANTS } from "./best-lift-constants.ts";
 import { hasOverheadCatch } from "./lift-kind.ts";
+import { type KnownBy, knownBy } from "./known-by.ts";
 import { singleOverLoad } from "./rep-equations.ts";
+import { strengthOfDay } from "./strength-of-day.ts";
 
 /** The heaviest single an athlete can be expected to lift today, fresh, with one standard deviation around it. */
 export type BestLift = {
   readonly kilograms: Kilograms;
   readonly spread: Kilograms;
   readonly basis: "tested" | "estimated" | "related" | "level";
+  /** How much it tells of the strength of a day, where it rests on a result. */
+  readonly known?: KnownBy;
   /** What it rests on, in the words and numbers of the athlete's file. */
   readonly from: string;
 };
@@ -56,9 +60,16 @@ function fromResults(
 ): BestLift | undefined {
   const results = athlete.lifts.filter((result) => isResultOf(result, movement));
   const carried = movement.loading?.held === "worn" ? bodyMassOf(athlete, constants) : undefined;
-  const known = results.filter((result) => ageOf(result, date, constants) <= constants.countedDays).length;
-  const daySpread = spreadOfDay(hasOverheadCatch(movement), Math.max(1, known), constants);
-  return surest(results.map((result) => fromResult(result, daySpread, date, constants, carried)));
+  const overheadCatch = hasOverheadCatch(movement);
+  return surest(
+    results.map((result) => {
+      const known = knownBy(athlete.level, result, results.length, ageOf(result, date, constants), constants);
+      const lifted = (carried?.kilograms ?? 0) + inKilograms(result.load);
+      const { spread } = strengthOfDay(lifted, known, overheadCatch, constants);
+      const best = fromResult(result, spread, date, constants, carried);
+      return best && { ...best, known };
+    }),
+  );
 }
 
 type BodyMass = { readonly kilograms: number; readonly error: number };
@@ -79,14 +90,6 @@ const surest = (candidates: readonly (BestLift | undefined)[]): BestLift | undef
       lift && (!best || lift.kilograms - lift.spread > best.kilograms - best.spread) ? lift : best,
     undefined,
   );
-
-/** Spread of the strength of a day around the best known, by how many results are known; a share. */
-function spreadOfDay(overheadCatch: boolean, known: number, constants: Constants): number {
-  if (known >= 8) return overheadCatch ? constants.snatchSpreadManyResults : constants.slowSpreadManyResults;
-  if (known >= 4) return overheadCatch ? constants.snatchSpreadSomeResults : constants.slowSpreadSomeResults;
-  if (known >= 2) return overheadCatch ? constants.snatchSpreadFewResults : constants.slowSpreadFewResults;
-  return overheadCatch ? constants.snatchSpreadOneResult : constants.slowSpreadOneResult;
-}
 
 function fromResult(
   result: LiftResult,

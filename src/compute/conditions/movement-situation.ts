@@ -74,7 +74,7 @@ function amountNumbers(input: MovementSituationInput): Situation["numbers"] {
   };
 }
 
-/** Of a lift for load the opener counts: what comes after it depends on the day. */
+/** Of a lift for load the load aimed at counts: how it is caught is decided there, not by the opener. */
 function loadNumbers(input: MovementSituationInput): Situation["numbers"] {
   const { movement, parts, abilities } = input;
   const best = abilities.best(movement.id)?.kilograms;
@@ -82,7 +82,7 @@ function loadNumbers(input: MovementSituationInput): Situation["numbers"] {
     ...rowsOf(input).flatMap((row) => row.load ?? []),
     ...liftsOf(parts)
       .filter((lift) => lift.movement === movement.id)
-      .flatMap((lift) => lift.attempts[0]?.load ?? []),
+      .flatMap(({ attempts, target }) => (attempts[target - 1] ?? attempts.at(-1))?.load ?? []),
   ];
   const shares = loads.flatMap(
     (load) => load.shareOfBest ?? (best === undefined ? [] : (load.kilograms * load.pieces) / best),

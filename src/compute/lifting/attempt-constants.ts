@@ -1,4 +1,6 @@
 import type { ModelConstants } from "../../models/model-constant.ts";
+import { withOverrides } from "../overrides/with-overrides.ts";
+import { LADDER_CONSTANTS } from "./ladder-constants.ts";
 
 const FITTED =
   "fitted to the attempts of 54,000 lifters in public weightlifting results, 1998 to 2024; that later attempts are no harder is assumed, so the slope is bracketed rather than known";
@@ -58,6 +60,22 @@ export const ATTEMPT_CONSTANTS = {
     unit: "share",
     does: "the same, share of that variance that is the single attempt",
     source: `(0.048² of 0.047² + 0.048²); ${FITTED}`,
+    confidence: "measured",
+  },
+  slowMiss: {
+    value: 0.03,
+    unit: "share",
+    range: [0, 0.3],
+    does: "clean and jerk: share of attempts after the first that are missed at any load",
+    source: `${FITTED}; for slow lifts by judgement`,
+    confidence: "measured",
+  },
+  snatchMiss: {
+    value: 0.049,
+    unit: "share",
+    range: [0, 0.3],
+    does: "overhead catch: the same",
+    source: `${FITTED}`,
     confidence: "measured",
   },
   caution: {
@@ -232,47 +250,12 @@ export const ATTEMPT_CONSTANTS = {
     confidence: "judgement",
   },
   attemptCost: {
-    value: 0.005,
+    value: 0.004,
     unit: "share",
     range: [0, 0.1],
     does: "strength lost for the rest of the session with every heavy attempt",
     source:
-      "third attempts at a repeated load are made 5 points less often than without it (public results), which is that much",
-    confidence: "judgement",
-  },
-
-  // Openers.
-  openerChance: {
-    value: 0.85,
-    unit: "share",
-    range: [0.1, 0.99],
-    does: "least chance of the first load",
-    source:
-      "openers of lifters are made 81 to 86 in 100 times (public results); in simulation it costs 0.2 % of the result when the belief is right and saves 1 % when the athlete is weaker than believed",
-    confidence: "judgement",
-  },
-  noLiftCost: {
-    value: 2,
-    unit: "factor",
-    range: [0, 20],
-    does: "how many times the lift a day without any lift costs, beyond the lift itself",
-    source:
-      "with it days without a lift are rarer than under fixed percentages in every world simulated, for 0.1 to 0.5 % of the expected result",
-    confidence: "judgement",
-  },
-  lowestAfterMiss: {
-    value: 0.85,
-    unit: "share",
-    does: "share of the opener under which no load is planned, not even after it is missed",
-    source:
-      "three in four lifters repeat a missed opener (public results: 79 % in the snatch, 72 % in the clean and jerk), and where little is known of an athlete the safest load of all would be an empty bar",
-    confidence: "judgement",
-  },
-  openerShare: {
-    value: 0,
-    unit: "share",
-    does: "share of today's strength a coach wants opened with; 0 leaves it to the plan",
-    source: "the coach's own word",
+      "third attempts at a repeated load are made 2 points less often than misses at any load explain, 5 less without those (public results); between",
     confidence: "judgement",
   },
 
@@ -309,6 +292,46 @@ export const ATTEMPT_CONSTANTS = {
     source: "no measurement found",
     confidence: "judgement",
   },
+  longestRest: {
+    value: 240,
+    unit: "seconds",
+    range: [60, 1800],
+    does: "longest rest planned inside a window",
+    source: "3 min keep technique better than 2 (Ammar et al. 2020, abstract), and who stands longer cools",
+    confidence: "judgement",
+  },
+  restGrowth: {
+    value: 0.5,
+    unit: "share",
+    range: [0, 1],
+    does: "how much longer the rest before the last attempt is than the one before the second",
+    source: "the heaviest loads come last; no measurement found",
+    confidence: "judgement",
+  },
+  breathHalfTime: {
+    value: 57,
+    unit: "seconds",
+    range: [1, 600],
+    does: "time in which half of the fast recovery is back",
+    source: "phosphocreatine 57 (7) s (Bogdanis et al. 1995, abstract)",
+    confidence: "published",
+  },
+  breathShare: {
+    value: 0.8,
+    unit: "share",
+    range: [0, 0.99],
+    does: "share of the fast recovery that is back before the first attempt after hard work",
+    source: "no measurement found",
+    confidence: "judgement",
+  },
+  breathKeeps: {
+    value: 4,
+    unit: "count",
+    range: [1, 12],
+    does: "attempts that are not given up for breath",
+    source: "a fifth or sixth is worth no more than the breath, the fourth is (simulation)",
+    confidence: "judgement",
+  },
   firstLiftAfter: {
     value: 20,
     unit: "seconds",
@@ -330,14 +353,6 @@ export const ATTEMPT_CONSTANTS = {
     unit: "seconds",
     range: [0, 900],
     does: "from the last attempt of one lift to the first of the next, beyond the plates",
-    source: "no measurement found",
-    confidence: "judgement",
-  },
-  mostAttempts: {
-    value: 6,
-    unit: "count",
-    range: [1, 12],
-    does: "heavy attempts planned at one lift where the rules set no number",
     source: "no measurement found",
     confidence: "judgement",
   },
@@ -366,32 +381,13 @@ export const ATTEMPT_CONSTANTS = {
     source: "no measurement found",
     confidence: "judgement",
   },
-
-  // Fixed percentages, the rule a plan must beat.
-  ruleFirst: {
-    value: 0.85,
-    unit: "share",
-    range: [0.3, 1.1],
-    does: "share of the best for the first attempt of the fixed rule a plan must beat",
-    source: "usual percentages of coaching manuals",
-    confidence: "judgement",
-  },
-  ruleSecond: {
-    value: 0.92,
-    unit: "share",
-    range: [0.3, 1.1],
-    does: "for the second",
-    source: "usual percentages of coaching manuals",
-    confidence: "judgement",
-  },
-  ruleThird: {
-    value: 0.97,
-    unit: "share",
-    range: [0.3, 1.1],
-    does: "for the third and later ones",
-    source: "usual percentages of coaching manuals",
-    confidence: "judgement",
-  },
 } as const satisfies ModelConstants;
 
-export type AttemptConstants = Readonly<Record<keyof typeof ATTEMPT_CONSTANTS, number>>;
+type Names = keyof typeof ATTEMPT_CONSTANTS | keyof typeof LADDER_CONSTANTS;
+export type AttemptConstants = Readonly<Record<Names, number>>;
+
+/** The numbers attempts are planned with, those set differently by the coach replaced. */
+export const attemptConstants = (overrides?: Readonly<Record<string, number>>): AttemptConstants => ({
+  ...withOverrides(ATTEMPT_CONSTANTS, overrides),
+  ...withOverrides(LADDER_CONSTANTS, overrides),
+});

@@ -2,9 +2,15 @@ import type { AttemptConstants } from "./attempt-constants.ts";
 
 /**
  * What is believed of the strength of a day: the load made half the time, fresh, is normal with this mean and spread; one
- * attempt misses or makes it by `noise` more. All in kilograms.
+ * attempt misses or makes it by `noise` more. All in kilograms. `slip` is the share of attempts after the first that are
+ * missed at any load.
  */
-export type Belief = { readonly mean: number; readonly spread: number; readonly noise: number };
+export type Belief = {
+  readonly mean: number;
+  readonly spread: number;
+  readonly noise: number;
+  readonly slip: number;
+};
 
 /** Kind of a lift, as far as the spread of an attempt depends on it. */
 export type LiftKind = { readonly overheadCatch: boolean };
@@ -44,6 +50,7 @@ export function beliefBefore(
     mean: best.kilograms,
     spread: Math.hypot(best.spread, best.kilograms * lossDoubt),
     noise: constants.caution * spreadOfAttempt(best.kilograms, kind, constants).noise,
+    slip: kind.overheadCatch ? constants.snatchMiss : constants.slowMiss,
   };
 }
 
@@ -66,7 +73,7 @@ export function beliefFromOpener(
   const margin = openerMargin(opener, bestKnown ? best : undefined, kind, constants);
   const { day, noise } = spreadOfAttempt(opener + margin, kind, constants);
   const { caution } = constants;
-  return { mean: opener + caution * margin, spread: caution * day, noise: caution * noise };
+  return { ...before, mean: opener + caution * margin, spread: caution * day, noise: caution * noise };
 }
 
 /**

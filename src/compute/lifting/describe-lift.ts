@@ -1,131 +1,124 @@
-import type { Gym } from "../../models/gym.ts";
 import type { BarLoad } from "../../models/plan/basics.ts";
-import type { AfterMiss, Attempt, Lift, Lifting } from "../../models/plan/lifting.ts";
+import type { AfterMiss, Attempt, Lift } from "../../models/plan/lifting.ts";
 import { arrangePlates } from "./arrange-plates.ts";
-import { type AttemptPlan, isStop, type Stop } from "./attempt-problem.ts";
-import { chanceOfNone, outcomeQuantile } from "./attempt-outcomes.ts";
-import { barLoadOfCandidate, type Candidate, nearestTo } from "./candidate-loads.ts";
-import type { ChosenAttempts } from "./choose-attempts.ts";
+import { barLoadOfCandidate, nearestTo } from "./candidate-loads.ts";
+import { feelOf } from "./feel.ts";
+import type { Outcome } from "./follow-ladder.ts";
 import { repsOf, sayLine } from "./lift-line.ts";
-import type { LiftToday } from "./lift-today.ts";
-import type { MakableLoads } from "./makable-loads.ts";
+import type { LiftingTask } from "./lifting-task.ts";
+import type { PlannedLadder } from "./plan-ladder.ts";
 import { changePlates, listPlates } from "./plates.ts";
 
-/** Where a lift stands on the clock. Seconds. */
+/** Where a lift stands on the clock of the workout. Seconds. */
 export type LiftClock = {
-  /** Clock of the workout at step 0. */
-  readonly origin: number;
-  /** Clock of the workout at which the part begins. */
+  /** When the part begins, from which attempts count. */
   readonly opens: number;
-  /** Last clock of the workout at which an attempt may start. */
+  /** Last moment at which an attempt may start. */
   readonly lastStart: number;
 };
 
-export type Loading = Lifting["loading"];
-
-/** The bar and the plates a lift is done with. */
-export type LiftIron = {
-  readonly gym: Gym;
-  readonly loads: MakableLoads;
-  readonly candidates: readonly Candidate[];
-  readonly loading: Loading;
-};
-
-/** The attempts in which every lift before was made. */
-export function madeLine(plan: AttemptPlan | Stop): readonly AttemptPlan[] {
-  return isStop(plan) ? [] : [plan, ...madeLine(plan.made)];
-}
-
 /**
- * One lift as the plan shows it: the line on which everything is made, with plates that move the least iron from attempt to
- * attempt, what to do after each miss, and how it may end. Attempts count their clock from the start of the part.
+ * One lift as the plan shows it: the loads while everything is made, with plates that move the least iron from attempt to
+ * attempt, what to do after each miss, which of them is aimed at, and how the day may end. Attempts count their clock from the
+ * start of the part. Of an athlete known by level only the opener, and how to go on from it by feel.
  */
 export function describeLift(
-  today: LiftToday,
-  chosen: ChosenAttempts,
-  iron: LiftIron,
+  task: LiftingTask,
+  planned: PlannedLadder,
   clock: LiftClock,
+  overrides?: Readonly<Record<string, number>>,
 ): Lift {
+  const { today } = task;
   const { best, belief, loss, line } = today;
-  const attempts = describeAttempts(today, chosen, iron, clock);
-  const atOpening = today.strength(0, Infinity, 0);
-  const sum = chosen.problem.counts === "sum";
-  const quantile = (share: number): number =>
-    outcomeQuantile(chosen.outcomes, share, (outcome) => (sum ? outcome.sum : (outcome.best ?? 0)));
+  const { chosen } = planned;
+  const quantile = (share: number): number => outcomeQuantile(chosen.outcomes, share);
   const middle = quantile(0.5);
+  const target = Math.max(1, chosen.loads.filter((load) => load <= middle + 0.01).length);
+  const attempts = describeAttempts(task, planned, target);
   return {
     movement: today.limiting.id,
     name: sayLine(line),
     reps: repsOf(line),
     best: { kilograms: best.kilograms, spread: best.spread, basis: best.basis, from: best.from },
     today: {
-      kilograms: belief.mean * atOpening,
-      spread: belief.spread * atOpening,
+      kilograms: belief.mean * today.strength(0, Infinity, 0),
+      spread: belief.spread * today.strength(0, Infinity, 0),
       lossShare: loss.at(0),
       lossAtLast: loss.at(attempts.at(-1)?.clock ?? 0),
     },
-    attempts,
+    attempts: today.byFeel ? attempts.slice(0, 1) : attempts,
+    target,
+    ...(today.byFeel && { feel: feelOf(today, planned, overrides) }),
     expected: { target: middle, cautious: quantile(0.1), middle, hopeful: quantile(0.9) },
-    chanceOfNone: chanceOfNone(chosen.outcomes),
+    chanceOfNone: chosen.outcomes.reduce((sum, { best: made, chance }) => sum + (made ? 0 : chance), 0),
+    misses: chosen.outcomes.reduce((sum, { misses, chance }) => sum + misses * chance, 0),
     rule: chosen.rule,
     firstLift: clock.opens + (attempts[0]?.clock ?? 0),
     lastStart: clock.lastStart,
   };
 }
 
-function describeAttempts(
-  today: LiftToday,
-  { plan, problem }: ChosenAttempts,
-  iron: LiftIron,
-  clock: LiftClock,
-): Attempt[] {
-  const line = madeLine(plan);
+/** The result below which the outcomes lie with a chance: a load, or 0 where nothing is made. */
+export function outcomeQuantile(outcomes: readonly Outcome[], share: number): number {
+  const sorted = [...outcomes].sort((a, b) => (a.best ?? 0) - (b.best ?? 0));
+  let below = 0;
+  for (const { best, chance } of sorted) {
+    below += chance;
+    if (below >= share - 1e-9) return best ?? 0;
+  }
+  return sorted.at(-1)?.best ?? 0;
+}
+
+function describeAttempts(task: LiftingTask, { chosen, problem }: PlannedLadder, target: number): Attempt[] {
+  const { iron, today } = task;
   const bars = arrangePlates(
     iron.loads,
-    line.map(({ load }) => loadOnBar(load, today, iron)),
+    chosen.loads.map((load) => loadOnBar(load, task)),
   );
-  const clockOf = ({ start }: AttemptPlan): number => clock.origin + start * problem.step - clock.opens;
-  const restTo = (at: AttemptPlan, before: AttemptPlan | undefined): number =>
-    before ? clockOf(at) - clockOf(before) - problem.lift : clockOf(at);
-  return line.map((at, index) => {
-    const load = bars[index] ?? loadOnBar(at.load, today, iron);
-    const before = bars[index - 1];
+  return chosen.rungs.map((rung, at): Attempt => {
+    const slot = problem.slots[at];
+    const load = bars[at] ?? loadOnBar(chosen.loads[at] ?? 0, task);
+    const before = bars[at - 1];
+    const start = slot?.start ?? 0;
     return {
-      number: index + 1,
-      clock: clockOf(at),
+      number: at + 1,
+      clock: start,
       load,
-      chance: at.chance,
-      restBefore: restTo(at, line[index - 1]),
+      chance: rung.chance,
+      reach: rung.reach,
+      onlyIfWell: at + 1 > target,
+      lossShare: today.loss.at(start),
+      restBefore: slot && Number.isFinite(slot.rest) ? slot.rest : start,
       ...(before && { change: changePlates(before, load, iron.gym, iron.loading) }),
-      afterMiss: describeMiss(at, load, today, iron, clockOf, restTo),
+      afterMiss: describeMiss({ load, next: problem.slots[at + 1], ifMissed: rung.ifMissed }, task),
     };
   });
 }
 
-function describeMiss(
-  at: AttemptPlan,
-  load: BarLoad,
-  today: LiftToday,
-  iron: LiftIron,
-  clockOf: (at: AttemptPlan) => number,
-  restTo: (at: AttemptPlan, before: AttemptPlan) => number,
-): AfterMiss {
-  const next = at.missed;
-  if (isStop(next)) return { kind: "stop", reason: next.stop };
-  const [bar] = arrangePlates(iron.loads, [loadOnBar(next.load, today, iron)], listPlates(load));
+type Missed = {
+  readonly load: BarLoad;
+  readonly next: PlannedLadder["problem"]["slots"][number] | undefined;
+  readonly ifMissed: PlannedLadder["chosen"]["rungs"][number]["ifMissed"];
+};
+
+function describeMiss({ load, next, ifMissed }: Missed, task: LiftingTask): AfterMiss {
+  if (!next || !ifMissed) return { kind: "stop" };
+  const { iron } = task;
+  const lighter = ifMissed.load < load.kilograms - 0.01;
+  const [bar] = lighter
+    ? arrangePlates(iron.loads, [loadOnBar(ifMissed.load, task)], listPlates(load))
+    : [load];
   return {
     kind: "lift",
-    load: bar ?? loadOnBar(next.load, today, iron),
-    direction: next.load === at.load ? "same" : next.load < at.load ? "lower" : "higher",
-    restBefore: restTo(next, at),
-    clock: clockOf(next),
-    chance: next.chance,
+    load: bar ?? loadOnBar(ifMissed.load, task),
+    direction: lighter ? "lower" : "same",
+    restBefore: next.rest,
+    clock: next.start,
+    chance: ifMissed.chance,
   };
 }
 
-function loadOnBar(kilograms: number, { best }: LiftToday, { loads, candidates }: LiftIron): BarLoad {
-  return {
-    ...barLoadOfCandidate(loads, nearestTo(candidates, kilograms)),
-    shareOfBest: kilograms / best.kilograms,
-  };
-}
+const loadOnBar = (kilograms: number, { iron, today }: LiftingTask): BarLoad => ({
+  ...barLoadOfCandidate(iron.loads, nearestTo(iron.candidates, kilograms)),
+  shareOfBest: kilograms / today.best.kilograms,
+});

@@ -1,57 +1,144 @@
-import type { FinishTableRow } from "../../models/plan/lifting.ts";
-import type { Mass } from "../../models/quantity.ts";
-import { expectedWorth, outcomesOf } from "./attempt-outcomes.ts";
-import type { AttemptProblem } from "./attempt-problem.ts";
-import type { ChosenAttempts } from "./choose-attempts.ts";
-import { madeLine } from "./describe-lift.ts";
+import type { AttemptConstants } from "./attempt-constants.ts";
+import type { AttemptWindow } from "./attempt-times.ts";
+import { describedLadder } from "./choose-ladder.ts";
+import type { LiftingTask } from "./lifting-task.ts";
+import { planLadder, type PlannedLadder } from "./plan-ladder.ts";
 
-/** One possible finish of the part before. */
-export type PossibleFinish = {
-  /** Clock of the workout. */
+/** The attempts if the part before ends at another time. Seconds of the clock of the workout, kilograms. */
+export type FinishRow = {
+  /** First and last end of the part before for which it holds. */
   readonly finish: number;
-  /** Step of the problem at which it lies. */
-  readonly step: number;
-  readonly strength: AttemptProblem["strength"];
+  readonly until: number;
+  /** Start of the first attempt for the first of them, and for the last. */
+  readonly firstLift?: number;
+  readonly firstLiftUntil?: number;
+  readonly loads: readonly number[];
+  readonly expected?: number;
 };
 
-/**
- * If the part before ends then, this is the plan: when to lift first, how many lifts, which loads if all are made, and the
- * best made load to be expected. Read off the values solved once for the whole window, each row with the strength its own
- * finish leaves.
- */
-export function finishTable(
-  { planAt, problem }: Pick<ChosenAttempts, "planAt" | "problem">,
-  origin: number,
-  finishes: readonly PossibleFinish[],
-  massOf: (kilograms: number) => Mass,
-): FinishTableRow[] {
-  return finishes.map(({ finish, step, strength }) => {
-    const plan = planAt(step, strength);
-    const line = madeLine(plan);
-    const [first] = line;
-    if (!first) return { finish, lifts: 0, loads: [] };
-    return {
-      finish,
-      firstLift: origin + first.start * problem.step,
-      lifts: line.length,
-      loads: line.map(({ load }) => massOf(load)),
-      expected: expectedWorth(outcomesOf(plan, problem.belief), (best) => best ?? 0),
-    };
-  });
-}
+/** A finish of the part before, so many seconds after the expected one (before it where negative). */
+type Finish = { readonly offset: number; readonly planned?: PlannedLadder };
 
-/** Finishes worth a row, in spreads from the expected one. */
+/** Finishes looked at, in spreads from the expected one. */
 const FROM = -2;
 const TO = 3;
 const APART = 0.7;
+const ROUND = 5;
 
 /**
- * How many steps before and after the expected finish the rows lie; multiples of one distance, the expected one among them.
- * None lies later than `latest` seconds after it, where a cap ends the part before: the last row is then that of the cap.
+ * How many seconds before and after the expected finish rows are looked at; multiples of one distance, the expected one among
+ * them. None lies later than `latest` seconds after it, where a cap ends the part before, or earlier than `earliest`.
  */
-export function finishOffsets(spread: number, step: number, latest = Infinity): readonly number[] {
-  const apart = Math.max(1, Math.ceil((APART * spread) / step));
-  const last = Math.max(0, Math.ceil(latest / step - 1e-9));
-  const offsets = Array.from({ length: TO - FROM + 1 }, (_, at) => Math.min(last, (FROM + at) * apart));
-  return [...new Set(offsets)];
+export function finishOffsets(spread: number, earliest: number, latest = Infinity): readonly number[] {
+  const apart = Math.max(ROUND, Math.ceil((APART * spread) / ROUND) * ROUND);
+  const offsets = Array.from({ length: TO - FROM + 1 }, (_, at) => Math.min(latest, (FROM + at) * apart));
+  return [...new Set(offsets)].filter((offset) => offset > earliest);
+}
+
+/**
+ * If the part before ends then, this is the plan. The later, the more tired and the shorter of time: so no row loads more
+ * or jumps further than the one before it. Rows with the same loads are one.
+ *
+ * `opens` is when the window opens if the part before ends as expected, `rest` what the rules put between.
+ */
+export function finishTable(
+  task: LiftingTask,
+  window: AttemptWindow,
+  planned: PlannedLadder,
+  {
+    offsets,
+    opens,
+    rest,
+  }: { readonly offsets: readonly number[]; readonly opens: number; readonly rest: number },
+  constants: AttemptConstants,
+): readonly FinishRow[] {
+  const finishes = offsets.map((offset): Finish => {
+    if (offset === 0) return { offset, planned };
+    const shorter = { ...window, lastStart: window.lastStart - offset };
+    return shorter.lastStart < window.earliest
+      ? { offset }
+      : { offset, planned: planLadder(task, shorter, constants) };
+  });
+  return merged(inOrder(finishes).map((finish) => rowOf(finish, opens, rest)));
+}
+
+/** From the expected finish outwards: later ones load and jump no more, earlier ones no less. */
+function inOrder(finishes: readonly Finish[]): readonly Finish[] {
+  const at = finishes.findIndex(({ offset }) => offset === 0);
+  const ordered = [...finishes];
+  for (let later = at + 1; later < finishes.length; later++) {
+    ordered[later] = bounded(ordered[later], ordered[later - 1]);
+  }
+  for (let sooner = at - 1; sooner >= 0; sooner--) {
+    const [own, next] = [ordered[sooner], ordered[sooner + 1]];
+    if (own && next && !isAtLeast(loadsOf(own), loadsOf(next)))
+      ordered[sooner] = withLoads(own, loadsOf(next));
+  }
+  return ordered;
+}
+
+const loadsOf = ({ planned }: Finish): readonly number[] => planned?.chosen.loads ?? [];
+
+/** Whether one ladder loads and jumps at least as much as another on each of its rungs. */
+const isAtLeast = (loads: readonly number[], others: readonly number[]): boolean =>
+  others.every((other, at) => {
+    const [load = 0, before = 0, otherBefore = 0] = [loads[at], loads[at - 1], others[at - 1]];
+    return load >= other && (at === 0 || load - before >= other - otherBefore - 1e-6);
+  });
+
+function bounded(own: Finish | undefined, before: Finish | undefined): Finish {
+  if (!own) throw new RangeError("a finish is missing");
+  const limit = before ? loadsOf(before) : [];
+  if (!own.planned || isAtLeast(limit, loadsOf(own).slice(0, limit.length))) return cut(own, limit.length);
+  const { loads: available } = own.planned.problem;
+  const loads: number[] = [];
+  for (const [at, load] of loadsOf(own).slice(0, limit.length).entries()) {
+    const last = loads.at(-1);
+    const jump = (limit[at] ?? 0) - (limit[at - 1] ?? 0);
+    const most = Math.min(load, limit[at] ?? 0, last === undefined ? Infinity : last + jump);
+    const found = available.findLast((each) => each <= most + 1e-6 && each > (last ?? 0));
+    if (found === undefined) break;
+    loads.push(found);
+  }
+  return withLoads(own, loads);
+}
+
+const cut = (own: Finish, rungs: number): Finish =>
+  loadsOf(own).length <= rungs ? own : withLoads(own, loadsOf(own).slice(0, rungs));
+
+function withLoads(own: Finish, [first, ...rest]: readonly number[]): Finish {
+  if (!own.planned || first === undefined) return own;
+  const { chosen, problem } = own.planned;
+  const loads = [first, ...rest.slice(0, problem.slots.length - 1)] as const;
+  const ladder = { loads: [...loads] as [number, ...number[]], lower: chosen.lower };
+  return { ...own, planned: { problem, chosen: describedLadder(ladder, chosen.rule, problem) } };
+}
+
+function rowOf({ offset, planned }: Finish, opens: number, rest: number): FinishRow {
+  const finish = opens + offset - rest;
+  const [first] = planned?.problem.slots ?? [];
+  if (!planned || !first) return { finish, until: finish, loads: [] };
+  const firstLift = opens + offset + first.start;
+  const expected = planned.chosen.outcomes.reduce((sum, { best = 0, chance }) => sum + chance * best, 0);
+  return {
+    finish,
+    until: finish,
+    firstLift,
+    firstLiftUntil: firstLift,
+    loads: planned.chosen.loads,
+    expected,
+  };
+}
+
+/** Rows with equal loads as one, from the first finish to the last. */
+function merged(rows: readonly FinishRow[]): readonly FinishRow[] {
+  const kept: FinishRow[] = [];
+  for (const row of rows) {
+    const last = kept.at(-1);
+    if (last && last.loads.join() === row.loads.join()) {
+      const { until, firstLiftUntil } = row;
+      kept[kept.length - 1] = { ...last, until, ...(firstLiftUntil !== undefined && { firstLiftUntil }) };
+    } else kept.push(row);
+  }
+  return kept;
 }

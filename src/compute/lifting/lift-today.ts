@@ -1,14 +1,18 @@
-import type { Athlete, IsoDate } from "../../models/athlete.ts";
+import type { Athlete } from "../../models/athlete.ts";
+import { isResultOf } from "../../models/loaded-form.ts";
 import type { Movement } from "../../models/movement.ts";
-import { kilograms } from "../../models/quantity.ts";
+import { inKilograms } from "../../models/quantity.ts";
+import { BEST_LIFT_CONSTANTS } from "../capacity/best-lift-constants.ts";
 import { type BestLift, bestLift } from "../capacity/best-lift.ts";
 import { hasOverheadCatch } from "../capacity/lift-kind.ts";
 import { shareForReps } from "../capacity/rep-equations.ts";
+import { type StrengthOfDay, strengthOfDay } from "../capacity/strength-of-day.ts";
+import { withOverrides } from "../overrides/with-overrides.ts";
 import type { AttemptConstants } from "./attempt-constants.ts";
-import type { AttemptProblem } from "./attempt-problem.ts";
 import { type Belief, beliefBefore, type LiftKind } from "./day-strength.ts";
+import type { LiftingInput } from "./lifting-input.ts";
 import { allRepsOf, type LiftLine } from "./lift-line.ts";
-import { type WorkBefore, type WorkLoss, workLoss } from "./work-loss.ts";
+import { type WorkLoss, workLoss } from "./work-loss.ts";
 
 /** What a lift is expected to be today: the single it rests on, what is believed of the attempt's own reps, and how strength moves. */
 export type LiftToday = {
@@ -17,80 +21,112 @@ export type LiftToday = {
   readonly best: BestLift;
   readonly limiting: Movement;
   readonly kind: LiftKind;
+  /** What the results give for one attempt as it is lifted, all its reps; kilograms. */
+  readonly bestForReps: number;
   /** Fresh strength for one attempt as it is lifted, all its reps. */
   readonly belief: Belief;
   readonly loss: WorkLoss;
-  readonly strength: AttemptProblem["strength"];
+  /** Only a level is known: the loads are to be found by feel. */
+  readonly byFeel: boolean;
+  /** Seconds from the opening until there is breath for the first attempt. */
+  readonly breath: number;
+  /** Share of the day's strength by the seconds since the opening, the seconds of rest before and the attempts before. */
+  readonly strength: (since: number, rest: number, attempts: number) => number;
 };
 
+type Input = Pick<LiftingInput, "athlete" | "anonymous" | "movements" | "date" | "before" | "overrides">;
+
 /**
- * The lift today: the best single of its movement brought to the reps of an attempt; for a complex the movement that
- * allows least, each with part of the reps before it counted as its own. Strength at a moment is what the work before has
- * left or given back by then, less what the last attempt took and rest has not yet returned, less a little for every
- * attempt before.
+ * The lift today: the best single of its movement brought to the reps of an attempt, never over what the athlete has done for
+ * so many; for a complex the movement that allows least, each with part of the reps before it counted as its own. The
+ * strength of a day lies around that as the record of lifters known as well does. Strength at a moment is what the work before has
+ * left or given back by then, less what the last attempt took and rest has not yet returned, less a little for every attempt before.
  *
  * `middle` is the seconds from the opening to the middle of the window: the doubt of the loss is taken there.
  * Undefined when no movement of the line has a best single.
  */
 export function liftToday(
   line: LiftLine,
-  athlete: Athlete,
-  movements: ReadonlyMap<string, Movement>,
-  date: IsoDate,
-  before: WorkBefore | undefined,
+  input: Input,
   middle: number,
   constants: AttemptConstants,
-  overrides?: Readonly<Record<string, number>>,
 ): LiftToday | undefined {
-  const weakest = weakestPiece(
-    line,
-    (movement) => bestLift(athlete, movement, movements, date, overrides),
-    constants,
-  );
+  const { athlete, before } = input;
+  const weakest = weakestPiece(line, input, constants);
   if (!weakest) return undefined;
-  const { best, movement, share } = weakest;
+  const { best, movement, bestForReps } = weakest;
   const kind = { overheadCatch: hasOverheadCatch(movement) };
   const loss = workLoss({ taxes: taxesOf(line) }, before, athlete.recovery, constants);
-  const forReps = {
-    kilograms: kilograms(best.kilograms * share),
-    spread: best.kilograms * share * Math.hypot(best.spread / best.kilograms, repsDoubt(line, constants)),
-  };
   const pace = { slow: constants.slowRecovery, usual: 1, fast: constants.fastRecovery }[athlete.recovery];
+  const ofDay = dayOf(best, kind, input);
+  const mean = bestForReps * ofDay.mean;
+  const spread = mean * Math.hypot(ofDay.spread, repsDoubt(line, constants));
   return {
     line,
     best,
     limiting: movement,
     kind,
-    belief: beliefBefore(forReps, constants.lossDoubt * loss.at(middle), kind, constants),
+    bestForReps,
+    belief: beliefBefore({ kilograms: mean, spread }, constants.lossDoubt * loss.at(middle), kind, constants),
     loss,
+    byFeel: best.basis === "level" && !input.anonymous,
+    breath: before ? breathBack(before.secondsSince, pace, constants) : 0,
     strength: (since, rest, attempts) =>
       (1 - loss.at(since)) * (1 - attemptLoss(rest, pace, constants)) - constants.attemptCost * attempts,
   };
 }
 
+/**
+ * The strength of a day over the best. Only a tested single has been seen to be beaten or not; what is reckoned from other
+ * results stands as it is, with its own spread. A typical band stands for readers who know their own best, so its is taken
+ * as tested.
+ */
+function dayOf(best: BestLift, { overheadCatch }: LiftKind, { anonymous, overrides }: Input): StrengthOfDay {
+  const constants = withOverrides(BEST_LIFT_CONSTANTS, overrides);
+  if (anonymous && best.basis === "level")
+    return strengthOfDay(best.kilograms, "many-results", overheadCatch, constants);
+  const spread = best.spread / best.kilograms;
+  if (best.basis !== "tested" || best.known === undefined) return { mean: 1, spread };
+  return { mean: strengthOfDay(best.kilograms, best.known, overheadCatch, constants).mean, spread };
+}
+
+/**
+ * Seconds from the opening until so much of the fast recovery is back as the first attempt wants; other work ended `since`
+ * seconds before it.
+ */
+const breathBack = (since: number, pace: number, { breathHalfTime, breathShare }: AttemptConstants): number =>
+  Math.max(0, pace * breathHalfTime * Math.log2(1 / (1 - breathShare)) - since);
+
 /** Share of strength the last maximal lift took that so many seconds of rest have not returned. */
 export const attemptLoss = (rest: number, pace: number, constants: AttemptConstants): number =>
   constants.attemptLoss * Math.exp(-rest / (constants.attemptSeconds * pace));
 
-type Weakest = { readonly best: BestLift; readonly movement: Movement; readonly share: number };
+type Weakest = { readonly best: BestLift; readonly movement: Movement; readonly bestForReps: number };
 
 function weakestPiece(
   { pieces }: LiftLine,
-  bestOf: (movement: Movement) => BestLift | undefined,
+  { athlete, movements, date, overrides }: Input,
   constants: AttemptConstants,
 ): Weakest | undefined {
   let before = 0;
   let weakest: Weakest | undefined;
   for (const { movement, reps } of pieces) {
-    const best = bestOf(movement);
+    const best = bestLift(athlete, movement, movements, date, overrides);
     const share = shareForReps(reps + constants.complexCarry * before);
     before += reps;
     if (!best) continue;
-    if (!weakest || best.kilograms * share < weakest.best.kilograms * weakest.share) {
-      weakest = { best, movement, share };
-    }
+    const bestForReps = Math.min(best.kilograms * share, doneForReps(athlete, movement, reps) ?? Infinity);
+    if (!weakest || bestForReps < weakest.bestForReps) weakest = { best, movement, bestForReps };
   }
   return weakest;
+}
+
+/** The heaviest load the athlete has done for so many reps or more, kilograms; of several only, a single is its best. */
+function doneForReps({ lifts }: Athlete, movement: Movement, reps: number): number | undefined {
+  const done = lifts.filter(
+    (result) => isResultOf(result, movement) && reps > 1 && result.reps >= reps && result.effort !== "easy",
+  );
+  return done.length === 0 ? undefined : Math.max(...done.map(({ load }) => inKilograms(load)));
 }
 
 const repsDoubt = (line: LiftLine, constants: AttemptConstants): number =>

@@ -15,6 +15,8 @@ export type LiftingInput = {
   readonly part: Part;
   readonly course: Course;
   readonly athlete: Athlete;
+  /** A typical band of athletes, who read the plan as shares of their own best. */
+  readonly anonymous?: boolean;
   readonly movements: ReadonlyMap<string, Movement>;
   readonly gym: Gym;
   readonly date: IsoDate;

@@ -30,12 +30,15 @@ export const lengthOf = ({ opens, closes }: LiftingWindow): number | undefined =
   closes === undefined ? undefined : closes - opens;
 
 /**
- * Seconds from the opening to the earliest first attempt: after other work the way to the bar, and where the bar must be
- * empty when the clock starts the time to load it with a usual number of plates, the same for everyone.
+ * Seconds from the opening to the earliest first attempt: after other work the way to the bar and the least rest the coach
+ * sets, and where the bar must be empty when the clock starts the time to load it with a usual number of plates, the same
+ * for everyone.
  */
 export function earliestStart(input: LoadedInput, constants: AttemptConstants): number {
-  const { gym, before, part, overrides, iron } = input;
-  const walk = before ? constants.firstLiftAfter : 0;
+  const { gym, before, part, bounds, overrides, iron } = input;
+  const walk = before
+    ? Math.max(constants.firstLiftAfter, (bounds?.smallestRest ?? 0) - before.secondsSince)
+    : 0;
   if (part.openingBar === "loaded") return walk;
   return Math.max(walk, changeSeconds(constants.openingPairs, gym, iron.loading, overrides));
 }

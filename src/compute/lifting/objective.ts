@@ -46,21 +46,6 @@ export function objectiveOf(
   return { kind: "expected-lift", worth: (best) => best ?? 0 };
 }
 
-/**
- * The objective with a day without any lift priced: on top of what it is worth by itself, `cost` times what the athlete's strength
- * is worth over it. It makes the plan cautious where results cannot be made up for, and costs little elsewhere. A
- * load that is all that counts is tried for without it.
- */
-export function withoutLiftPriced(
-  { kind, worth }: Objective,
-  strength: number,
-  cost: number,
-): Objective["worth"] {
-  if (kind === "chance-of-load") return worth;
-  const none = worth(undefined) - cost * (worth(strength) - worth(undefined));
-  return (best) => (best === undefined ? none : worth(best));
-}
-
 /** Kilograms in the unit of a field, to a hundredth, so that 225 lb meets 225. */
 export const inFieldUnit = (kilograms: number, field: Field): number =>
   Math.round((field.unit === "lb" ? kilograms / KILOGRAMS_PER_POUND : kilograms) * 100) / 100;

@@ -1,20 +1,18 @@
 import type { Checked, Fault } from "../../models/fault.ts";
 import type { Lifting } from "../../models/plan/lifting.ts";
-import { withOverrides } from "../overrides/with-overrides.ts";
-import { ATTEMPT_CONSTANTS, type AttemptConstants } from "./attempt-constants.ts";
-import { chanceOfAtLeast } from "./attempt-outcomes.ts";
+import { type AttemptConstants, attemptConstants } from "./attempt-constants.ts";
 import { barLoadOfCandidate, nearestTo } from "./candidate-loads.ts";
-import { chooseAttempts } from "./choose-attempts.ts";
 import { describeLift } from "./describe-lift.ts";
-import { finishTable } from "./finish-table.ts";
+import { finishOffsets, finishTable } from "./finish-table.ts";
 import { noBarFault, noLiftFault } from "./lifting-faults.ts";
 import { type LiftingInput, type LoadedInput, withIron } from "./lifting-input.ts";
 import { lastStartClock, type LiftingWindow, windowOf } from "./lifting-window.ts";
 import { allRepsOf, type LiftLine, liftsOf, roundLiftsOf } from "./lift-line.ts";
 import { objectiveOf } from "./objective.ts";
+import { planLadder, type PlannedLadder } from "./plan-ladder.ts";
 import { isFault, readyLift, type ReadyLift } from "./ready-lift.ts";
 import { planRounds } from "./round-lifting.ts";
-import { type PlannedTask, shareWindow } from "./share-window.ts";
+import { oneAfterTheOther, type PlannedLift, shareWindow } from "./share-window.ts";
 
 /**
  * The attempts of a part that is lifted for load: of one lift or several, in a window of its own or in what is left of one,
@@ -25,7 +23,7 @@ import { type PlannedTask, shareWindow } from "./share-window.ts";
  */
 export function planLifting(given: LiftingInput): Checked<Lifting> {
   const input = withIron(given);
-  const constants = withOverrides(ATTEMPT_CONSTANTS, input.overrides);
+  const constants = attemptConstants(input.overrides);
   const lines = liftsOf(input.course);
   const rounds = lines.length === 0 ? roundLiftsOf(input.course) : undefined;
   const withoutBar = (rounds ? [rounds.line] : lines)
@@ -54,19 +52,12 @@ function planLines(
 ): Checked<Lifting> {
   const several = lines.length > 1;
   const window = windowOf(input);
-  const lineWindow = several ? { ...window, varies: false } : window;
   const objective = objectiveOf(input, several);
-  const shared = several && window.closes !== undefined;
-  const ready: ReadyLift[] = [];
-  const faults: Fault[] = [];
-  for (const line of lines) {
-    const step = shared ? ready[0]?.task.problem.step : undefined;
-    const lift = readyLift(input, line, lineWindow, objective, constants, step);
-    if (isFault(lift)) faults.push(lift);
-    else ready.push(lift);
-  }
+  const lifts = lines.map((line) => readyLift(input, line, window, objective, constants));
+  const faults = lifts.filter(isFault);
   if (faults.length > 0) return refused(faults);
-  const planned = shared ? planShared(input, ready, constants) : planApart(ready, constants);
+  const ready = lifts.filter((lift): lift is ReadyLift => !isFault(lift));
+  const planned = planReady(input, ready, window, constants);
   const [first] = planned;
   return {
     ok: true,
@@ -75,75 +66,62 @@ function planLines(
       window: { opens: window.opens, ...(window.closes !== undefined && { closes: window.closes }) },
       objective: objective.kind,
       ...(input.objectiveLoad && { objectiveLoad: input.objectiveLoad }),
-      ...(first &&
-        objective.reach !== undefined && {
-          objectiveChance: chanceOfAtLeast(first.chosen.outcomes, objective.reach),
-        }),
+      ...(first && objective.reach !== undefined && { objectiveChance: chanceOf(objective.reach, first) }),
       sum: several,
       lifts: planned.map((lift) => described(input, lift, window, constants)),
-      finishTable: first && lineWindow.varies ? tableOf(input, window, first) : [],
+      finishTable: first && !several && window.varies ? tableOf(input, window, first, constants) : [],
       loading: input.iron.loading,
     },
   };
 }
 
-/** A lift with its attempts, and where it stands on the clock. */
-type PlannedLift = PlannedTask & Pick<ReadyLift, "offsets" | "lead">;
-
-const planApart = (ready: readonly ReadyLift[], constants: AttemptConstants): readonly PlannedLift[] =>
-  ready.map((lift) => {
-    const { problem, iron, always } = lift.task;
-    return { ...lift, chosen: chooseAttempts(problem, iron.candidates, always, lift.lead, constants) };
-  });
-
-function planShared(
-  { part }: LiftingInput,
+function planReady(
+  { part }: LoadedInput,
   ready: readonly ReadyLift[],
+  { closes }: LiftingWindow,
   constants: AttemptConstants,
 ): readonly PlannedLift[] {
-  const freeOrder = part.clock.kind === "max-load" && part.clock.order === "any";
-  const tasks = ready.map(({ task }) => task);
-  return shareWindow(tasks, freeOrder, constants).map((planned) => ({ ...planned, offsets: [0], lead: 0 }));
+  const alone = (lift: ReadyLift): PlannedLadder => planLadder(lift.task, lift.window, constants);
+  if (ready.length === 1) return ready.map((lift) => ({ ...lift, ...alone(lift) }));
+  if (closes === undefined) return oneAfterTheOther(ready, alone, constants);
+  return shareWindow(ready, part.clock.kind === "max-load" && part.clock.order === "any", constants);
 }
+
+/** Chance of a best made load at or above one. */
+const chanceOf = (kilograms: number, { chosen: { outcomes } }: PlannedLift): number =>
+  outcomes.reduce((sum, { best = 0, chance }) => sum + (best >= kilograms - 0.005 ? chance : 0), 0);
 
 function described(
   input: LoadedInput,
-  { task, chosen, lead }: PlannedLift,
+  lift: PlannedLift,
   { opens, closes }: LiftingWindow,
   constants: AttemptConstants,
 ): Lifting["lifts"][number] {
-  const { step, lastStart } = chosen.problem;
-  const reps = allRepsOf(task.today.line);
-  return describeLift(task.today, chosen, task.iron, {
-    origin: opens - lead * step,
-    opens,
-    lastStart:
-      closes === undefined ? opens + lastStart * step : lastStartClock(closes, reps, input, constants),
-  });
+  const last = lift.problem.slots.at(-1)?.start ?? 0;
+  const reps = allRepsOf(lift.task.today.line);
+  const lastStart = closes === undefined ? opens + last : lastStartClock(closes, reps, input, constants);
+  return describeLift(lift.task, lift, { opens, lastStart }, input.overrides);
 }
 
 /**
- * One row for each moment at which the part before may end while there is still a window; none where that leaves a single
- * one. The rest that the rules put between comes before the window.
+ * One row for each stretch in which the part before may end while there is still a window; none where that leaves a single
+ * moment. The rest that the rules put between comes before the window.
  */
 function tableOf(
-  { part: { start }, opens: { latest = Infinity } }: LiftingInput,
+  { part: { start }, opens: { spread, latest = Infinity } }: LiftingInput,
   { opens, closes = Infinity }: LiftingWindow,
-  { task, chosen, offsets: all, lead }: PlannedLift,
+  { task, window, ...planned }: PlannedLift,
+  constants: AttemptConstants,
 ): Lifting["finishTable"] {
-  const { step } = chosen.problem;
-  const offsets = all.filter((offset) => opens + offset * step < closes);
+  const offsets = finishOffsets(spread, -opens, latest - opens).filter((offset) => opens + offset < closes);
   if (offsets.length < 2) return [];
-  const { iron, today } = task;
   const rest = start.kind === "after" ? start.rest : 0;
-  const finishes = offsets.map((offset) => ({
-    finish: Math.min(latest, opens + offset * step) - rest,
-    step: offset + lead,
-    strength: (since: number, rest: number, attempts: number) =>
-      today.strength(Math.max(0, since - (offset + lead) * step), rest, attempts),
+  const rows = finishTable(task, window, planned, { offsets, opens, rest }, constants);
+  return rows.map(({ loads, ...row }) => ({
+    ...row,
+    lifts: loads.length,
+    loads: (task.today.byFeel ? loads.slice(0, 1) : loads).map(
+      (load) => barLoadOfCandidate(task.iron.loads, nearestTo(task.iron.candidates, load)).mass,
+    ),
   }));
-  return finishTable(chosen, opens - lead * step, finishes, (kilograms) => {
-    const { mass } = barLoadOfCandidate(iron.loads, nearestTo(iron.candidates, kilograms));
-    return mass;
-  });
 }

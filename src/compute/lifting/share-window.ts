@@ -1,78 +1,105 @@
 import type { AttemptConstants } from "./attempt-constants.ts";
-import { outcomesOf } from "./attempt-outcomes.ts";
-import { chooseAttempts, type ChosenAttempts } from "./choose-attempts.ts";
-import { madeLine } from "./describe-lift.ts";
-import type { LiftingTask } from "./lifting-task.ts";
+import { firstStart } from "./attempt-times.ts";
+import { expectedOfStandard, ladderAt, type PlannedLadder, slotsOf } from "./plan-ladder.ts";
+import type { ReadyLift } from "./ready-lift.ts";
 
 /** A lift with its attempts. */
-export type PlannedTask = { readonly task: LiftingTask; readonly chosen: ChosenAttempts };
+export type PlannedLift = ReadyLift & PlannedLadder;
 
 /** Most lifts whose order is tried out. */
 const MOST_ORDERED = 3;
 
+/** How one order of lifts is spread over a window: when the attempts of each start, and what that is expected to bring. */
+type Shared = {
+  readonly order: readonly ReadyLift[];
+  readonly starts: readonly (readonly number[])[];
+  readonly worth: number;
+};
+
 /**
- * Several lifts in one window, their best loads added. The last lift is planned for every moment at which it might begin; what
- * that is worth is what the lift before wins by stopping then, and so on back to the first: so each lift is left when the next
- * is worth more than another attempt, whatever happened. Where the order is free every order is tried (up to three lifts).
+ * Several lifts in one window, their best loads added: the attempts are dealt out so that the sum of the usual ladders is
+ * expected to be highest, with time to change from one lift to the next. Where the order is free every order is tried (up to
+ * three lifts).
  */
 export function shareWindow(
-  tasks: readonly LiftingTask[],
+  ready: readonly ReadyLift[],
   freeOrder: boolean,
   constants: AttemptConstants,
-): readonly PlannedTask[] {
-  const orders = freeOrder && tasks.length <= MOST_ORDERED ? permutations(tasks) : [tasks];
-  const solved = orders.map((order) => ({ order, chosen: solveBackwards(order, constants) }));
-  const best = solved.reduce((a, b) => (worthOf(b.chosen) > worthOf(a.chosen) ? b : a));
-  return readForwards(best.order, best.chosen, constants);
+): readonly PlannedLift[] {
+  const orders = freeOrder && ready.length <= MOST_ORDERED ? permutations(ready) : [ready];
+  const shared = orders.flatMap((order) =>
+    countsFor(order, constants).flatMap((counts) => spread(order, counts, constants) ?? []),
+  );
+  const [first, ...others] = shared;
+  if (!first) return ready.map((lift) => planAt(lift, [firstStart(lift.window, constants)], constants));
+  const best = others.reduce((a, b) => (b.worth > a.worth ? b : a), first);
+  return best.order.map((lift, at) => planAt(lift, best.starts[at] ?? [], constants));
 }
 
-const worthOf = (chosen: readonly ChosenAttempts[]): number => chosen[0]?.worthAt(0) ?? 0;
-
-function solveBackwards(
-  order: readonly LiftingTask[],
+/** Lifts one after the other with no clock running: each begins a full rest after the one before is done. */
+export function oneAfterTheOther(
+  ready: readonly ReadyLift[],
+  planOf: (lift: ReadyLift) => PlannedLadder,
   constants: AttemptConstants,
-): readonly ChosenAttempts[] {
-  const chosen: ChosenAttempts[] = [];
-  [...order.entries()].reverse().forEach(([at, { problem, iron, always }]) => {
-    const next = chosen[0];
-    const over = stepsOver(problem, constants);
-    const steps = Array.from({ length: problem.lastStart + 1 }, (_, step) => step);
-    chosen.unshift(
-      chooseAttempts(
-        {
-          ...problem,
-          begins: at === 0 ? [0] : steps,
-          handOver: (step) => next?.worthAt(step + over) ?? 0,
-        },
-        iron.candidates,
-        always,
-        Math.round((at * problem.lastStart) / order.length),
-        constants,
-      ),
-    );
-  });
-  return chosen;
-}
-
-/** Steps from the start of the last attempt of one lift to the beginning of the next. */
-const stepsOver = ({ lift, step }: LiftingTask["problem"], { changeOfLift }: AttemptConstants): number =>
-  Math.ceil((lift + changeOfLift) / step);
-
-/** The plans when everything is made: each lift begins when the one before is done. */
-function readForwards(
-  order: readonly LiftingTask[],
-  chosen: readonly ChosenAttempts[],
-  constants: AttemptConstants,
-): readonly PlannedTask[] {
+): readonly PlannedLift[] {
   let begin = 0;
-  return order.flatMap((task, at) => {
-    const solved = chosen[at];
-    if (!solved) return [];
-    const plan = solved.planAt(begin);
-    const last = madeLine(plan).at(-1);
-    begin = last ? last.start + stepsOver(task.problem, constants) : begin;
-    return [{ task, chosen: { ...solved, plan, outcomes: outcomesOf(plan, task.problem.belief) } }];
+  return ready.map((lift) => {
+    const planned = planOf(lift);
+    const starts = planned.problem.slots.map(({ start }) => start + begin);
+    const moved = planAt(lift, starts, constants);
+    const last = starts[moved.chosen.loads.length - 1] ?? begin;
+    begin = last + lift.window.lift + Math.max(constants.changeOfLift, constants.fullRest);
+    return moved;
   });
+}
+
+const planAt = (lift: ReadyLift, starts: readonly number[], constants: AttemptConstants): PlannedLift => ({
+  ...lift,
+  ...ladderAt(lift.task, slotsOf(lift.task.today, starts, lift.window), constants),
+});
+
+/** How attempts may be dealt out: each lift about its share of those that fit, one more or one less. */
+function countsFor(order: readonly ReadyLift[], constants: AttemptConstants): readonly (readonly number[])[] {
+  const [first] = order;
+  if (!first) return [];
+  const { gap, lastStart } = first.window;
+  const room = lastStart - firstStart(first.window, constants) - (order.length - 1) * constants.changeOfLift;
+  const even = Math.max(1, Math.floor((room / gap + 1) / order.length));
+  return order.reduce<readonly (readonly number[])[]>(
+    (counts, { window }) =>
+      counts.flatMap((some) =>
+        [even - 1, even, even + 1]
+          .filter((count) => count >= 1 && count <= window.attempts)
+          .map((count) => [...some, count]),
+      ),
+    [[]],
+  );
+}
+
+/** Starts of so many attempts of each lift, evenly over the window; undefined where they do not fit. */
+function spread(
+  order: readonly ReadyLift[],
+  counts: readonly number[],
+  constants: AttemptConstants,
+): Shared | undefined {
+  const [lift] = order;
+  if (!lift) return undefined;
+  const { gap: least, longestGap, lastStart } = lift.window;
+  const first = firstStart(lift.window, constants);
+  const all = counts.reduce((sum, count) => sum + count, 0);
+  const room = lastStart - first - (order.length - 1) * constants.changeOfLift;
+  const gap = all > 1 ? Math.min(longestGap, room / (all - 1)) : least;
+  if (room < 0 || gap < least) return undefined;
+  let clock = first - gap - constants.changeOfLift;
+  const starts = counts.map((count) => {
+    clock += constants.changeOfLift;
+    return Array.from({ length: count }, () => Math.floor((clock += gap) / 5) * 5);
+  });
+  const worth = order.reduce((sum, { task, window }, at) => {
+    const share = expectedOfStandard(task, slotsOf(task.today, starts[at] ?? [], window), constants);
+    return sum + (share / task.standard.mean) * task.problem.belief.mean;
+  }, 0);
+  return { order, starts, worth };
 }
 
 function permutations<T>(items: readonly T[]): readonly (readonly T[])[] {

@@ -17,7 +17,7 @@ export const afterMissField = z.discriminatedUnion("kind", [
     clock: secondsField,
     chance: shareField,
   }),
-  z.strictObject({ kind: z.literal("stop"), reason: z.enum(["no-time", "no-attempts", "no-gain"]) }),
+  z.strictObject({ kind: z.literal("stop") }),
 ]);
 
 /** A stretch of the clock of the part in which the rules allow attempts. */
@@ -34,6 +34,11 @@ export const attemptField = z.strictObject({
   clock: secondsField.describe("clock of the part at which the lift starts"),
   load: barLoadField,
   chance: shareField.describe("chance that it is made, given that the lifts before were"),
+  reach: shareField.describe("chance that every lift before it is made"),
+  onlyIfWell: z
+    .boolean()
+    .describe("it lies over the load aimed at: for the days on which the one before moved well"),
+  lossShare: shareField.describe("share of strength the work before still costs then"),
   restBefore: secondsField.describe(
     "from the lift before (or the start of the part) to this one, plate change included",
   ),
@@ -42,10 +47,14 @@ export const attemptField = z.strictObject({
 });
 
 export const finishTableRowField = z.strictObject({
-  finish: secondsField.describe("if the part before ends at this clock"),
+  finish: secondsField.describe("if the part before ends at this clock, or later up to `until`"),
+  until: secondsField.describe("last clock for which the row holds"),
   firstLift: secondsField
     .optional()
-    .describe("start the first lift at this clock of the workout; absent when no time is left"),
+    .describe(
+      "start the first lift at this clock of the workout where that part ends at `finish`; absent when no time is left",
+    ),
+  firstLiftUntil: secondsField.optional().describe("the same where it ends at `until`"),
   lifts: z.int(),
   loads: z.array(massField),
   expected: z.number().optional().describe("expected best made load, kilograms"),
@@ -67,11 +76,27 @@ export const liftField = z.strictObject({
     lossShare: shareField.describe("lost to the work just done"),
     lossAtLast: shareField.describe("of that still lost at the last lift of the line"),
   }),
-  attempts: z.array(attemptField),
+  attempts: z.array(attemptField).describe("where only a level is known of the athlete, the opener alone"),
+  target: z.int().describe("number of the attempt that is aimed at"),
+  feel: z
+    .strictObject({
+      lifts: z.int().describe("lifts there is time for"),
+      jumpFirst: shareField.describe("largest jump from the opener, as a share of it"),
+      jumpLater: shareField.describe("largest jump after that"),
+      openerLow: z.number().describe("the right opener lies above this nine times in ten, kilograms"),
+      openerHigh: z.number().describe("and below this nine times in ten"),
+      spreadNow: z.number().describe("how far the strength of the day may be off, kilograms, one deviation"),
+      spreadTested: z.number().describe("the same with one tested lift"),
+    })
+    .optional()
+    .describe("present where only a level is known of the athlete: loads after the opener are found by feel"),
   windows: z.array(liftWindowField).optional().describe("where a lift has windows of its own: all of them"),
   expected: rangeField.describe("best made load, kilograms"),
   chanceOfNone: shareField,
-  rule: z.enum(["decision", "fixed-percentages"]).describe("how the attempts were chosen"),
+  misses: z.number().describe("misses to be expected on a day that follows the plan"),
+  rule: z
+    .enum(["programme", "steps"])
+    .describe("how the loads were chosen: by the dynamic programme, or by the usual steps from the opener"),
   firstLift: secondsField,
   lastStart: secondsField.describe("last clock at which a lift may start"),
 });

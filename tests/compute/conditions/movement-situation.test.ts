@@ -107,7 +107,7 @@ describe("the situation at one movement", () => {
     expect(at("pull-up").numbers["times-usual"]).toBeUndefined();
   });
 
-  it("knows the opener of a lift", () => {
+  it("knows the load aimed at in a lift, not the opener", () => {
     const lifted = plannedParts([
       { clock: { kind: "max-load", order: "as-written" }, lines: [{ movement: "snatch" }] },
     ]);
@@ -117,8 +117,11 @@ describe("the situation at one movement", () => {
       clock: 0,
       load,
       chance: 0.8,
+      reach: 1,
+      onlyIfWell: false,
+      lossShare: 0,
       restBefore: 0,
-      afterMiss: { kind: "stop" as const, reason: "no-time" as const },
+      afterMiss: { kind: "stop" as const },
     };
     const withAttempts = lifted.map((part) => ({
       ...part,
@@ -127,12 +130,13 @@ describe("the situation at one movement", () => {
           ...part.lifting,
           lifts: part.lifting.lifts.map((lift) => ({
             ...lift,
+            target: 2,
             attempts: [attempt, { ...attempt, number: 2, load: { ...load, kilograms: 90 } }],
           })),
         },
       }),
     }));
     const abilities = { best: () => ({ kilograms: kilograms(80), basis: "tested" as const }) };
-    expect(at("snatch", { parts: withAttempts, abilities }).numbers["load-share"]).toBe(0.75);
+    expect(at("snatch", { parts: withAttempts, abilities }).numbers["load-share"]).toBe(1.125);
   });
 });

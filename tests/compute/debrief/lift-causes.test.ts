@@ -11,8 +11,11 @@ const planned = (kilograms: number, clock: number, chance: number) => ({
   clock,
   load: { mass: { value: kilograms, unit: "kg" as const }, kilograms, pieces: 1 },
   chance,
+  reach: 1,
+  onlyIfWell: false,
+  lossShare: 0,
   restBefore: 90,
-  afterMiss: { kind: "stop" as const, reason: "no-time" as const },
+  afterMiss: { kind: "stop" as const },
 });
 const lift = {
   attempts: [planned(80, 60, 0.9), planned(86, 180, 0.7), planned(90, 320, 0.5)],

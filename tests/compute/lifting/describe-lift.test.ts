@@ -1,15 +1,14 @@
 import { describe, expect, it } from "vitest";
-import { ATTEMPT_CONSTANTS } from "../../../src/compute/lifting/attempt-constants.ts";
-import { chooseAttempts } from "../../../src/compute/lifting/choose-attempts.ts";
-import { describeLift, madeLine } from "../../../src/compute/lifting/describe-lift.ts";
+import { attemptConstants } from "../../../src/compute/lifting/attempt-constants.ts";
+import { describeLift, outcomeQuantile } from "../../../src/compute/lifting/describe-lift.ts";
 import { withIron } from "../../../src/compute/lifting/lifting-input.ts";
 import { windowOf } from "../../../src/compute/lifting/lifting-window.ts";
 import { objectiveOf } from "../../../src/compute/lifting/objective.ts";
+import { planLadder } from "../../../src/compute/lifting/plan-ladder.ts";
 import { isFault, readyLift } from "../../../src/compute/lifting/ready-lift.ts";
-import { withOverrides } from "../../../src/compute/overrides/with-overrides.ts";
 import { cleanAndJerk, liftingInput } from "../../support/sample-lifting.ts";
 
-const constants = withOverrides(ATTEMPT_CONSTANTS);
+const constants = attemptConstants();
 const input = withIron(liftingInput({ opens: { mean: 600, spread: 0 } }));
 const ready = readyLift(
   input,
@@ -19,16 +18,15 @@ const ready = readyLift(
   constants,
 );
 if (isFault(ready)) throw new Error(ready.problem);
-const { task } = ready;
-const chosen = chooseAttempts(task.problem, task.iron.candidates, task.always, 0, constants);
-const lift = describeLift(task.today, chosen, task.iron, { origin: 600, opens: 600, lastStart: 948 });
-const line = madeLine(chosen.plan);
+const planned = planLadder(ready.task, ready.window, constants);
+const lift = describeLift(ready.task, planned, { opens: 600, lastStart: 948 });
 
 describe("a lift as the plan shows it", () => {
-  it("is the line on which everything is made, with the clock of the part and of the workout", () => {
-    expect(lift.attempts.map(({ load }) => load.kilograms)).toEqual(line.map(({ load }) => load));
-    expect(lift.attempts.map(({ clock }) => clock)).toEqual(line.map(({ start }) => start * 15));
-    expect(lift.attempts.map(({ number }) => number)).toEqual(line.map((_, at) => at + 1));
+  it("is the loads while everything is made, with the clock of the part and of the workout", () => {
+    const { chosen, problem } = planned;
+    expect(lift.attempts.map(({ load }) => load.kilograms)).toEqual(chosen.loads);
+    expect(lift.attempts.map(({ clock }) => clock)).toEqual(problem.slots.map(({ start }) => start));
+    expect(lift.attempts.map(({ number }) => number)).toEqual(chosen.loads.map((_, at) => at + 1));
     expect(lift.firstLift).toBe(600);
     expect(lift.lastStart).toBe(948);
   });
@@ -46,17 +44,21 @@ describe("a lift as the plan shows it", () => {
     for (const { load } of lift.attempts) expect(load.shareOfBest).toBeCloseTo(load.kilograms / 100, 9);
   });
 
-  it("says what to do after each miss, with the direction that the loads have", () => {
-    for (const [at, { afterMiss, load }] of lift.attempts.entries()) {
-      const missed = line[at]?.missed;
-      if (afterMiss.kind === "stop") {
-        expect(missed).toEqual({ stop: afterMiss.reason });
-      } else {
-        expect(missed).toMatchObject({ load: afterMiss.load.kilograms });
-        const side = Math.sign(afterMiss.load.kilograms - load.kilograms);
-        expect(afterMiss.direction).toBe(["lower", "same", "higher"][side + 1]);
-      }
+  it("says what to do after each miss, at the time of the next attempt", () => {
+    const [first, ...later] = lift.attempts;
+    expect(first?.afterMiss).toMatchObject({ kind: "lift", direction: "lower", load: { kilograms: 85 } });
+    for (const [at, { afterMiss, load }] of later.slice(0, -1).entries()) {
+      expect(afterMiss).toMatchObject({ direction: "same", load, clock: later[at + 1]?.clock });
     }
+    expect(later.at(-1)?.afterMiss).toEqual({ kind: "stop" });
+  });
+
+  it("aims at the heaviest load made on half of the days, and marks those beyond it", () => {
+    const aim = lift.attempts[lift.target - 1];
+    expect(aim?.load.kilograms).toBeLessThanOrEqual(lift.expected.middle);
+    expect(lift.attempts.map(({ onlyIfWell }) => onlyIfWell)).toEqual(
+      lift.attempts.map(({ number }) => number > lift.target),
+    );
   });
 
   it("has a range in order, with the target inside, and a small chance of no lift at all", () => {
@@ -66,6 +68,7 @@ describe("a lift as the plan shows it", () => {
     expect(target).toBe(middle);
     expect(lift.chanceOfNone).toBeGreaterThan(0);
     expect(lift.chanceOfNone).toBeLessThan(0.01);
+    expect(lift.misses).toBeLessThan(2);
   });
 
   it("tells the best single and what it is today", () => {
@@ -74,12 +77,19 @@ describe("a lift as the plan shows it", () => {
       basis: "tested",
       from: "1 rep at 100 kg of 2026-11-01",
     });
-    expect(lift.today).toMatchObject({ kilograms: 100, lossShare: 0 });
-    expect(lift).toMatchObject({
-      movement: "clean-and-jerk",
-      name: "clean and jerk",
-      reps: 1,
-      rule: "decision",
-    });
+    expect(lift.today.kilograms).toBeCloseTo(100.65, 6);
+    expect(lift.today.lossShare).toBe(0);
+    expect(lift).toMatchObject({ movement: "clean-and-jerk", name: "clean and jerk", reps: 1 });
+  });
+});
+
+describe("a quantile of the ends of a day", () => {
+  it("counts days without a lift as nothing", () => {
+    const ends = [
+      { best: 100, misses: 0, chance: 0.6 },
+      { best: undefined, misses: 3, chance: 0.1 },
+      { best: 90, misses: 1, chance: 0.3 },
+    ];
+    expect([0.1, 0.3, 0.5, 0.9].map((share) => outcomeQuantile(ends, share))).toEqual([0, 90, 100, 100]);
   });
 });

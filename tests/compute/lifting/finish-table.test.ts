@@ -1,60 +1,95 @@
 import { describe, expect, it } from "vitest";
-import { ATTEMPT_CONSTANTS } from "../../../src/compute/lifting/attempt-constants.ts";
-import { chooseAttempts } from "../../../src/compute/lifting/choose-attempts.ts";
-import { finishOffsets, finishTable } from "../../../src/compute/lifting/finish-table.ts";
-import { withOverrides } from "../../../src/compute/overrides/with-overrides.ts";
-import { attemptProblem } from "../../support/attempt-problem.ts";
-import { kg } from "../../support/sample-gym.ts";
+import { attemptConstants } from "../../../src/compute/lifting/attempt-constants.ts";
+import { type FinishRow, finishOffsets, finishTable } from "../../../src/compute/lifting/finish-table.ts";
+import { withIron } from "../../../src/compute/lifting/lifting-input.ts";
+import { windowOf } from "../../../src/compute/lifting/lifting-window.ts";
+import { objectiveOf } from "../../../src/compute/lifting/objective.ts";
+import { planLadder } from "../../../src/compute/lifting/plan-ladder.ts";
+import { isFault, readyLift } from "../../../src/compute/lifting/ready-lift.ts";
+import { seconds } from "../../../src/models/quantity.ts";
+import { liftResult, sampleAthlete } from "../../support/sample-lifter.ts";
+import { cleanAndJerk, liftingInput, liftPart } from "../../support/sample-lifting.ts";
 
-const problem = attemptProblem({
-  step: 60,
-  gaps: [2, 3],
-  firsts: [0, 1],
-  begins: [0, 2, 4, 6],
-  lastStart: 5,
-});
-const candidates = problem.loads.map((kilograms) => ({ kilograms, side: { kg: kilograms, lb: 0 } }));
-const chosen = chooseAttempts(
-  { ...problem, standard: { mean: 100, spread: 5, noise: 6 } },
-  candidates,
-  candidates,
-  0,
-  withOverrides(ATTEMPT_CONSTANTS),
-);
-const rows = finishTable(
-  chosen,
-  480,
-  [0, 2, 4, 6].map((step) => ({ finish: 480 + 60 * step, step, strength: problem.strength })),
-  kg,
-);
+const constants = attemptConstants();
+const OFFSETS = [-120, -60, 0, 60, 120, 180, 240, 300, 380, 420];
+
+/** Rows for a part before that should end at 9:20, the window open until 16:00. */
+function rowsOf(best: number): readonly FinishRow[] {
+  const part = liftPart({
+    kind: "max-load",
+    length: { kind: "until", time: seconds(960) },
+    order: "as-written",
+  });
+  const input = withIron(
+    liftingInput({
+      part,
+      opens: { mean: 560, spread: 40 },
+      before: { work: [{ muscle: "legs", intensity: 0.9, minutes: 9 }], secondsSince: 0 },
+      athlete: sampleAthlete([liftResult("clean-and-jerk", best)]),
+    }),
+  );
+  const line = { pieces: [{ movement: cleanAndJerk, reps: 1 }] } as const;
+  const ready = readyLift(input, line, windowOf(input), objectiveOf(input, false), constants);
+  if (isFault(ready)) throw new Error(ready.problem);
+  const planned = planLadder(ready.task, ready.window, constants);
+  const moments = { offsets: OFFSETS, opens: 560, rest: 0 };
+  return finishTable(ready.task, ready.window, planned, moments, constants);
+}
 
 describe("the finish-time table", () => {
-  it("says for each finish when to lift first, how many lifts there are, and which loads when all are made", () => {
-    expect(rows[0]).toMatchObject({ finish: 480, firstLift: 480, lifts: 3 });
-    expect(rows[0]?.loads[0]).toEqual(kg(90));
+  it("covers every finish looked at once, equal loads as one row", () => {
+    const rows = rowsOf(100);
+    expect(rows[0]?.finish).toBe(440);
+    expect(rows.at(-1)?.until).toBe(980);
+    for (const [at, { loads, finish }] of rows.slice(1).entries()) {
+      expect(loads).not.toEqual(rows[at]?.loads);
+      expect(finish).toBeGreaterThan(rows[at]?.until ?? Infinity);
+    }
+    expect(rows.length).toBeLessThan(OFFSETS.length);
   });
 
-  it("has fewer lifts and expects less the later the finish, and none where no time is left", () => {
-    expect(rows.map(({ lifts }) => lifts)).toEqual([3, 2, 1, 0]);
-    const expected = rows.map((row) => row.expected ?? 0);
+  it("says when to lift first for the first and the last finish of a row, never before either", () => {
+    for (const { finish, until, firstLift, firstLiftUntil } of rowsOf(100)) {
+      if (firstLift === undefined) continue;
+      expect(firstLift).toBeGreaterThanOrEqual(finish + 20);
+      expect(firstLiftUntil).toBeGreaterThanOrEqual(until + 20);
+    }
+  });
+
+  it("loads no more and jumps no further the later and the more tired, and in the end has no time", () => {
+    for (const best of [45, 72.5, 100, 122.5, 157.5]) {
+      const rows = rowsOf(best);
+      for (const [row, { loads }] of rows.slice(1).entries()) {
+        const before = rows[row]?.loads ?? [];
+        expect(loads.length).toBeLessThanOrEqual(before.length);
+        for (const [at, load] of loads.entries()) {
+          expect(load).toBeLessThanOrEqual(before[at] ?? 0);
+          const jump = load - (loads[at - 1] ?? load);
+          expect(jump).toBeLessThanOrEqual((before[at] ?? 0) - (before[at - 1] ?? before[at] ?? 0) + 1e-6);
+        }
+      }
+      expect(rows.at(-1)?.loads).toEqual([]);
+    }
+  });
+
+  it("expects less the later the finish", () => {
+    const expected = rowsOf(100).map((row) => row.expected ?? 0);
     expect(expected).toEqual([...expected].sort((a, b) => b - a));
-    expect(rows[3]).toEqual({ finish: 840, lifts: 0, loads: [] });
   });
 });
 
 describe("the finishes looked at", () => {
   it("lie in equal distances about the expected one, from 1.4 spreads before to 2.1 after", () => {
-    // 0.7 x 40 s are two steps of 20 s when rounded up
-    expect(finishOffsets(40, 20)).toEqual([-4, -2, 0, 2, 4, 6]);
+    // 0.7 x 40 s are 30 s when rounded up to five
+    expect(finishOffsets(40, -Infinity)).toEqual([-60, -30, 0, 30, 60, 90]);
   });
 
-  it("end with the cap of the part before", () => {
-    expect(finishOffsets(40, 20, 70)).toEqual([-4, -2, 0, 2, 4]);
-    expect(finishOffsets(40, 20, 20)).toEqual([-4, -2, 0, 1]);
-    expect(finishOffsets(40, 20, -5)).toEqual([-4, -2, 0]);
+  it("end with the cap of the part before, and begin after the start", () => {
+    expect(finishOffsets(40, -Infinity, 70)).toEqual([-60, -30, 0, 30, 60, 70]);
+    expect(finishOffsets(40, -50, 20)).toEqual([-30, 0, 20]);
   });
 
-  it("are a step apart at least", () => {
-    expect(finishOffsets(1, 20)).toEqual([-2, -1, 0, 1, 2, 3]);
+  it("are five seconds apart at least", () => {
+    expect(finishOffsets(1, -Infinity)).toEqual([-10, -5, 0, 5, 10, 15]);
   });
 });

@@ -1,38 +1,22 @@
 import { describe, expect, it } from "vitest";
-import { ATTEMPT_CONSTANTS } from "../../../src/compute/lifting/attempt-constants.ts";
+import { attemptConstants } from "../../../src/compute/lifting/attempt-constants.ts";
 import { type LiftingInput, withIron } from "../../../src/compute/lifting/lifting-input.ts";
 import { liftingTask, type LiftingTask } from "../../../src/compute/lifting/lifting-task.ts";
 import { liftToday } from "../../../src/compute/lifting/lift-today.ts";
 import { objectiveOf } from "../../../src/compute/lifting/objective.ts";
-import { withOverrides } from "../../../src/compute/overrides/with-overrides.ts";
-import { liftResult, movementMap, sampleAthlete } from "../../support/sample-lifter.ts";
-import { cleanAndJerk, liftingInput, liftPart, windowOfSeconds } from "../../support/sample-lifting.ts";
-import { kg } from "../../support/sample-gym.ts";
 import { sampleField } from "../../support/sample-field.ts";
+import { kg } from "../../support/sample-gym.ts";
+import { liftResult, sampleAthlete } from "../../support/sample-lifter.ts";
+import { cleanAndJerk, liftingInput } from "../../support/sample-lifting.ts";
 
-const clock = { step: 15, lift: 10, firsts: [0], gaps: [5], lastStart: 23, attempts: 6 };
+const window = { earliest: 0, breath: 0, lastStart: 348, gap: 70, longestGap: 250, lift: 10, attempts: 6 };
 
 function taskOf(more: Partial<LiftingInput> = {}, overrides: Readonly<Record<string, number>> = {}) {
   const input = withIron(liftingInput({ ...more, overrides }));
-  const constants = withOverrides(ATTEMPT_CONSTANTS, overrides);
-  const today = liftToday(
-    { pieces: [{ movement: cleanAndJerk, reps: 1 }] },
-    input.athlete,
-    movementMap(cleanAndJerk),
-    input.date,
-    input.before,
-    180,
-    constants,
-  );
+  const constants = attemptConstants(overrides);
+  const today = liftToday({ pieces: [{ movement: cleanAndJerk, reps: 1 }] }, input, 180, constants);
   if (!today) throw new Error("no lift");
-  return liftingTask(
-    input,
-    today,
-    clock,
-    objectiveOf(input, false),
-    { begins: [0], counts: "best", lead: 0 },
-    constants,
-  );
+  return liftingTask(input, today, window, objectiveOf(input, false), constants);
 }
 
 const ready = (...given: Parameters<typeof taskOf>): LiftingTask => {
@@ -42,50 +26,52 @@ const ready = (...given: Parameters<typeof taskOf>): LiftingTask => {
 };
 
 describe("a lift set up for planning", () => {
-  it("looks at loads from well below to well above what is believed, in steps of 2.5 kg", () => {
-    const { iron } = ready();
-    const loads = iron.candidates.map(({ kilograms }) => kilograms);
-    // 7.9 kg and 1.25 x 6.4 x 0.7145 = 5.7 kg make 9.7 kg: from 100 - 2.6 x 9.7 to 100 + 2 x 9.7
-    expect(loads[0]).toBe(75);
-    expect(loads.at(-1)).toBe(118.5 - 1);
+  it("looks at loads from well below the opener to the most of a day, in steps of 2.5 kg", () => {
+    const { loads, openers } = ready().problem;
+    // 4.98 kg and 1.25 x 6.42 x 0.7145 = 5.73 kg make 7.6 kg: 0.85 x (100.65 - 2.6 x 7.6) to 106.3
+    expect(loads[0]).toBeGreaterThanOrEqual(68);
+    expect(loads[0]).toBeLessThan(72);
+    expect(loads.at(-1)).toBe(105);
     expect(loads.slice(1).every((load, at) => load - (loads[at] ?? 0) <= 2.5)).toBe(true);
+    expect(openers).toEqual(loads);
   });
 
-  it("knows how long plates take from one load to another, and to the first from an empty bar", () => {
+  it("has closer loads for light lifters, but opens with handy ones", () => {
+    const { loads, openers } = ready({
+      athlete: sampleAthlete([liftResult("clean-and-jerk", 45)]),
+    }).problem;
+    const apart = loads.slice(1).map((load, at) => load - (loads[at] ?? 0));
+    expect(Math.max(...apart)).toBeLessThanOrEqual(0.04 * 45);
+    expect(openers.length).toBeLessThan(loads.length);
+  });
+
+  it("knows how long plates take from one load to another", () => {
     const { change } = ready().problem;
     // On a 15 kg bar 95 kg are 25 + 15 a side, 100 kg are 25 + 15 + 2.5: one pair, 15 s alone
     expect(change(95, 100)).toBe(15);
     expect(change(95, 95)).toBe(0);
-    expect(change(undefined, 95)).toBe(0);
-    const empty = ready({ part: liftPart(windowOfSeconds(360), { openingBar: "empty" }) });
-    expect(empty.problem.change(undefined, 95)).toBe(22.5);
   });
 
   it("always looks at the load to be reached, and the loads that pass most of a field", () => {
-    const reach = ready({ objective: "chance-of-load", objectiveLoad: kg(104) });
-    expect(reach.always.map(({ kilograms }) => kilograms)).toEqual([105]);
-    expect(reach.problem.standard).toBeUndefined();
-    const field = sampleField({ 95: 1, 100: 500, 110: 1 });
-    const places = ready({ objective: "expected-place", field });
-    expect(places.always.map(({ kilograms }) => kilograms)).toContain(101);
+    const reach = ready({ objective: "chance-of-load", objectiveLoad: kg(101) });
+    expect(reach.problem.loads).toContain(101);
+    const field = sampleField({ 95: 1, 100: 500, 105: 1 });
+    expect(ready({ objective: "expected-place", field }).problem.loads).toContain(101);
+    expect(ready({ objective: "expected-place", field }).problem.openers).not.toContain(101);
   });
 
   it("takes the opener of the coach as a sign of the day, and as the only one", () => {
     const task = ready({ bounds: { opener: kg(90) } });
     expect(task.problem.opener).toBe(90);
-    // 90 + 1.25 x (5.6 + 0.24 x 10)
-    expect(task.problem.belief.mean).toBeCloseTo(100, 6);
-    expect(task.problem.belief.spread).toBeLessThan(7.9);
-    expect(ready({}, { openerShare: 0.9 }).problem.opener).toBe(90);
+    // 90 + 1.25 x (5.6 + 0.24 x 10.65)
+    expect(task.problem.belief.mean).toBeCloseTo(100.195, 6);
+    expect(ready({}, { openerShare: 0.9 }).problem.opener).toBe(91);
   });
 
   it("looks at every rung of fixed jumps", () => {
-    const task = ready({ bounds: { opener: kg(80), jump: kg(5) } });
-    expect(task.always.map(({ kilograms }) => kilograms).slice(0, 4)).toEqual([80, 85, 90, 95]);
-  });
-
-  it("prices a day without a lift at twice what the athlete can do, beyond nothing", () => {
-    expect(ready().problem.worth(undefined)).toBeCloseTo(-200, 6);
+    const { loads, jump } = ready({ bounds: { opener: kg(80), jump: kg(5) } }).problem;
+    expect(jump).toBe(5);
+    for (const rung of [80, 85, 90, 95, 100]) expect(loads).toContain(rung);
   });
 
   it("says what should be opened with where the bar weighs more", () => {

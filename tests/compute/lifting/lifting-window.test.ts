@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { ATTEMPT_CONSTANTS } from "../../../src/compute/lifting/attempt-constants.ts";
+import { attemptConstants } from "../../../src/compute/lifting/attempt-constants.ts";
 import { withIron } from "../../../src/compute/lifting/lifting-input.ts";
 import {
   earliestStart,
@@ -7,11 +7,10 @@ import {
   lengthOf,
   windowOf,
 } from "../../../src/compute/lifting/lifting-window.ts";
-import { withOverrides } from "../../../src/compute/overrides/with-overrides.ts";
 import { seconds } from "../../../src/models/quantity.ts";
 import { liftingInput, liftPart, windowOfSeconds } from "../../support/sample-lifting.ts";
 
-const constants = withOverrides(ATTEMPT_CONSTANTS);
+const constants = attemptConstants();
 const untilSixteen = liftPart({
   kind: "max-load",
   length: { kind: "until", time: seconds(960) },

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { inFieldUnit, objectiveOf, withoutLiftPriced } from "../../../src/compute/lifting/objective.ts";
+import { inFieldUnit, objectiveOf } from "../../../src/compute/lifting/objective.ts";
 import { kilograms } from "../../../src/models/quantity.ts";
 import { kg, lb } from "../../support/sample-gym.ts";
 import { sampleField } from "../../support/sample-field.ts";
@@ -56,24 +56,5 @@ describe("what a made load is worth", () => {
   it("reads kilograms in the unit of the field to a hundredth", () => {
     expect(inFieldUnit(kilograms(225 * 0.45359237), sampleField({}, { unit: "lb" }))).toBe(225);
     expect(inFieldUnit(kilograms(100), sampleField({}))).toBe(100);
-  });
-});
-
-describe("a day without a lift", () => {
-  it("costs so many times the lift on top: twice 100 kg beyond none", () => {
-    const worth = withoutLiftPriced(objectiveOf({ objective: "expected-lift" }, false), 100, 2);
-    expect([undefined, 90].map(worth)).toEqual([-200, 90]);
-  });
-
-  it("costs places in the same way", () => {
-    const field = sampleField({ 90: 9 });
-    const worth = withoutLiftPriced(objectiveOf({ objective: "expected-place", field }, false), 100, 2);
-    // Without a lift 11th; 100 kg would be 1st and a hundredth a kilogram: 11 more, twice, beyond the 11th
-    expect(worth(undefined)).toBeCloseTo(-33, 9);
-  });
-
-  it("has no price where only one load counts", () => {
-    const objective = objectiveOf({ objective: "chance-of-load", objectiveLoad: kg(105) }, false);
-    expect(withoutLiftPriced(objective, 100, 2)).toBe(objective.worth);
   });
 });

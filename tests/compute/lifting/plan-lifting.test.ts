@@ -44,10 +44,9 @@ describe("the attempts of a part", () => {
     const attempts = plan.lifts[0]?.attempts ?? [];
     expect(plan.window).toEqual({ opens: 0, closes: 360 });
     expect(attempts.length).toBeGreaterThanOrEqual(4);
-    expect(attempts[0]?.chance).toBeGreaterThanOrEqual(0.85);
+    expect(attempts[0]?.chance).toBeGreaterThanOrEqual(0.9);
     expect(attempts.at(-1)?.chance).toBeLessThan(0.5);
     expect(plan.finishTable).toEqual([]);
-    expect(plan.lifts[0]?.rule).toBe("decision");
   });
 
   it("start lighter after other work, and tell what it cost", () => {
@@ -59,8 +58,8 @@ describe("the attempts of a part", () => {
 
   it("in what is left of a window have a table of finishes: later means fewer lifts and less to expect", () => {
     const { finishTable } = lifting({ part: until(960), opens: { mean: 560, spread: 80 }, ...afterWork });
-    expect(finishTable.length).toBeGreaterThanOrEqual(5);
-    expect(finishTable.map(({ finish }) => finish)).toContain(560);
+    expect(finishTable.length).toBeGreaterThanOrEqual(3);
+    expect(finishTable.some(({ finish, until }) => finish <= 560 && 560 <= until)).toBe(true);
     const expected = finishTable.map((row) => row.expected ?? 0);
     for (const [at, value] of expected.entries()) {
       expect(value).toBeLessThanOrEqual((expected[at - 1] ?? Infinity) + 0.3);
@@ -74,15 +73,16 @@ describe("the attempts of a part", () => {
   it("have no row beyond the cap of the part before, and one for it", () => {
     const opens = { mean: 560, spread: 80, latest: 600 };
     const { finishTable } = lifting({ part: until(960), opens, ...afterWork });
-    expect(finishTable.at(-1)?.finish).toBe(600);
-    expect(finishTable.length).toBeGreaterThanOrEqual(4);
+    expect(finishTable.at(-1)?.until).toBe(600);
+    expect(finishTable.length).toBeGreaterThanOrEqual(2);
   });
 
   it("agree with the row of the table for the expected finish", () => {
     const plan = lifting({ part: until(960), opens: { mean: 560, spread: 40 }, ...afterWork });
-    const row = plan.finishTable.find(({ finish }) => finish === 560);
+    const row = plan.finishTable.find(({ finish, until }) => finish <= 560 && 560 <= until);
     expect(row?.loads).toEqual(plan.lifts[0]?.attempts.map(({ load }) => load.mass));
-    expect(row?.firstLift).toBe(plan.lifts[0]?.firstLift);
+    expect(row?.firstLift).toBeLessThanOrEqual(plan.lifts[0]?.firstLift ?? 0);
+    expect(row?.firstLiftUntil).toBeGreaterThanOrEqual(plan.lifts[0]?.firstLift ?? Infinity);
   });
 
   it("are as many as the rules allow, without a clock with a full rest between", () => {
@@ -180,10 +180,10 @@ describe("the attempts of a part", () => {
   });
 
   it("asked for the expected place pass a crowd where that is worth more than a kilogram elsewhere", () => {
-    const crowd = sampleField({ 90: 10, 97.5: 400, 110: 10 });
+    const crowd = sampleField({ 80: 10, 92.5: 400, 110: 10 });
     const plan = lifting({ objective: "expected-place", field: crowd, part: limited(2) });
     expect(plan.objective).toBe("expected-place");
-    expect(plan.lifts[0]?.attempts[1]?.load.kilograms).toBe(98.5);
+    expect(plan.lifts[0]?.attempts[1]?.load.kilograms).toBe(93.5);
   });
 
   it("say who may load, and count a bar as the rules do", () => {

@@ -1,14 +1,13 @@
 import { describe, expect, it } from "vitest";
-import { ATTEMPT_CONSTANTS } from "../../../src/compute/lifting/attempt-constants.ts";
+import { attemptConstants } from "../../../src/compute/lifting/attempt-constants.ts";
 import { roundLiftsOf } from "../../../src/compute/lifting/lift-line.ts";
 import { type LiftingInput, withIron } from "../../../src/compute/lifting/lifting-input.ts";
 import { planRounds } from "../../../src/compute/lifting/round-lifting.ts";
-import { withOverrides } from "../../../src/compute/overrides/with-overrides.ts";
 import type { Lifting } from "../../../src/models/plan/lifting.ts";
 import { liftResult, sampleAthlete } from "../../support/sample-lifter.ts";
 import { cleanAndJerk, liftingInput, liftPart, roundsCourse } from "../../support/sample-lifting.ts";
 
-const constants = withOverrides(ATTEMPT_CONSTANTS);
+const constants = attemptConstants();
 
 function planned(kind: "load" | "sum-of-loads", more: Partial<LiftingInput> = {}) {
   const course = roundsCourse(cleanAndJerk, 3, 5, 180);

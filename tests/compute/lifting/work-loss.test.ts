@@ -1,9 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { ATTEMPT_CONSTANTS } from "../../../src/compute/lifting/attempt-constants.ts";
+import { attemptConstants } from "../../../src/compute/lifting/attempt-constants.ts";
 import { shareStillLost, workLoss, type MuscleWork } from "../../../src/compute/lifting/work-loss.ts";
-import { withOverrides } from "../../../src/compute/overrides/with-overrides.ts";
 
-const constants = withOverrides(ATTEMPT_CONSTANTS);
+const constants = attemptConstants();
 const squat = { taxes: { legs: 1, "hips-and-back": 0.5, lungs: 0.4 } };
 const legs: readonly MuscleWork[] = [{ muscle: "legs", intensity: 1, minutes: 9 }];
 const arms: readonly MuscleWork[] = [{ muscle: "pull", intensity: 1, minutes: 9 }];

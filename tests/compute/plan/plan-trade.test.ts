@@ -33,8 +33,8 @@ describe("what holding back trades", () => {
 
   it("costs what the finish-time table says of a later end", () => {
     const table = [
-      { finish, firstLift: 600, lifts: 3, loads: [], expected: 62 },
-      { finish: finish + 60, firstLift: 660, lifts: 3, loads: [], expected: 61 },
+      { finish, until: finish, firstLift: 600, lifts: 3, loads: [], expected: 62 },
+      { finish: finish + 60, until: finish + 60, firstLift: 660, lifts: 3, loads: [], expected: 61 },
     ];
     const lifting = { ...lifted.lifting, finishTable: table } as NonNullable<typeof lifted.lifting>;
     const trade = planTrade(a, { ...b, plan: { ...lifted, lifting } }, false);

@@ -1,0 +1,59 @@
+import type { Plan } from "../models/plan/plan.ts";
+import type { MassUnit } from "../models/quantity.ts";
+import { sayKilograms, sayMass, sayMassFigure } from "./mass.ts";
+import { NO_BREAK_SPACE, sayCount } from "./number.ts";
+import { sayShare } from "./share.ts";
+import { sayClock } from "./time.ts";
+
+type Lifting = NonNullable<Plan["parts"][number]["lifting"]>;
+type Lift = Lifting["lifts"][number];
+type FinishRow = Lifting["finishTable"][number];
+
+/** On a row beyond the load that is aimed at. */
+export const ONLY_IF_WELL = "only if it moved well";
+
+/** What ends the day, for everybody. */
+export const MISSES_END =
+  "Two misses in a row end it; with nothing made yet there is one last try, lighter still.";
+
+/** How the loads were chosen. */
+export const sayLiftRule = ({ rule }: Lift): string =>
+  ({
+    programme: "Loads within the usual jumps, chosen for the best expected result.",
+    steps: "Loads by the usual jumps, smaller and smaller.",
+  })[rule];
+
+/**
+ * When a row of the finish-time table holds.
+ *
+ * @example sayFinish({ finish: 406, until: 556, lifts: 0, loads: [] }) // => "6:46 to 9:16"
+ */
+export const sayFinish = ({ finish, until }: FinishRow): string => sayStretch(finish, until);
+
+const sayStretch = (from: number, to: number): string =>
+  sayClock(from) === sayClock(to) ? sayClock(from) : `${sayClock(from)} to ${sayClock(to)}`;
+
+/** What a row of it says: when to lift first, how often, and which loads. The loads stand together where a line breaks. */
+export function sayFinishPlan(row: FinishRow): string {
+  const { firstLift, firstLiftUntil = firstLift, lifts, loads } = row;
+  if (firstLift === undefined || firstLiftUntil === undefined || lifts === 0) return "no time for a lift";
+  const ladder = sayLadder(loads);
+  return `first lift ${sayStretch(firstLift, firstLiftUntil)}, ${sayCount(lifts, "lift", "lifts")}: ${ladder}`;
+}
+
+/** Loads one after the other, the unit once. */
+export const sayLadder = (loads: FinishRow["loads"]): string =>
+  loads
+    .map((load, at) => (at === loads.length - 1 ? sayMass(load) : sayMassFigure(load)))
+    .join(`${NO_BREAK_SPACE}→ `);
+
+/** How to go on from an opener by feel, a sentence each; nothing where the loads are known. */
+export function sayFeel({ feel, lastStart }: Lift, units: MassUnit): readonly string[] {
+  if (!feel) return [];
+  const { lifts, jumpFirst, jumpLater, openerLow, openerHigh, spreadNow, spreadTested } = feel;
+  return [
+    `No lift of yours is known, so only the opener stands here. Test it in the warm-up: the right one lies between ${sayKilograms(openerLow, units)} and ${sayKilograms(openerHigh, units)} for eight athletes of your level in ten.`,
+    `From there go by feel, ${sayCount(lifts, "lift", "lifts")} at most, the last started by ${sayClock(lastStart)}: up to ${sayShare(jumpFirst)} more after an easy opener, then up to ${sayShare(jumpLater)}, half of that once a lift was slow.`,
+    `One tested lift in your file would tell your strength to about ${sayKilograms(spreadTested, units)} instead of ${sayKilograms(spreadNow, units)}, and every load would stand here.`,
+  ];
+}
