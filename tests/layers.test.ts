@@ -342,7 +342,7 @@ describe("the check of names and exports", () => {
   });
 
   it.each([
-    "compute/lifting/plan-attempts.ts",
+    "compute/lifting/best-ladder.ts",
     "components/Tape.astro",
     "pages/index.astro",
     "pages/404.astro",

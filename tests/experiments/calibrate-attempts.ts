@@ -1,66 +1,45 @@
 /**
  * How far the chance of a lift can be trusted, and whether planned attempts beat rules of thumb. Run by hand:
  *
- *   node tests/experiments/calibrate-attempts.ts <table of lift results> [lifter-days to simulate]
+ *   node tests/experiments/calibrate-attempts.ts <table of lift results> [lifter-days to simulate] [held-out]
+ *
+ * Scored are lifters that were kept out of the fit: three in ten of the table, or with `held-out` all of them, where the table
+ * holds nobody else. Results: calibrate-attempts.md.
  */
 import { BEST_LIFT_CONSTANTS } from "../../src/compute/capacity/best-lift-constants.ts";
-import { ATTEMPT_CONSTANTS, type AttemptConstants } from "../../src/compute/lifting/attempt-constants.ts";
-import type { AttemptPlan, Stop } from "../../src/compute/lifting/attempt-problem.ts";
-import { isStop } from "../../src/compute/lifting/attempt-problem.ts";
-import type { Candidate } from "../../src/compute/lifting/candidate-loads.ts";
-import { chooseAttempts, type OpenProblem } from "../../src/compute/lifting/choose-attempts.ts";
+import type { KnownBy } from "../../src/compute/capacity/known-by.ts";
+import { strengthOfDay } from "../../src/compute/capacity/strength-of-day.ts";
+import { attemptConstants } from "../../src/compute/lifting/attempt-constants.ts";
+import type { AttemptWindow } from "../../src/compute/lifting/attempt-times.ts";
+import { both, chancesByDay, DAY_WEIGHTS, totalOf, without } from "../../src/compute/lifting/day-grid.ts";
 import {
   type Belief,
   beliefBefore,
-  type LiftKind,
   openerMargin,
   spreadOfAttempt,
 } from "../../src/compute/lifting/day-strength.ts";
+import type { Slot } from "../../src/compute/lifting/ladder-problem.ts";
+import { ladderRules } from "../../src/compute/lifting/ladder-rules.ts";
 import { attemptLoss } from "../../src/compute/lifting/lift-today.ts";
-import { liftingClock } from "../../src/compute/lifting/lifting-clock.ts";
-import { makeChance, updateBelief } from "../../src/compute/lifting/make-chance.ts";
-import { objectiveOf, withoutLiftPriced } from "../../src/compute/lifting/objective.ts";
+import type { LiftingTask } from "../../src/compute/lifting/lifting-task.ts";
+import { planLadder, slotsOf } from "../../src/compute/lifting/plan-ladder.ts";
+import { shareStillLost } from "../../src/compute/lifting/work-loss.ts";
 import { withOverrides } from "../../src/compute/overrides/with-overrides.ts";
+import { kilograms } from "../../src/models/quantity.ts";
 import { createRandom, type Random } from "../../src/numerics/random.ts";
 import { isHeldOut, type LiftResultLine, readLiftResults } from "./lift-results.ts";
 
-const constants = withOverrides(ATTEMPT_CONSTANTS);
+const constants = attemptConstants();
 const bests = withOverrides(BEST_LIFT_CONSTANTS);
 
-/** Mean strength of a day over the best of 24 months, by how many results that is the best of (public results). */
-const MEANS = { overhead: [1.088, 1.046, 1.023, 1.004], slow: [1.07, 1.034, 1.012, 0.996] } as const;
-
-const groupOf = (results: number): 0 | 1 | 2 | 3 =>
-  results >= 8 ? 3 : results >= 4 ? 2 : results >= 2 ? 1 : 0;
-
-/** The belief before the day of a lifter with a record. */
-function recordOf({ best = 0, results, overheadCatch }: LiftResultLine): {
-  kilograms: number;
-  spread: number;
-} {
-  const group = groupOf(results);
-  const spreads = overheadCatch
-    ? [
-        bests.snatchSpreadOneResult,
-        bests.snatchSpreadFewResults,
-        bests.snatchSpreadSomeResults,
-        bests.snatchSpreadManyResults,
-      ]
-    : [
-        bests.slowSpreadOneResult,
-        bests.slowSpreadFewResults,
-        bests.slowSpreadSomeResults,
-        bests.slowSpreadManyResults,
-      ];
-  return {
-    kilograms: best * MEANS[overheadCatch ? "overhead" : "slow"][group],
-    spread: best * (spreads[group] ?? 0),
-  };
-}
+const knownBy = ({ results }: LiftResultLine): KnownBy =>
+  results >= 4 ? "many-results" : results >= 2 ? "few-results" : "one-result";
 
 /* Calibration. */
 
 type Forecast = { readonly chance: number; readonly made: boolean };
+
+const slotOf = (): Slot => ({ start: 0, rest: 120, strength: 1, recovered: 1 });
 
 /** The chance of every attempt as coaches chose them: the opener tells of the day, each result of the next attempt. */
 function forecastsOf(line: LiftResultLine): readonly Forecast[] {
@@ -68,30 +47,32 @@ function forecastsOf(line: LiftResultLine): readonly Forecast[] {
   if (!opener) return [];
   const margin = openerMargin(opener.load, line.best, line, constants);
   const spread = spreadOfAttempt(opener.load + margin, line, constants);
-  let belief: Belief = { mean: opener.load + margin, spread: spread.day, noise: spread.noise };
-  return line.attempts.map(({ load, made }) => {
-    const chance = makeChance(load, belief);
-    belief = updateBelief(belief, load, made);
+  const slip = line.overheadCatch ? constants.snatchMiss : constants.slowMiss;
+  const belief: Belief = { mean: opener.load + margin, spread: spread.day, noise: spread.noise, slip };
+  let weights: Float64Array = DAY_WEIGHTS;
+  return line.attempts.map(({ load, made }, at) => {
+    const chances = chancesByDay(load, slotOf(), at === 0, belief);
+    const chance = totalOf(both(weights, chances)) / totalOf(weights);
+    weights = made ? both(weights, chances) : without(weights, chances);
     return { chance, made };
   });
 }
 
-const logLoss = (forecasts: readonly Forecast[]): number =>
-  forecasts.reduce((sum, { chance, made }) => {
-    const held = Math.min(0.99, Math.max(0.01, chance));
-    return sum - Math.log(made ? held : 1 - held);
-  }, 0) / forecasts.length;
-
-const brier = (forecasts: readonly Forecast[]): number =>
-  forecasts.reduce((sum, { chance, made }) => sum + (chance - (made ? 1 : 0)) ** 2, 0) / forecasts.length;
-
 const mean = (values: readonly number[]): number =>
   values.reduce((sum, value) => sum + value, 0) / values.length;
 
-function reportCalibration(title: string, forecasts: readonly Forecast[]): void {
-  console.log(
-    `${title}: ${forecasts.length} attempts, log loss ${logLoss(forecasts).toFixed(4)}, Brier ${brier(forecasts).toFixed(4)}`,
+const logLoss = (forecasts: readonly Forecast[]): number =>
+  mean(
+    forecasts.map(({ chance, made }) => {
+      const held = Math.min(0.99, Math.max(0.01, chance));
+      return -Math.log(made ? held : 1 - held);
+    }),
   );
+
+const percent = (share: number): string => `${(100 * share).toFixed(1)} %`;
+
+function reportCalibration(title: string, forecasts: readonly Forecast[]): void {
+  console.log(`${title}: ${forecasts.length} attempts, log loss ${logLoss(forecasts).toFixed(4)}`);
   for (let tenth = 0; tenth < 10; tenth++) {
     const inside = forecasts.filter(({ chance }) => Math.min(9, Math.floor(chance * 10)) === tenth);
     if (inside.length < 500) continue;
@@ -103,198 +84,254 @@ function reportCalibration(title: string, forecasts: readonly Forecast[]): void 
   }
 }
 
-const percent = (share: number): string => `${(100 * share).toFixed(1)} %`;
-
 /* Simulated days. */
 
 type Situation = {
   readonly name: string;
+  /** Seconds; absent where no clock runs. */
   readonly length?: number;
   readonly attempts: number;
-  readonly rising: boolean;
+  readonly rising?: true;
+  /** Share of strength lost at the opening. */
+  readonly loss?: number;
 };
 
 const SITUATIONS: readonly Situation[] = [
   { name: "three attempts, loads rise", attempts: 3, rising: true },
-  { name: "three attempts, any load", attempts: 3, rising: false },
-  { name: "window of 6 min", length: 360, attempts: 6, rising: false },
-  { name: "window of 4 min", length: 240, attempts: 6, rising: false },
+  { name: "three attempts, any load", attempts: 3 },
+  { name: "window of 4 min, fresh", length: 240, attempts: 6 },
+  { name: "window of 6 min, fresh", length: 360, attempts: 6 },
+  { name: "window of 7 min after hard work", length: 420, attempts: 6, loss: 0.17 },
+  { name: "window of 10 min after hard work", length: 600, attempts: 6, loss: 0.17 },
 ];
 
 type World = {
   readonly name: string;
-  readonly noise: (fitted: number) => number;
+  readonly noise: number;
   readonly strength: number;
   readonly spread: number;
 };
 
 /** Both ends of the bracket of the slope, and an athlete weaker, less known and noisier than believed. */
 const WORLDS: readonly World[] = [
-  { name: "steep end", noise: (fitted) => fitted, strength: 1, spread: 1 },
-  { name: "flat end", noise: (fitted) => 1.45 * fitted, strength: 1, spread: 1 },
-  { name: "worse than believed", noise: (fitted) => 1.45 * fitted, strength: 0.95, spread: 1.3 },
+  { name: "steep end", noise: 1, strength: 1, spread: 1 },
+  { name: "flat end", noise: 1.45, strength: 1, spread: 1 },
+  { name: "worse than believed", noise: 1.45, strength: 0.95, spread: 1.3 },
 ];
 
-const wholeKilograms = (low: number, high: number): readonly Candidate[] =>
-  Array.from({ length: Math.floor(high) - Math.ceil(low) + 1 }, (_, at) => ({
-    kilograms: Math.ceil(low) + at,
-    side: { kg: 0, lb: 0 },
-  }));
+/** Where the strength stands so many seconds after the opening. */
+const stillLost = ({ loss = 0 }: Situation, since: number): number =>
+  loss * shareStillLost(since, constants.fastSeconds, constants.slowSecondsOverlap, constants.fastShare);
 
-function problemOf(
-  belief: Belief,
-  kind: LiftKind,
-  situation: Situation,
-  known: AttemptConstants,
-): OpenProblem {
-  const clock = liftingClock(
-    {
-      ...(situation.length !== undefined && { length: situation.length }),
-      attempts: situation.attempts,
-      reps: 1,
-      earliest: 0,
-      mayWait: false,
-      lateLift: false,
-    },
-    known,
-  );
-  if (!clock) throw new Error("no time to lift");
-  return {
-    ...clock,
-    belief,
-    begins: [0],
-    strength: (_since, rest, attempts) => 1 - attemptLoss(rest, 1, known) - known.attemptCost * attempts,
-    change: () => 0,
-    worth: withoutLiftPriced(
-      objectiveOf({ objective: "expected-lift" }, false),
-      belief.mean,
-      known.noLiftCost,
-    ),
-    counts: "best",
-    rising: situation.rising,
-    standard: beliefBefore({ kilograms: 100, spread: (100 * belief.spread) / belief.mean }, 0, kind, known),
-  };
-}
-
-/** Fixed shares of the best lift, evenly spread over the same time; a missed load is repeated. */
-function shares(problem: OpenProblem, best: number, rungs: readonly number[]): AttemptPlan | Stop {
-  const { step, lift, lastStart, gaps } = problem;
-  const fits = Math.min(problem.attempts, Math.floor(lastStart / (gaps[0] ?? 1)) + 1, rungs.length);
-  const gap = fits > 1 ? Math.floor(lastStart / (fits - 1)) : 0;
-  const follow = (attempt: number, rung: number): AttemptPlan | Stop => {
-    const share = rungs[rung];
-    if (attempt >= fits || share === undefined) return { stop: "no-attempts" };
-    const start = attempt * gap;
-    return {
-      load: Math.floor(share * best),
-      start,
-      strength: problem.strength(start * step, attempt === 0 ? Infinity : gap * step - lift, attempt),
-      chance: NaN,
-      made: follow(attempt + 1, rung + 1),
-      missed: follow(attempt + 1, rung),
-    };
-  };
-  return follow(0, 0);
-}
-
-/** Opens with 85 % and adds 5 kg for as long as it is made and time is left. */
-function addFive(problem: OpenProblem, best: number): AttemptPlan | Stop {
-  const { step, lift, lastStart, gaps } = problem;
-  const gap = gaps[0] ?? 1;
-  const follow = (attempt: number, load: number): AttemptPlan | Stop => {
-    const start = attempt * gap;
-    if (attempt >= problem.attempts || start > lastStart) return { stop: "no-time" };
-    const rest = attempt === 0 ? Infinity : gap * step - lift;
-    return {
-      load,
-      start,
-      strength: problem.strength(start * step, rest, attempt),
-      chance: NaN,
-      made: follow(attempt + 1, load + 5),
-      missed: { stop: "no-gain" },
-    };
-  };
-  return follow(0, Math.floor(0.85 * best));
-}
-
-/** Best made load of one simulated day; 0 when nothing is made. Attempts take their noise from `draws`, so plans share their luck. */
-function live(plan: AttemptPlan | Stop, strength: number, noise: number, draws: readonly number[]): number {
-  let at = plan;
-  let best = 0;
-  for (let attempt = 0; !isStop(at); attempt++) {
-    const made = at.strength * strength + noise * (draws[attempt] ?? 0) >= at.load;
-    if (made) best = Math.max(best, at.load);
-    at = made ? at.made : at.missed;
+function windowOf({ length, attempts, loss, rising }: Situation): AttemptWindow {
+  const lift = constants.liftSeconds;
+  if (length === undefined) {
+    const gap = lift + constants.fullRest;
+    const lastStart = attempts * gap;
+    return { earliest: 0, breath: 0, lastStart, gap, longestGap: gap, lift, attempts };
   }
-  return best;
+  const breath = loss === undefined || rising ? 0 : constants.breathHalfTime * Math.log2(5);
+  const longestGap = lift + constants.longestRest;
+  const gap = lift + constants.smallestRest;
+  return {
+    earliest: loss === undefined ? 0 : constants.firstLiftAfter,
+    breath,
+    lastStart: length - constants.lateMargin - lift,
+    gap,
+    longestGap,
+    lift,
+    attempts,
+  };
+}
+
+/** A lifter with a record, ready to be planned with whole kilograms. */
+function taskOf(line: LiftResultLine, situation: Situation, window: AttemptWindow): LiftingTask {
+  const best = line.best ?? 0;
+  const known = knownBy(line);
+  const day = strengthOfDay(best, known, line.overheadCatch, bests);
+  const doubt = constants.lossDoubt * stillLost(situation, window.lastStart / 2);
+  const belief = beliefBefore(
+    { kilograms: best * day.mean, spread: best * day.spread },
+    doubt,
+    line,
+    constants,
+  );
+  const lifted = {
+    best: {
+      kilograms: kilograms(best),
+      spread: kilograms(best * day.spread),
+      doubt: 0,
+      basis: "tested",
+      known,
+      from: "",
+    },
+    bestForReps: best,
+    line: { pieces: [{ reps: 1 }] },
+  } as unknown as Parameters<typeof ladderRules>[0];
+  const loads = Array.from({ length: Math.ceil(0.75 * best) }, (_, at) => Math.floor(0.5 * best) + at);
+  const today = {
+    strength: (since: number, rest: number, attempts: number) =>
+      (1 - stillLost(situation, since)) * (1 - attemptLoss(rest, 1, constants)) -
+      constants.attemptCost * attempts,
+    loss: { at: (since: number) => stillLost(situation, since), overlap: 1 },
+  };
+  const standard = beliefBefore({ kilograms: 100, spread: 100 * day.spread }, 0, line, constants);
+  const problem = {
+    ...ladderRules(lifted, constants),
+    loads,
+    openers: loads,
+    belief,
+    change: () => 0,
+    worth: (made: number | undefined) => made ?? 0,
+    rising: situation.rising ?? false,
+    lowestAfterMiss: constants.lowestAfterMiss,
+    triesForFirst: constants.triesForFirst,
+    gainWorthIt: constants.gainWorthIt,
+  };
+  return { today, problem, standard } as unknown as LiftingTask;
+}
+
+/** What somebody lifts: loads while all is made, loads after misses without any made lift, misses in a row that end it. */
+type Policy = {
+  readonly loads: readonly number[];
+  readonly lower: readonly number[];
+  readonly ends: number;
+  readonly slots: readonly Slot[];
+};
+
+/** Fixed shares of the best as far as strength is back, evenly over the same time; a missed load is repeated. */
+function shares(
+  line: LiftResultLine,
+  situation: Situation,
+  window: AttemptWindow,
+  rungs: readonly number[],
+): Policy {
+  const first = window.earliest;
+  const fits = Math.min(window.attempts, Math.floor((window.lastStart - first) / window.gap) + 1);
+  const count = Math.max(1, window.gap === window.longestGap ? window.attempts : fits);
+  const gap =
+    window.gap === window.longestGap ? window.gap : count > 1 ? (window.lastStart - first) / (count - 1) : 0;
+  const today = taskOf(line, situation, window).today;
+  const slots = slotsOf(
+    today,
+    Array.from({ length: count }, (_, at) => first + at * gap),
+    window,
+  );
+  const loads = rungs.slice(0, count).map((share, at) => {
+    const back = slots[at]?.recovered ?? 1;
+    return Math.floor(share * back * (line.best ?? 0));
+  });
+  return { loads, lower: Array.from({ length: count }, () => loads[0] ?? 0), ends: Infinity, slots };
+}
+
+type Day = { readonly best: number; readonly misses: number; readonly left: boolean };
+
+/** One day that follows a policy. Attempts take their noise from `draws`, so policies share their luck. */
+function live(
+  { loads, lower, ends, slots }: Policy,
+  makes: (load: number, strength: number, attempt: number) => boolean,
+): Day {
+  let [best, misses, inRow, rung] = [0, 0, 0, 0];
+  for (let attempt = 0; attempt < slots.length && rung < loads.length; attempt++) {
+    const load = (best === 0 && misses > 0 ? lower[misses - 1] : loads[rung]) ?? 0;
+    if (makes(load, slots[attempt]?.strength ?? 1, attempt)) {
+      best = Math.max(best, load);
+      inRow = 0;
+      if (load >= (loads[0] ?? 0)) rung++;
+      continue;
+    }
+    misses++;
+    inRow++;
+    if (best > 0 ? inRow >= ends : lower[misses - 1] === undefined) break;
+  }
+  return { best, misses, left: misses > 0 };
 }
 
 const DAYS_EACH = 40;
 
 function simulate(lines: readonly LiftResultLine[], random: Random): void {
   for (const situation of SITUATIONS) {
-    const results = new Map<string, number[]>();
-    let ruleUsed = 0;
+    const days = new Map<string, Day[]>();
+    let [programme, planned] = [0, 0];
+    const window = windowOf(situation);
     for (const line of lines) {
-      const record = recordOf(line);
-      const belief = beliefBefore(record, 0, line, constants);
-      const problem = problemOf(belief, line, situation, constants);
-      const width = Math.hypot(belief.spread, belief.noise);
-      const loads = wholeKilograms(Math.max(10, record.kilograms - 3 * width), record.kilograms + 2 * width);
-      const chosen = chooseAttempts(problem, loads, [], 0, constants);
-      if (chosen.rule === "fixed-percentages") ruleUsed++;
-      const plans: readonly (readonly [string, AttemptPlan | Stop])[] = [
-        ["plan", chosen.plan],
-        ["85/92/97 % of the record", shares(problem, line.best ?? 0, [0.85, 0.92, 0.97])],
-        ["85/92/97 % of today", shares(problem, record.kilograms, [0.85, 0.92, 0.97])],
-        ["+5 kg until a miss", addFive(problem, record.kilograms)],
+      const task = taskOf(line, situation, window);
+      const { chosen, problem } = planLadder(task, window, constants);
+      planned++;
+      if (chosen.rule === "programme") programme++;
+      const six = [0.8, 0.86, 0.91, 0.95, 0.98, 1];
+      const policies: readonly (readonly [string, Policy])[] = [
+        ["plan", { ...chosen, ends: 2, slots: problem.slots }],
+        ["85/92/97 %", shares(line, situation, window, [0.85, 0.92, 0.97])],
+        ["six steps 80 to 100 %", shares(line, situation, window, six)],
       ];
-      const fitted = spreadOfAttempt(record.kilograms, line, constants).noise;
+      const { belief } = task.problem;
+      const fitted = belief.noise / constants.caution;
       for (const world of WORLDS) {
         for (let day = 0; day < DAYS_EACH; day++) {
-          const strength = world.strength * record.kilograms + world.spread * record.spread * random.normal();
+          const strength = world.strength * belief.mean + world.spread * belief.spread * random.normal();
           // Lifters differ in how even they are.
-          const noise = world.noise(fitted) * Math.exp(0.2 * random.normal());
+          const noise = world.noise * fitted * Math.exp(0.2 * random.normal());
           const draws = Array.from({ length: 8 }, () => random.normal());
-          for (const [name, plan] of plans) {
+          const slips = Array.from({ length: 8 }, () => random.uniform() < belief.slip);
+          for (const [name, policy] of policies) {
             const key = `${world.name}|${name}`;
-            const share = live(plan, strength, noise, draws) / record.kilograms;
-            const list = results.get(key) ?? [];
-            if (list.length === 0) results.set(key, list);
-            list.push(share);
+            const list = days.get(key) ?? [];
+            if (list.length === 0) days.set(key, list);
+            const made = live(
+              policy,
+              (load, there, attempt) =>
+                !(attempt > 0 && slips[attempt]) && there * strength + noise * (draws[attempt] ?? 0) >= load,
+            );
+            list.push({ ...made, best: made.best / belief.mean });
           }
         }
       }
     }
-    console.log(`${situation.name} (fixed percentages used for ${ruleUsed} of ${lines.length} lifter-days)`);
-    for (const [key, list] of results) {
+    console.log(`${situation.name} (loads by the programme for ${programme} of ${planned} lifter-days)`);
+    for (const [key, list] of days) {
       const [world = "", name = ""] = key.split("|");
-      const none = list.filter((share) => share === 0).length / list.length;
+      const best = mean(list.map((day) => day.best));
+      const none = mean(list.map((day) => (day.best === 0 ? 1 : 0)));
+      const misses = mean(list.map((day) => day.misses));
+      const left = mean(list.map((day) => (day.left ? 1 : 0)));
       console.log(
-        `  ${world.padEnd(20)} ${name.padEnd(26)} best made ${percent(mean(list))} of strength, no lift ${(100 * none).toFixed(2)} %`,
+        `  ${world.padEnd(20)} ${name.padEnd(22)} best made ${percent(best)} of strength, no lift ${(100 * none).toFixed(2)} %, misses ${misses.toFixed(2)}, ladder left ${percent(left)}`,
       );
     }
   }
 }
 
-const [path, count = "1000"] = process.argv.slice(2);
+const [path, count = "1000", whole] = process.argv.slice(2);
 if (path === undefined) throw new Error("name the table of lift results");
-const lines = readLiftResults(path).filter((line) => line.attempts.length > 0 && isHeldOut(line));
+if (whole !== undefined && whole !== "held-out")
+  throw new Error(`"${whole}": only \`held-out\` can stand there`);
+const lines = readLiftResults(path).filter(
+  (line) => line.attempts.length > 0 && (whole === "held-out" || isHeldOut(line)),
+);
 const forecasts = lines.map(forecastsOf);
 console.log(
-  `${lines.length} held-out lifter-days of ${new Set(lines.map(({ lifter }) => lifter)).size} lifters`,
+  `${lines.length} lifter-days of ${new Set(lines.map(({ lifter }) => lifter)).size} lifters, ${
+    whole === "held-out"
+      ? "all of the table, which holds only lifters kept out"
+      : "three in ten of the table, kept out by their number"
+  }`,
 );
+for (const attempt of [0, 1, 2]) {
+  for (const [name, overhead] of [
+    ["clean and jerk", false],
+    ["snatch", true],
+  ] as const) {
+    const some = forecasts
+      .filter((_, at) => lines[at]?.overheadCatch === overhead)
+      .flatMap((each) => each.slice(attempt, attempt + 1));
+    reportCalibration(`attempt ${attempt + 1}, ${name}`, some);
+  }
+}
 reportCalibration(
   "openers",
   forecasts.flatMap((each) => each.slice(0, 1)),
 );
-for (const attempt of [1, 2]) {
-  reportCalibration(
-    `attempt ${attempt + 1}`,
-    forecasts.flatMap((each) => each.slice(attempt, attempt + 1)),
-  );
-}
-reportCalibration("all attempts", forecasts.flat());
 const known = lines.filter((line) => line.best !== undefined);
 const every = Math.max(1, Math.floor(known.length / Number(count)));
 simulate(

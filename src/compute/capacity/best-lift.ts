@@ -18,6 +18,8 @@ export type BestLift = {
   readonly basis: "tested" | "estimated" | "related" | "level";
   /** How much it tells of the strength of a day, where it rests on a result. */
   readonly known?: KnownBy;
+  /** Its own error as a share, without how days differ: which of several lifts it follows from most surely. */
+  readonly doubt: number;
   /** What it rests on, in the words and numbers of the athlete's file. */
   readonly from: string;
 };
@@ -106,16 +108,17 @@ function fromResult(
   const factor = single.mean * discount;
   const best = (carried.kilograms + inKilograms(result.load)) * factor;
   const perRep = (singleOverLoad(reps + 1)?.mean ?? single.mean) / single.mean - 1;
-  const error = Math.hypot(
-    daySpread,
+  const doubt = Math.hypot(
     constants.driftPerYear * years,
     single.disagreement / single.mean,
     constants.repErrorPerRep * (reps - 1),
     result.inReserve > 0 ? constants.reserveError * perRep : 0,
     result.approximate ? constants.approximateError : 0,
   );
+  const error = Math.hypot(daySpread, doubt);
   return {
     kilograms: kilograms(Math.max(0, best - carried.kilograms)),
+    doubt,
     spread: kilograms(Math.hypot(best * error, carried.kilograms * carried.error * Math.abs(factor - 1))),
     basis: reps === 1 ? "tested" : "estimated",
     from: sayResult(result),
@@ -176,18 +179,17 @@ function fromRelated(
       });
   const found = reach(movement, STEPS_AWAY, [movement.id]);
   return found.reduce<BestLift | undefined>(
-    (best, lift) => (!best || relative(lift) < relative(best) ? lift : best),
+    (best, lift) => (!best || lift.doubt < best.doubt ? lift : best),
     undefined,
   );
 }
-
-const relative = (lift: BestLift): number => lift.spread / lift.kilograms;
 
 function scaled(best: BestLift, of: Movement, ratio: number, ratioError: number): BestLift {
   const value = best.kilograms * ratio;
   return {
     kilograms: kilograms(value),
-    spread: kilograms(value * Math.hypot(relative(best), ratioError)),
+    spread: kilograms(value * Math.hypot(best.spread / best.kilograms, ratioError)),
+    doubt: Math.hypot(best.doubt, ratioError),
     basis: "related",
     from: best.basis === "related" ? `${of.name}, from ${best.from}` : `${of.name}: ${best.from}`,
   };
@@ -208,6 +210,7 @@ function fromLevel(athlete: Athlete, movement: Movement, constants: Constants): 
   return {
     kilograms: kilograms(value),
     spread: kilograms(value * error),
+    doubt: error,
     basis: "level",
     from: `level ${athlete.level}, ${athlete.bodyMass === undefined ? "body mass not stated" : "body mass"}`,
   };

@@ -75,7 +75,7 @@ export const ATTEMPT_CONSTANTS = {
     unit: "share",
     range: [0, 0.3],
     does: "overhead catch: the same",
-    source: `${FITTED}`,
+    source: FITTED,
     confidence: "measured",
   },
   caution: {

@@ -39,7 +39,7 @@ const loadAt = ({ rung, down }: Standing, { loads, lower }: Ladder): number =>
 /** After a made lift the next rung; after one below the opener the opener itself. */
 const afterMade = (at: Standing, load: number, { loads }: Ladder): Standing => ({
   ...at,
-  rung: load < (loads[0] ?? 0) ? 0 : at.rung + 1,
+  rung: load < loads[0] ? 0 : at.rung + 1,
   inRow: 0,
   down: 0,
   best: Math.max(at.best ?? 0, load),
@@ -74,7 +74,10 @@ export function outcomesOf(
   for (const [number, slot] of slots.entries()) {
     const next: typeof standing = new Map();
     const go = (at: Standing, weights: Float64Array): void => {
-      if (at.down === 0 && at.rung >= ladder.loads.length) return end(at, weights);
+      if (at.down === 0 && at.rung >= ladder.loads.length) {
+        end(at, weights);
+        return;
+      }
       const key = `${at.rung}|${at.inRow}|${at.down}|${at.misses}|${at.best}`;
       const there = next.get(key);
       next.set(key, {

@@ -126,7 +126,7 @@ export const LADDER_CONSTANTS = {
     unit: "factor",
     range: [0.8, 1.5],
     does: "heaviest load of a day over the best, four results or more",
-    source: `${TAIL}`,
+    source: TAIL,
     confidence: "measured",
   },
   mostFewResults: {
@@ -134,7 +134,7 @@ export const LADDER_CONSTANTS = {
     unit: "factor",
     range: [0.8, 1.5],
     does: "the same, two or three results",
-    source: `${TAIL}`,
+    source: TAIL,
     confidence: "measured",
   },
   mostOneResult: {
@@ -142,7 +142,7 @@ export const LADDER_CONSTANTS = {
     unit: "factor",
     range: [0.8, 1.5],
     does: "the same, one result",
-    source: `${TAIL}`,
+    source: TAIL,
     confidence: "measured",
   },
   mostOfSeveral: {

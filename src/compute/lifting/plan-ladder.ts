@@ -95,10 +95,9 @@ export function expectedOfStandard(
   constants: AttemptConstants,
 ): number {
   const { standard, problem: own } = task;
-  const { opener: _opener, jump: _jump, ...free } = own;
+  const { steps, rising, lowestAfterMiss, triesForFirst, gainWorthIt } = own;
   const problem: LadderProblem = {
-    ...free,
-    slots,
+    ...{ slots, steps, rising, lowestAfterMiss, triesForFirst, gainWorthIt },
     belief: standard,
     loads: STANDARD_LOADS,
     openers: STANDARD_LOADS,

@@ -32,6 +32,7 @@ const liftOf =
     const value = own ?? 82 * typical;
     return {
       kilograms: kilograms(value),
+      doubt: 0,
       spread: kilograms(0.1 * value),
       basis: own === undefined ? "level" : "tested",
       from: "test",
