@@ -28,7 +28,7 @@ it("attempts are said with their branches", () => {
     150,
   );
   expect(drawing?.textAlternative.replaceAll("\u00a0", " ")).toBe(
-    "Attempt 1: 58 kg at 10:15, made 95% of the time; if missed, again at 11:45. Attempt 2: 63 kg at 12:25, made 80% of the time; if missed, again at 14:25. Attempt 3: 66 kg at 15:05, made 50% of the time; if missed, stop, no time for another.",
+    "Attempt 1: 58 kg at 10:15, made 95% of the time; if missed, again at 12:25. Attempt 2: 63 kg at 12:25, made 80% of the time; if missed, again at 15:05. Attempt 3: 66 kg at 15:05, made 50% of the time; if missed, done.",
   );
 });
 

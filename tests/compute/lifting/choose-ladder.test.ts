@@ -45,7 +45,7 @@ describe("the ladder chosen", () => {
         loads: Array.from({ length: 20 }, (_, at) => 95 + 2.5 * at),
         // Mean 0.999 and spread 4.5 % of 120 kg; noise 1.25 x sqrt(0.5105) x (3.1 + 0.033 x 119.9).
         belief: { mean: 119.9, spread: 5.4, noise: 6.303, slip: 0.03 },
-        slots: slotsWith(1, rested, rested, rested, rested, rested).map((slot) => ({
+        slots: slotsWith(1, ...[1, 2, 3, 4, 5].map((before) => rested - 0.004 * before)).map((slot) => ({
           ...slot,
           recovered: 1,
         })),
