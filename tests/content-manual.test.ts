@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
+import { MODEL_TABLES, SETTABLE } from "../src/compute/model-tables.ts";
 import type { AthleteContext } from "../src/reading/athlete-file/context.ts";
 import type { Checked } from "../src/models/fault.ts";
 import { liftFinder, movementFinder } from "../src/reading/names/find-movement.ts";
@@ -79,7 +80,7 @@ function run({ kind, text }: Example): Checked<unknown> {
     case "band":
       return bandReader(context)(file);
     case "settings":
-      return readYaml(file, settingsSchema(context.gyms), { scalars: "text" });
+      return readYaml(file, settingsSchema(context.gyms, SETTABLE), { scalars: "text" });
     case "field":
       return readField(file);
     default:
@@ -115,7 +116,7 @@ describe("the manual", () => {
       athleteSchema(context).in.shape,
       gymSchema.in.shape,
       competitionSchema(findMovement).in.shape,
-      settingsSchema([]).in.shape,
+      settingsSchema([], SETTABLE).in.shape,
     ];
     const missing = shapes
       .flatMap((shape) => Object.keys(shape))
@@ -164,5 +165,24 @@ describe("the quantities of the manual", () => {
     expect(written("not known").map(answerWord)).toEqual(["unknown", "unknown", "unknown"]);
     expect(written("cannot do it").map(answerWord)).toEqual(["cannot", "cannot", "cannot"]);
     expect(written("unusual, but right").map((text) => readBodyMass(text).ok)).toEqual([true]);
+  });
+});
+
+describe("the numbers of the model that the manual names", () => {
+  const rows = [...manual.matchAll(/^\| (`\w+`(?:, `\w+`)*) \| [^|]+ \| ([\d., ]+) \|$/gm)].flatMap(
+    ([, names = "", values = ""]) =>
+      names
+        .split(", ")
+        .map((name, at) => [name.replaceAll("`", ""), Number(values.split(", ")[at])] as const),
+  );
+
+  it("are there, and are as it says", () => {
+    const numbers = new Map(
+      MODEL_TABLES.flatMap(({ constants }) =>
+        Object.entries(constants).map(([name, { value }]) => [name, value] as const),
+      ),
+    );
+    expect(rows.length).toBeGreaterThan(8);
+    expect(rows.filter(([name, value]) => numbers.get(name) !== value)).toEqual([]);
   });
 });

@@ -40,3 +40,6 @@ export type ModelConstants = Readonly<Record<string, ModelConstant>>;
 /** The least and the most a constant can be. */
 export const rangeOf = ({ unit, range }: Pick<ModelConstant, "unit" | "range">): readonly [number, number] =>
   range ?? CONSTANT_UNITS[unit];
+
+/** The names a coach may set under `overrides:`, each with the least and the most it can be. */
+export type SettableConstants = ReadonlyMap<string, readonly [least: number, most: number]>;

@@ -8,6 +8,7 @@ import { readLibrary } from "./data-folder/read-library.ts";
 import { sortFiles, type SortedFiles } from "./data-folder/sort-files.ts";
 import type { Data, DataRead } from "../models/data.ts";
 import type { Checked, Fault } from "../models/fault.ts";
+import type { SettableConstants } from "../models/model-constant.ts";
 import type { Field } from "../models/field.ts";
 import { idOfFile } from "./files/id-of-file.ts";
 import { liftFinder, movementFinder } from "./names/find-movement.ts";
@@ -28,8 +29,12 @@ import type { Workout } from "../models/workout.ts";
  * Reads everything people wrote, and takes it only where nothing at all is wrong. All faults of all files are told at once,
  * in the order of files and lines. Never throws.
  */
-export function readData(builtIn: readonly SourceFile[], own: readonly SourceFile[]): Checked<Data> {
-  const { read, faults } = readFiles(builtIn, own);
+export function readData(
+  builtIn: readonly SourceFile[],
+  own: readonly SourceFile[],
+  settable: SettableConstants = new Map(),
+): Checked<Data> {
+  const { read, faults } = readFiles(builtIn, own, settable);
   const { notices } = read;
   return faults.length > 0 ? { ok: false, faults } : { ok: true, value: { ...read, unmade: [] }, notices };
 }
@@ -44,15 +49,20 @@ export type FilesRead = ReadFiles & {
 /**
  * Reads everything people wrote: the built-in library and the own data folder, whose files replace built-in ones of the
  * same name. References are checked: movements by any of their names, gyms, workouts, competitions, fields, options. What
- * can be read is there though other files have faults. Never throws.
+ * can be read is there though other files have faults. `settable` are the numbers of the model that settings may name. Never
+ * throws.
  */
-export function readFiles(builtIn: readonly SourceFile[], own: readonly SourceFile[]): FilesRead {
+export function readFiles(
+  builtIn: readonly SourceFile[],
+  own: readonly SourceFile[],
+  settable: SettableConstants = new Map(),
+): FilesRead {
   const files = sortFiles(builtIn, own);
   const collector = makeCollector();
   collector.faults.push(...files.faults);
   const { library, broken } = readLibrary(files.of, collector);
   const gymIds = files.of.gyms.map(({ path }) => idOfFile(path));
-  const settings = readSettings(files, gymIds, collector) ?? USUAL_SETTINGS;
+  const settings = readSettings(files, settingsSchema(gymIds, settable), collector) ?? USUAL_SETTINGS;
   const findMovement = movementFinder(library.movements);
   const gyms = readEach(files.of.gyms, (file) => readYaml(file, gymSchema, { scalars: "text" }), collector);
   const competitions = readEach(
@@ -89,11 +99,11 @@ export function readFiles(builtIn: readonly SourceFile[], own: readonly SourceFi
   return { read, files: files.of, faults: inReadingOrder(faults), consequences, context };
 }
 
-function readSettings(files: SortedFiles, gymIds: readonly string[], collector: Collector) {
+function readSettings(files: SortedFiles, schema: ReturnType<typeof settingsSchema>, collector: Collector) {
   if (!files.settings) return undefined;
   // An empty settings file is the same as none.
   if (files.settings.text.replace(/^\s*(?:#.*)?$/gm, "").trim() === "") return undefined;
-  return collector.take(readYaml(files.settings, settingsSchema(gymIds), { scalars: "text" }));
+  return collector.take(readYaml(files.settings, schema, { scalars: "text" }));
 }
 
 /** Values by id, the name of the file. */

@@ -1,6 +1,7 @@
 import { existsSync, readdirSync } from "node:fs";
 import { join } from "node:path";
 import { checkEfforts } from "../compute/capacity/check-efforts.ts";
+import { SETTABLE } from "../compute/model-tables.ts";
 import { checkEarlySplits } from "../compute/early-splits/check-early-splits.ts";
 import type { Data, DataRead, Usable } from "../models/data.ts";
 import type { Checked, Fault } from "../models/fault.ts";
@@ -64,7 +65,7 @@ export function usableSources(sources: Sources): Usable {
 }
 
 function readEverything(sources: Sources): FilesRead {
-  const everything = readFiles(sources.builtIn, sources.own);
+  const everything = readFiles(sources.builtIn, sources.own, SETTABLE);
   const { read, faults } = everything;
   const texts = readTexts(everything);
   return {

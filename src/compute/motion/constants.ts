@@ -202,7 +202,7 @@ export const pacingConstants = {
   breakShortest: {
     value: 4,
     unit: "seconds",
-    range: [0, 30],
+    range: [1, 30],
     does: "shortest break between two sets",
     source: "put down, breathe, pick up",
     confidence: "judgement",

@@ -1,9 +1,11 @@
 import * as z from "zod";
+import type { SettableConstants } from "../../models/model-constant.ts";
 import { metres } from "../../models/quantity.ts";
 import type { Settings } from "../../models/settings.ts";
 import { tellRefusal } from "../yaml/refuse.ts";
 import { gymName } from "../fields/gym-name.ts";
 import { known } from "../fields/list-field.ts";
+import { overridesField } from "../fields/overrides-field.ts";
 import { metresField, numberField, yesNoField } from "../fields/quantity-field.ts";
 import { nameField } from "../fields/text-field.ts";
 import { wordField } from "../fields/word-field.ts";
@@ -21,8 +23,8 @@ export const USUAL_SETTINGS: Settings = {
   overrides: {},
 };
 
-/** The file `content/settings.yaml`: what a coach sets once. */
-export const settingsSchema = (gyms: readonly string[]) =>
+/** The file `content/settings.yaml`: what a coach sets once. `settable` are the numbers of the model `overrides:` may name. */
+export const settingsSchema = (gyms: readonly string[], settable: SettableConstants) =>
   z
     .strictObject({
       title: known(nameField).describe("the name of the site, shown on the general pages"),
@@ -41,10 +43,9 @@ export const settingsSchema = (gyms: readonly string[]) =>
       dates: wordField(["day-first", "month-first"] as const)
         .optional()
         .describe("how dates in numbers such as 3/4/26 are read in all files: `day first` or `month first`"),
-      overrides: z
-        .record(z.string(), numberField)
+      overrides: overridesField(settable)
         .optional()
-        .describe("numbers of the model that you set differently, by their name: `{transition: 4}`"),
+        .describe("numbers of the model that you set differently, by their name: `{openerChance: 0.9}`"),
     })
     .transform((written, ctx): Settings => {
       const readAt = written["read at"] ?? USUAL_SETTINGS.readAt;

@@ -12,7 +12,7 @@ const shapes = {
   gym: gymSchema.in,
   competition: competitionSchema(contextForTests.findMovement).in,
   band: bandSchema(contextForTests),
-  settings: settingsSchema([]).in,
+  settings: settingsSchema([], new Map()).in,
 };
 
 describe("the schemas of what people write", () => {

@@ -4,9 +4,13 @@ import { settingsSchema, USUAL_SETTINGS } from "../../../src/reading/schemas/set
 import { lines, tellFaults } from "../../support/tell-faults.ts";
 
 const read = (...entries: readonly string[]) =>
-  readYaml({ path: "content/settings.yaml", text: entries.join("\n") }, settingsSchema(["mill"]), {
-    scalars: "text",
-  });
+  readYaml(
+    { path: "content/settings.yaml", text: entries.join("\n") },
+    settingsSchema(["mill"], new Map([["openerChance", [0.1, 0.99]]])),
+    {
+      scalars: "text",
+    },
+  );
 
 describe("the settings file", () => {
   it("needs nothing", () => {
@@ -21,7 +25,7 @@ describe("the settings file", () => {
       "gym: mill",
       "passcode: yes",
       "dates: day first",
-      "overrides: {transition: 4,5}",
+      "overrides: {opener chance: 0,9}",
     ];
     expect(read(...written)).toMatchObject({
       ok: true,
@@ -32,7 +36,7 @@ describe("the settings file", () => {
         gym: "mill",
         passcode: true,
         dates: "day-first",
-        overrides: { transition: 4.5 },
+        overrides: { openerChance: 0.9 },
       },
     });
   });
@@ -51,6 +55,26 @@ describe("the settings file", () => {
         "found    1.5",
         "wrong    the seed must be a whole number",
         "to do    Write a whole number such as `1`.",
+      ),
+    ]);
+  });
+
+  it("tells a number the model does not have, with the nearest, and one no plan can be made with", () => {
+    expect(tellFaults(read("overrides:", "  openerChanse: 0.9", "  openerChance: 90"))).toEqual([
+      lines(
+        "line 2, column 3: Fault",
+        "found    openerChanse",
+        "wrong    the model has no number of this name",
+        "allowed  the names that `npm run model` prints",
+        "nearest  openerChance",
+        "to do    Write `openerChance`, or leave it out.",
+      ),
+      lines(
+        "line 3, column 17: Fault",
+        "found    90",
+        "wrong    no plan can be made with this number",
+        "allowed  0.1 to 0.99",
+        "to do    Write a number in this range; `npm run model -- openerChance` says what it does.",
       ),
     ]);
   });
