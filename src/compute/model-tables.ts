@@ -1,9 +1,11 @@
 import { rangeOf, type ModelConstants, type SettableConstants } from "../models/model-constant.ts";
 import { AFTER_CONSTANTS } from "./after/constants.ts";
 import { BEST_LIFT_CONSTANTS } from "./capacity/best-lift-constants.ts";
+import { BODY_MASS_CONSTANTS } from "./capacity/body-mass-constants.ts";
 import { CAPACITY_CONSTANTS } from "./capacity/constants.ts";
 import { CHOICE_CONSTANTS } from "./choices/constants.ts";
 import { SITUATION_CONSTANTS } from "./conditions/constants.ts";
+import { DEBRIEF_CONSTANTS } from "./debrief/constants.ts";
 import { EARLY_SPLITS_CONSTANTS } from "./early-splits/constants.ts";
 import { ATTEMPT_CONSTANTS } from "./lifting/attempt-constants.ts";
 import { LOADING_CONSTANTS } from "./lifting/constants.ts";
@@ -20,6 +22,7 @@ export const MODEL_TABLES: readonly ModelTable[] = [
   { about: "unroll", constants: unrollConstants },
   { about: "pacing", constants: pacingConstants },
   { about: "capacity", constants: CAPACITY_CONSTANTS },
+  { about: "body-mass", constants: BODY_MASS_CONSTANTS },
   { about: "best-lift", constants: BEST_LIFT_CONSTANTS },
   { about: "early-splits", constants: EARLY_SPLITS_CONSTANTS },
   { about: "plates", constants: LOADING_CONSTANTS },
@@ -29,6 +32,7 @@ export const MODEL_TABLES: readonly ModelTable[] = [
   { about: "warm-up", constants: WARM_UP_CONSTANTS },
   { about: "after", constants: AFTER_CONSTANTS },
   { about: "set-up", constants: SET_UP_CONSTANTS },
+  { about: "debrief", constants: DEBRIEF_CONSTANTS },
 ];
 
 /** What `overrides:` may name, and how far each can be set. */

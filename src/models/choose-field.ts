@@ -3,6 +3,7 @@ import type { Movement } from "./movement.ts";
 import { comparable } from "./nearest.ts";
 import type { Part, Step } from "./workout.ts";
 import { ownEntry } from "./own-entry.ts";
+import { divisionWords } from "./sex-words.ts";
 
 /** For whom a field is looked for, and what they lift: the names of the movements, where a part is lifted for load. */
 export type FieldWanted = { readonly division: string; readonly lifts: readonly string[] };
@@ -20,7 +21,7 @@ export const fieldsOfFile = (fields: ReadonlyMap<string, Field>, file: string): 
  */
 export function chooseField(fields: readonly Field[], wanted: FieldWanted): Field | undefined {
   const ranking = fields.filter((field) => ranks(field, wanted));
-  const words = (field: Field): number => wordsOf(field.division ?? "").length;
+  const words = (field: Field): number => divisionWords(field.division ?? "").length;
   return ranking.reduce<Field | undefined>(
     (best, field) => (best === undefined || words(field) > words(best) ? field : best),
     undefined,
@@ -28,27 +29,13 @@ export function chooseField(fields: readonly Field[], wanted: FieldWanted): Fiel
 }
 
 function ranks({ division: group = "" }: Field, { division, lifts }: FieldWanted): boolean {
-  const words = wordsOf(group);
-  const own = wordsOf(division);
+  const words = divisionWords(group);
+  const own = divisionWords(division);
   const namesDivision = own.every((word) => words.includes(word));
   const rest = namesDivision ? words.filter((word) => !own.includes(word)) : words;
   if (rest.length === 0) return true;
   return lifts.some((lift) => comparable(lift) === comparable(rest.join(" ")));
 }
-
-const SEXES: readonly (readonly [string, RegExp])[] = [
-  ["men", /^(?:m|male|males|man|men|mens)$/],
-  ["women", /^(?:f|w|female|females|woman|women|womens|ladies)$/],
-];
-
-/** The words of a division's name, that of a sex always the same. */
-const wordsOf = (name: string): readonly string[] =>
-  name
-    .toLowerCase()
-    .replace(/['’]/g, "")
-    .split(/[^\p{L}\p{N}]+/u)
-    .filter((word) => word !== "")
-    .map((word) => SEXES.find(([, pattern]) => pattern.test(word))?.[0] ?? word);
 
 /** Names of everything a division lifts in a part. */
 export function namesLifted(

@@ -18,6 +18,7 @@ export const CONSTANT_UNITS = {
   years: [0, 120],
   count: [0, 1000],
   spreads: [0, 5],
+  logarithm: [-20, 20],
   "share a year": [0, 1],
   "share a rep": [0, 1],
 } as const satisfies Readonly<Record<string, readonly [number, number]>>;

@@ -84,7 +84,7 @@ export const AFTER_CONSTANTS = {
     source: "no measurement found",
     confidence: "judgement",
   },
-  mostReps: {
+  mostRepsOfASet: {
     value: 8,
     unit: "reps",
     does: "most reps of a set planned from a best set",

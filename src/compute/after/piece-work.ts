@@ -25,7 +25,7 @@ export function workOf(
     const reps =
       setShare === undefined || longest === undefined
         ? usual
-        : Math.max(1, Math.min(numbers.mostReps, Math.floor(setShare * longest)));
+        : Math.max(1, Math.min(numbers.mostRepsOfASet, Math.floor(setShare * longest)));
     const best = share === undefined ? undefined : input.best(id);
     const meant = best === undefined || share === undefined ? undefined : share * best.kilograms;
     const isOwn = best !== undefined && best.basis !== "level" && best.basis !== "assumed";

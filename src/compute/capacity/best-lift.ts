@@ -6,6 +6,9 @@ import type { Confidence } from "../../models/vocabulary.ts";
 import { withOverrides } from "../overrides/with-overrides.ts";
 import { daysBetween } from "./age-of-result.ts";
 import { BEST_LIFT_CONSTANTS } from "./best-lift-constants.ts";
+import { type BodyMass, bodyMassOf } from "./body-mass.ts";
+import { BODY_MASS_CONSTANTS, type BodyMassConstants } from "./body-mass-constants.ts";
+import { bySex } from "./by-sex.ts";
 import { hasOverheadCatch } from "./lift-kind.ts";
 import { type KnownBy, knownBy } from "./known-by.ts";
 import { singleOverLoad } from "./rep-equations.ts";
@@ -24,7 +27,7 @@ export type BestLift = {
   readonly from: string;
 };
 
-type Constants = Readonly<Record<keyof typeof BEST_LIFT_CONSTANTS, number>>;
+type Constants = Readonly<Record<keyof typeof BEST_LIFT_CONSTANTS, number>> & BodyMassConstants;
 type Movements = ReadonlyMap<string, Movement>;
 
 /**
@@ -46,7 +49,7 @@ export function bestLift(
   overrides?: Readonly<Record<string, number>>,
 ): BestLift | undefined {
   if (!movement.loading?.lift) return undefined;
-  const constants = withOverrides(BEST_LIFT_CONSTANTS, overrides);
+  const constants = withOverrides({ ...BEST_LIFT_CONSTANTS, ...BODY_MASS_CONSTANTS }, overrides);
   return (
     fromResults(athlete, movement, date, constants) ??
     fromRelated(athlete, movement, movements, date, constants) ??
@@ -72,18 +75,6 @@ function fromResults(
       return best && { ...best, known };
     }),
   );
-}
-
-type BodyMass = { readonly kilograms: number; readonly error: number };
-
-/** Body mass as stated, else as usual, and its spread as a share. */
-function bodyMassOf(
-  { bodyMass, sex }: Athlete,
-  { bodyMassFemale, bodyMassMale, bodyMassError }: Constants,
-): BodyMass {
-  if (bodyMass !== undefined) return { kilograms: bodyMass, error: 0 };
-  const usual = { female: bodyMassFemale, male: bodyMassMale, unknown: (bodyMassFemale + bodyMassMale) / 2 };
-  return { kilograms: usual[sex ?? "unknown"], error: bodyMassError };
 }
 
 const surest = (candidates: readonly (BestLift | undefined)[]): BestLift | undefined =>
@@ -198,15 +189,10 @@ function scaled(best: BestLift, of: Movement, ratio: number, ratioError: number)
 function fromLevel(athlete: Athlete, movement: Movement, constants: Constants): BestLift | undefined {
   const typical = movement.loading?.typical[athlete.level];
   if (typical === undefined) return undefined;
-  const { bodyMassFemale, bodyMassMale, femaleShareOfTypical, levelError, bodyMassError } = constants;
-  const bySex = {
-    female: { mass: bodyMassFemale, share: femaleShareOfTypical },
-    male: { mass: bodyMassMale, share: 1 },
-    unknown: { mass: (bodyMassFemale + bodyMassMale) / 2, share: (1 + femaleShareOfTypical) / 2 },
-  }[athlete.sex ?? "unknown"];
-  const mass = athlete.bodyMass ?? bySex.mass;
-  const value = mass * typical * bySex.share;
-  const error = athlete.bodyMass === undefined ? Math.hypot(levelError, bodyMassError) : levelError;
+  const { femaleShareOfTypical, levelError } = constants;
+  const mass = bodyMassOf(athlete, constants);
+  const value = mass.kilograms * typical * bySex({ female: femaleShareOfTypical, male: 1 }, athlete.sex);
+  const error = Math.hypot(levelError, mass.error);
   return {
     kilograms: kilograms(value),
     spread: kilograms(value * error),

@@ -3,6 +3,7 @@ import type { Movement } from "../../models/movement.ts";
 import { rulesFor } from "../motion/rules.ts";
 import { withOverrides } from "../overrides/with-overrides.ts";
 import { carriedOver } from "./carried-over.ts";
+import { BODY_MASS_CONSTANTS } from "./body-mass-constants.ts";
 import { CAPACITY_CONSTANTS } from "./constants.ts";
 import { fitMovement, type MovementFit, type Subject } from "./fit-movement.ts";
 import type { Capacity, MovementCapacity, NoCapacity, Task } from "../motion/movement-capacity.ts";
@@ -26,7 +27,7 @@ export type CapacityInput = {
  * The answers are remembered with the value, so make it once for an athlete and a day.
  */
 export function capacityOf({ athlete, movements, date, liftOf, overrides = {} }: CapacityInput): Capacity {
-  const constants = withOverrides(CAPACITY_CONSTANTS, overrides);
+  const constants = withOverrides({ ...CAPACITY_CONSTANTS, ...BODY_MASS_CONSTANTS }, overrides);
   const reserve = sharedReserve(athlete, movements, date, constants);
   const recoverySpeed = {
     slow: constants.recoverySlow,

@@ -1,3 +1,4 @@
+import type { BodyMassConstants } from "./body-mass-constants.ts";
 import type { Athlete, IsoDate } from "../../models/athlete.ts";
 import type { Movement } from "../../models/movement.ts";
 import type { Sex } from "../../models/vocabulary.ts";
@@ -30,7 +31,7 @@ export function carriedOver(
   reserve: number,
   liftOf: LiftOf,
   date: IsoDate,
-  constants: CapacityConstants,
+  constants: CapacityConstants & BodyMassConstants,
 ): CarriedOver {
   const tested = [...new Set(athlete.efforts.map((effort) => effort.movement))].flatMap((id) => {
     const movement = movements.get(id);
@@ -77,7 +78,7 @@ function againstReference(
   reserve: number,
   liftOf: LiftOf,
   date: IsoDate,
-  constants: CapacityConstants,
+  constants: CapacityConstants & BodyMassConstants,
 ): number | undefined {
   const unit = movement.counts[0];
   const reference = unit && referencePace(athlete, sex, movement, unit);

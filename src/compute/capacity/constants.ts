@@ -230,6 +230,7 @@ export const CAPACITY_CONSTANTS = {
   centralLeast: {
     value: 0.6,
     unit: "share",
+    range: [0.1, 1],
     does: "share of the time per rep of a movement of muscles alone that heart and lungs account for",
     source: "no measurement found",
     confidence: "judgement",
@@ -237,6 +238,7 @@ export const CAPACITY_CONSTANTS = {
   centralOfSets: {
     value: 0.9,
     unit: "share",
+    range: [0.1, 1],
     does: "the same of a movement in sets that taxes the lungs as much as any muscle",
     source: "no measurement found",
     confidence: "judgement",

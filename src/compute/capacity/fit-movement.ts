@@ -1,3 +1,4 @@
+import type { BodyMassConstants } from "./body-mass-constants.ts";
 import type { Athlete, IsoDate } from "../../models/athlete.ts";
 import type { Movement } from "../../models/movement.ts";
 import { inKilograms } from "../../models/quantity.ts";
@@ -23,7 +24,7 @@ export type Subject = {
   readonly sex: Sex | undefined;
   readonly date: IsoDate;
   readonly rules: Rules;
-  readonly constants: CapacityConstants;
+  readonly constants: CapacityConstants & BodyMassConstants;
   readonly liftOf: LiftOf;
   readonly usualPlan: UsualPlan;
 };

@@ -3,6 +3,8 @@ import type { Movement } from "../../models/movement.ts";
 import { inKilograms, inMetres, kilograms } from "../../models/quantity.ts";
 import type { Sex } from "../../models/vocabulary.ts";
 import type { BestLift } from "./best-lift.ts";
+import type { BodyMassConstants } from "./body-mass-constants.ts";
+import { bodyMassOf } from "./body-mass.ts";
 import { bySex } from "./by-sex.ts";
 import type { CapacityConstants } from "./constants.ts";
 import { type LoadShares, loadOnCycle, loadOnRate, loadOnUnbroken } from "./load-effect.ts";
@@ -21,9 +23,6 @@ export type TaskFactor = {
 /** The best lift of an athlete in a movement, as far as one is meaningful. */
 export type LiftOf = (athlete: Athlete, movement: Movement) => BestLift | undefined;
 
-/** Reference body mass where none is stated, kilograms. Judgement. */
-const BODY_MASS: Readonly<Record<Sex, number>> = { male: 82, female: 65 };
-
 /**
  * Factors of a task for one athlete. The reference pace is that of somebody of the athlete's level with the typical best lift of the
  * level, so who is stronger than that is faster at the same load.
@@ -34,11 +33,11 @@ export function taskFactor(
   task: Task,
   load: number | undefined,
   liftOf: LiftOf,
-  constants: CapacityConstants,
+  constants: CapacityConstants & BodyMassConstants,
 ): TaskFactor {
   const { movement, height, worn } = task;
   const shares = loadShares(athlete, sex, movement, load, liftOf, constants);
-  const mass = athlete.bodyMass ?? bySex(BODY_MASS, sex);
+  const mass = bodyMassOf(athlete, constants).kilograms;
   const wornFactor = worn === undefined ? 1 : (1 + worn / mass) ** constants.wornCost;
   const heightFactor =
     height === undefined || movement.height === undefined

@@ -29,7 +29,7 @@ export function liftCauses(
   const last = attempts.findLast(({ at }) => at !== undefined)?.at;
   const closes = window.closes ?? lastStart;
   const left = last === undefined ? 0 : closes - last;
-  const unused = Math.floor(left / constants.liftSeconds) - 1;
+  const unused = Math.floor(left / constants.furtherAttempt) - 1;
   return unused >= 1 && attempts.at(-1)?.made === true
     ? [...causes, { kind: "time-unused", seconds: left, lifts: unused }]
     : causes;

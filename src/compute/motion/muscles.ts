@@ -1,5 +1,6 @@
 import type { Movement } from "../../models/movement.ts";
 import { MUSCLES, type Muscle } from "../../models/vocabulary.ts";
+import { fastRefilled, refillLaw, slowRefilled } from "./refill-law.ts";
 import type { Rules } from "./rules.ts";
 
 /** Freshness of each muscle of the vocabulary, in its order: share left in the fast and in the slow store. Changed in place. */
@@ -57,15 +58,15 @@ export function tireMuscles(muscles: Muscles, { draw }: MuscleDraw, share: numbe
 export function restMuscles(muscles: Muscles, rules: Rules, seconds: number): void {
   if (seconds <= 0) return;
   const free = seconds * rules.recoverySpeed;
-  const keepFast = Math.exp(-free / rules.refillFastSeconds);
-  const keepSlow = Math.exp(-free / rules.refillSlowSeconds);
-  const fastFull = rules.refillFastShare;
-  const slowFull = 1 - fastFull;
+  const law = refillLaw(rules, 1, free);
   for (let m = 0; m < muscles.fast.length; m += 1) {
-    muscles.fast[m] = fastFull - (fastFull - (muscles.fast[m] as number)) * keepFast;
-    muscles.slow[m] = slowFull - (slowFull - (muscles.slow[m] as number)) * keepSlow;
+    muscles.fast[m] = fastRefilled(muscles.fast[m] as number, law);
+    muscles.slow[m] = slowRefilled(muscles.slow[m] as number, law);
   }
 }
+
+/** Gap of a store that is too small to be worth refilling. */
+const FULL = 1e-6;
 
 /** Lets the muscles a movement leaves alone refill while it is done, more slowly than at rest. */
 export function workMuscles(muscles: Muscles, rules: Rules, { draw }: MuscleDraw, seconds: number): void {
@@ -74,10 +75,11 @@ export function workMuscles(muscles: Muscles, rules: Rules, { draw }: MuscleDraw
   for (let m = 0; m < draw.length; m += 1) {
     const free = seconds * rules.recoverySpeed * rules.muscleRefillWhileWorking * (1 - (draw[m] as number));
     if (free <= 0) continue;
-    const fastGap = fastFull - (muscles.fast[m] as number);
-    const slowGap = slowFull - (muscles.slow[m] as number);
-    if (fastGap > 1e-6) muscles.fast[m] = fastFull - fastGap * Math.exp(-free / rules.refillFastSeconds);
-    if (slowGap > 1e-6) muscles.slow[m] = slowFull - slowGap * Math.exp(-free / rules.refillSlowSeconds);
+    const [fast, slow] = [muscles.fast[m] as number, muscles.slow[m] as number];
+    if (fastFull - fast <= FULL && slowFull - slow <= FULL) continue;
+    const law = refillLaw(rules, 1, free);
+    muscles.fast[m] = fastRefilled(fast, law);
+    muscles.slow[m] = slowRefilled(slow, law);
   }
 }
 

@@ -1,3 +1,4 @@
+import { fastRefilled, refillLaw, slowRefilled } from "./refill-law.ts";
 import type { Rules } from "./rules.ts";
 
 /** The shared reserve while time passes: two stores in seconds of critical-rate work. Changed in place by what follows. */
@@ -12,16 +13,14 @@ export const fullReserve = (rules: Rules, size: number): Reserve => ({
 /**
  * Lets a reserve of a given size refill for `time` seconds in which work costs `cost` (0 at rest, 1 at the critical rate).
  *
- * Two-phase recovery after Caen et al. 2021: each store closes its gap exponentially, the fast one with a time constant of about
- * 10 s, the slow one of about 240 s; both slowed in the proportion in which work already uses the supply, and scaled by the
- * athlete's recovery.
+ * By the law of {@link refillLaw}, slowed in the proportion in which work already uses the supply and scaled by the athlete's
+ * recovery.
  */
 export function refill(reserve: Reserve, rules: Rules, size: number, time: number, cost: number): void {
   const free = (1 - cost) * time * rules.recoverySpeed;
-  const fastFull = size * rules.refillFastShare;
-  const slowFull = size - fastFull;
-  reserve.fast = fastFull - (fastFull - reserve.fast) * Math.exp(-free / rules.refillFastSeconds);
-  reserve.slow = slowFull - (slowFull - reserve.slow) * Math.exp(-free / rules.refillSlowSeconds);
+  const law = refillLaw(rules, size, free);
+  reserve.fast = fastRefilled(reserve.fast, law);
+  reserve.slow = slowRefilled(reserve.slow, law);
 }
 
 /**

@@ -1,3 +1,4 @@
+import { fastRefilled, type Refill, refillLaw, slowRefilled } from "../motion/refill-law.ts";
 import type { Rules } from "../motion/rules.ts";
 
 /** What is asked: an amount to be done by a muscle in a known state. Shares are of an unbroken set from fresh. */
@@ -46,24 +47,8 @@ export function largestSet(
 /** Seconds of a break that really rest a muscle. */
 export const restIn = (seconds: number, rules: Rules): number => Math.max(0, seconds - rules.breakHandling);
 
-/** What a break of a length does to the two stores of a muscle: how full each gets, and the share of what is missing that stays missing. */
-type Refill = {
-  readonly fastFull: number;
-  readonly slowFull: number;
-  readonly fastMissing: number;
-  readonly slowMissing: number;
-};
-
-function refillIn(rest: number, { full, muscleRecovery }: SetQuestion, rules: Rules): Refill {
-  const free = restIn(rest, rules) * rules.recoverySpeed * muscleRecovery;
-  const fastFull = full * rules.refillFastShare;
-  return {
-    fastFull,
-    slowFull: full - fastFull,
-    fastMissing: Math.exp(-free / rules.refillFastSeconds),
-    slowMissing: Math.exp(-free / rules.refillSlowSeconds),
-  };
-}
+const refillIn = (rest: number, { full, muscleRecovery }: SetQuestion, rules: Rules): Refill =>
+  refillLaw(rules, full, restIn(rest, rules) * rules.recoverySpeed * muscleRecovery);
 
 /** Units that so many sets, each as large as allowed, reach with such a rest between them. */
 export function setsReach(
@@ -73,7 +58,7 @@ export function setsReach(
   rest: number,
   use: number,
 ): number {
-  const { fastFull, slowFull, fastMissing, slowMissing } = refillIn(rest, question, rules);
+  const refill = refillIn(rest, question, rules);
   const perUnit = 1 / question.unbroken;
   let { fast, slow } = question;
   let reached = 0;
@@ -82,23 +67,23 @@ export function setsReach(
     if (size <= 0) return reached;
     reached += size;
     const kept = Math.max(0, 1 - (size * perUnit) / (fast + slow));
-    fast = fastFull - (fastFull - fast * kept) * fastMissing;
-    slow = slowFull - (slowFull - slow * kept) * slowMissing;
+    fast = fastRefilled(fast * kept, refill);
+    slow = slowRefilled(slow * kept, refill);
   }
   return reached;
 }
 
 /** Least that is left of the muscle after such a rest between any of so many singles, in units. */
 export function leftForSingles(question: SetQuestion, rules: Rules, count: number, rest: number): number {
-  const { fastFull, slowFull, fastMissing, slowMissing } = refillIn(rest, question, rules);
+  const refill = refillIn(rest, question, rules);
   let { fast, slow } = question;
   let least = Number.POSITIVE_INFINITY;
   for (let set = 0; set < count; set += 1) {
     const left = fast + slow;
     if (set > 0) least = Math.min(least, left * question.unbroken);
     const kept = Math.max(0, 1 - 1 / question.unbroken / left);
-    fast = fastFull - (fastFull - fast * kept) * fastMissing;
-    slow = slowFull - (slowFull - slow * kept) * slowMissing;
+    fast = fastRefilled(fast * kept, refill);
+    slow = slowRefilled(slow * kept, refill);
   }
   return least;
 }
@@ -136,7 +121,7 @@ function wholeSets(
   rest: number,
   use: number,
 ): readonly number[] | undefined {
-  const { fastFull, slowFull, fastMissing, slowMissing } = refillIn(rest, question, rules);
+  const refill = refillIn(rest, question, rules);
   let { fast, slow } = question;
   let left = question.amount;
   let before = Number.POSITIVE_INFINITY;
@@ -152,8 +137,8 @@ function wholeSets(
     if (left < 1 && set === count - 1) return undefined;
     before = size;
     const kept = Math.max(0, 1 - size / question.unbroken / (fast + slow));
-    fast = fastFull - (fastFull - fast * kept) * fastMissing;
-    slow = slowFull - (slowFull - slow * kept) * slowMissing;
+    fast = fastRefilled(fast * kept, refill);
+    slow = slowRefilled(slow * kept, refill);
   }
   return undefined;
 }

@@ -1,3 +1,4 @@
+import { fastRefilled, refillLaw, slowRefilled } from "../motion/refill-law.ts";
 import { evenSets, largestSet, type SetQuestion, setsReach } from "./largest-sets.ts";
 import { type Breaking, leastTimeOf, LONGEST_TRIED, REACHED } from "./least-time.ts";
 import type { Rules } from "../motion/rules.ts";
@@ -64,12 +65,11 @@ function restBefore(question: SetQuestion, rules: Rules): number {
 
 function rested(question: SetQuestion, rules: Rules, rest: number): SetQuestion {
   const free = rest * rules.recoverySpeed * question.muscleRecovery;
-  const fastFull = question.full * rules.refillFastShare;
-  const slowFull = question.full - fastFull;
+  const law = refillLaw(rules, question.full, free);
   return {
     ...question,
-    fast: fastFull - (fastFull - question.fast) * Math.exp(-free / rules.refillFastSeconds),
-    slow: slowFull - (slowFull - question.slow) * Math.exp(-free / rules.refillSlowSeconds),
+    fast: fastRefilled(question.fast, law),
+    slow: slowRefilled(question.slow, law),
   };
 }
 

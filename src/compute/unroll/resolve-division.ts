@@ -1,4 +1,5 @@
 import type { Athlete } from "../../models/athlete.ts";
+import { isSameDivision, sexOfDivision } from "../../models/sex-words.ts";
 import type { Workout } from "../../models/workout.ts";
 
 /** The division an athlete is planned in, and what was assumed for it. */
@@ -8,11 +9,8 @@ export type ResolvedDivision = {
   readonly by: "stated" | "sex" | "last" | "replaced";
 };
 
-/** Words in division names that speak of one sex. */
-const SEX_WORDS = { female: /\b(women|woman|girls|female)\b/iu, male: /\b(men|man|boys|male)\b/iu } as const;
-
 /**
- * The division of a workout an athlete is planned in: the stated one; else the first that speaks of the athlete's
+ * The division of a workout an athlete is planned in: the stated one, however its sex is written; else the first that speaks of the athlete's
  * sex; else the last one listed, since divisions are listed from the heaviest loads down. Anything but a stated
  * division is an assumption, and the brief says so.
  *
@@ -22,11 +20,12 @@ export function resolveDivision(
   athlete: Pick<Athlete, "division" | "sex">,
   workout: Pick<Workout, "divisions">,
 ): ResolvedDivision {
-  const stated = athlete.division?.trim().toLowerCase();
-  const same = workout.divisions.find((name) => name.toLowerCase() === stated);
+  const stated = athlete.division;
+  const same =
+    stated === undefined ? undefined : workout.divisions.find((name) => isSameDivision(name, stated));
   if (same !== undefined) return { division: same, by: "stated" };
   const { sex } = athlete;
-  const ofSex = sex === undefined ? undefined : workout.divisions.find((name) => SEX_WORDS[sex].test(name));
+  const ofSex = sex === undefined ? undefined : workout.divisions.find((name) => sexOfDivision(name) === sex);
   const division = ofSex ?? workout.divisions.at(-1);
   if (division === undefined) throw new RangeError("a workout has at least one division");
   if (stated !== undefined) return { division, by: "replaced" };

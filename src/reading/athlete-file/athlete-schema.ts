@@ -1,5 +1,6 @@
 import * as z from "zod";
 import type { Athlete } from "../../models/athlete.ts";
+import { SEX_WORDS } from "../../models/sex-words.ts";
 import { readBirthYear } from "./birth-year.ts";
 import type { AthleteContext } from "./context.ts";
 import { readEfforts, writtenEfforts, type EffortEntry } from "./effort-entries.ts";
@@ -19,7 +20,6 @@ import {
   SEXES,
   SHARED_FACTS,
   type Level,
-  type Sex,
 } from "../../models/vocabulary.ts";
 import { MASS_UNITS } from "../../models/quantity.ts";
 import { readWeeklyHours } from "../quantities/weekly-hours.ts";
@@ -51,22 +51,13 @@ const LEVEL_SYNONYMS: Readonly<Record<string, Level>> = {
   rx: "competitor",
   pro: "elite",
 };
-const SEX_SYNONYMS: Readonly<Record<string, Sex>> = {
-  f: "female",
-  w: "female",
-  woman: "female",
-  women: "female",
-  m: "male",
-  man: "male",
-  men: "male",
-};
 
 /** Everything an athlete file may say but the name, which the typical athletes of the general page do not have. */
 export const profileFields = (context: AthleteContext) => ({
   level: wordField(LEVELS, LEVEL_SYNONYMS).describe(
     "how experienced the athlete is: new, regular, competitor or elite; it stands in where results are missing",
   ),
-  sex: known(wordField(SEXES, SEX_SYNONYMS, "Leave the entry out where neither fits."))
+  sex: known(wordField(SEXES, SEX_WORDS, "Leave the entry out where neither fits."))
     .describe(
       "`female` or `male`, for reference values and bars; left out, the division tells it where it can",
     )

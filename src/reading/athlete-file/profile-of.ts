@@ -1,6 +1,6 @@
 import type * as z from "zod";
 import type { WrittenAthlete, WrittenProfile } from "./athlete-schema.ts";
-import type { Sex } from "../../models/vocabulary.ts";
+import { sexOfDivision } from "../../models/sex-words.ts";
 import type { AthleteContext } from "./context.ts";
 import { checkCannot, checkMassAgainstLifts, checkNoteAgainstLimits } from "./cross-checks.ts";
 
@@ -32,7 +32,7 @@ export function profileOf(
   checkCannot(cannot, done, nameOf, ctx);
   const {
     division,
-    sex = sexOfDivision(division),
+    sex = division === undefined ? undefined : sexOfDivision(division),
     recovery = "usual",
     units = "kg",
     retry = "open",
@@ -64,12 +64,6 @@ export function profileOf(
     ...defined("heat", written.heat),
     retry,
   };
-}
-
-/** Division names that speak of one sex. */
-function sexOfDivision(division: string | undefined): Sex | undefined {
-  if (/\b(?:women|woman|female|girls?|ladies)\b/i.test(division ?? "")) return "female";
-  return /\b(?:men|man|male|boys?)\b/i.test(division ?? "") ? "male" : undefined;
 }
 
 /** An entry that is only there where its value is. */

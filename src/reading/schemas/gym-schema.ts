@@ -1,5 +1,6 @@
 import * as z from "zod";
 import type { Bar, Gym, PlatePairs } from "../../models/gym.ts";
+import { SEX_WORDS } from "../../models/sex-words.ts";
 import { nearestName } from "../../models/nearest.ts";
 import { inKilograms, type Mass } from "../../models/quantity.ts";
 import { readMass, sayMass } from "../quantities/mass.ts";
@@ -24,7 +25,7 @@ const COLLAR = [0.05, 3] as const;
 const MOST_PAIRS = 40;
 
 const FOR = ["everyone", "female", "male"] as const;
-const FOR_SYNONYMS: Synonyms<(typeof FOR)[number]> = { women: "female", men: "male", all: "everyone" };
+const FOR_SYNONYMS: Synonyms<(typeof FOR)[number]> = { ...SEX_WORDS, all: "everyone" };
 const ERG_NAMES: Readonly<Record<string, ErgKind>> = {
   rower: "row",
   rowers: "row",

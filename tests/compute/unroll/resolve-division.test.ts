@@ -29,3 +29,12 @@ test("a division the workout does not offer is replaced openly", () => {
     by: "replaced",
   });
 });
+
+test("a woman gets the women's loads where the division is called ladies, stated or not", () => {
+  const named = ["gentlemen", "ladies", "masters"];
+  expect(resolveDivision({ sex: "female" }, { divisions: named })).toEqual({ division: "ladies", by: "sex" });
+  expect(resolveDivision({ division: "women", sex: "female" }, { divisions: named })).toEqual({
+    division: "ladies",
+    by: "stated",
+  });
+});
