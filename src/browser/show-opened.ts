@@ -1,3 +1,4 @@
+import { makeBoardWork } from "./board.ts";
 import { forgetPage, keepPage } from "./kept-pages.ts";
 import { MESSAGES } from "./messages.ts";
 import { forgetOpener, rememberOpener } from "./remembered.ts";
@@ -21,6 +22,7 @@ export function showOpened(html: string, page: OpenedPage): void {
     if (near instanceof HTMLButtonElement) void saveFrom(near, page);
     else if (near instanceof HTMLAnchorElement) goWithin(event, near, room);
   });
+  makeBoardWork(room);
   if (footer) void offerKeeping(page, footer);
 }
 

@@ -28,7 +28,8 @@ export function linksAsText(links: readonly SentLink[], origin: string | undefin
 /** On this computer itself a browser opens locks over http too. */
 const HERE = /^http:\/\/(localhost|127\.0\.0\.1|\[::1\])(:|$)/;
 
-function lackOf(origin: string | undefined): readonly string[] {
+/** What keeps links from opening, where they stand now. */
+export function lackOf(origin: string | undefined): readonly string[] {
   if (origin === undefined) {
     return [
       "These links lack the host. Say where the site stands: RIGSHEET_SITE=https://example.org npm run links",
@@ -39,9 +40,9 @@ function lackOf(origin: string | undefined): readonly string[] {
     : ["These links begin with http, and over http no browser opens a lock. The host must offer https."];
 }
 
-/** The links as CSV (RFC 4180), with a mark so that spreadsheets read every letter. */
-export function linksAsCsv(links: readonly SentLink[]): string {
-  const rows = [
+/** The links as CSV. */
+export const linksAsCsv = (links: readonly SentLink[]): string =>
+  asCsv([
     ["athlete", "name", "workout", "link", "passcode"],
     ...links.map(({ athlete, name, workout, link, passcode = "" }) => [
       athlete,
@@ -50,9 +51,11 @@ export function linksAsCsv(links: readonly SentLink[]): string {
       link,
       passcode,
     ]),
-  ];
-  return `\uFEFF${rows.map((row) => `${row.map(cell).join(",")}\r\n`).join("")}`;
-}
+  ]);
+
+/** Rows as CSV (RFC 4180), with a mark so that spreadsheets read every letter. */
+export const asCsv = (rows: readonly (readonly string[])[]): string =>
+  `\uFEFF${rows.map((row) => `${row.map(cell).join(",")}\r\n`).join("")}`;
 
 /** A cell in quotes; one that a spreadsheet would take for a formula is defused by an apostrophe. */
 const cell = (text: string): string =>

@@ -7,7 +7,14 @@ export type BoardRow = {
   readonly link: string;
   /** What had to be taken from the level, because nothing is known of the athlete. */
   readonly gaps: readonly string[];
+  /** Whether the brief is new, changed since it was last sent, or as it was. */
+  readonly since: "new" | "changed" | "same";
+  /** The message to the athlete, with `{link}` where the link stands. */
+  readonly message: string;
 };
+
+/** A test that would make the plans of some athletes surer. */
+export type SharedTest = { readonly test: string; readonly names: readonly string[] };
 
 /** An athlete or a workout of which nothing could be made, and what is left of them from before. */
 export type NotMade = {
@@ -18,8 +25,6 @@ export type NotMade = {
   readonly kept: readonly { readonly title: string; readonly link: string; readonly made: string }[];
 };
 
-export type BoardWorkout = { readonly title: string; readonly rows: readonly BoardRow[] };
-
 const careOf = ({ plan }: BoardRow): readonly string[] =>
   plan.cautions.filter(({ weight }) => weight === "care").map(({ title }) => title);
 
@@ -29,6 +34,15 @@ export function sharedCare(rows: readonly BoardRow[]): readonly string[] {
   if (!first || others.length === 0) return [];
   return careOf(first).filter((title) => others.every((row) => careOf(row).includes(title)));
 }
+
+/** Words a row is filtered by: what of it wants to be looked at. */
+export const flagsOf = (row: BoardRow): readonly string[] => [
+  ...(row.plan.start === undefined ? ["no-start"] : []),
+  ...(row.plan.withheld.length > 0 ? ["withheld"] : []),
+  ...(row.plan.parts.some(({ missing }) => missing.length > 0) ? ["not-planned"] : []),
+  ...(row.gaps.length > 0 ? ["level-alone"] : []),
+  ...(row.since === "same" ? [] : ["to-send"]),
+];
 
 /** What a coach should look at before sending a link: what is withheld, not planned, to be careful about. */
 export const lookAt = (row: BoardRow, shared: readonly string[]): readonly string[] => [

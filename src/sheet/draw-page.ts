@@ -20,26 +20,32 @@ const parsed = (font: Font): PDFKit.Mixins.PDFFontSource => font as unknown as P
 const POINTS_PER_MILLIMETRE = 72 / 25.4;
 
 /** What a document is, beside its page. */
-export type DocumentFacts = { readonly lang: string; readonly created: Date };
+export type DocumentFacts = { readonly lang: string; readonly created: Date; readonly title?: string };
 
 /**
- * Draws a page as a tagged PDF of exactly one page: marks as artefacts, then every node in reading order. The same page
- * gives the same bytes. A second page would mean that the layout was wrong, so it is an error.
+ * Draws pages as a tagged PDF, one sheet a page: marks as artefacts, then every node in reading order. The same pages give
+ * the same bytes. A page nobody asked for would mean that a layout was wrong, so it is an error.
  */
-export async function drawPage(
-  page: SheetPage,
+export async function drawPages(
+  pages: readonly [SheetPage, ...SheetPage[]],
   fonts: SheetFonts,
   facts: DocumentFacts,
 ): Promise<Uint8Array> {
+  const [first, ...others] = pages;
   const document = new PDFDocument({
-    size: [page.width * POINTS_PER_MILLIMETRE, page.height * POINTS_PER_MILLIMETRE],
+    size: sizeOf(first),
     margin: 0,
     pdfVersion: "1.7",
     subset: PDF_UA,
     tagged: true,
     displayTitle: true,
     lang: facts.lang,
-    info: { Title: page.title, Creator: "Rigsheet", Producer: "Rigsheet", CreationDate: facts.created },
+    info: {
+      Title: facts.title ?? first.title,
+      Creator: "Rigsheet",
+      Producer: "Rigsheet",
+      CreationDate: facts.created,
+    },
   });
   const chunks: Uint8Array[] = [];
   const done = new Promise<void>((resolve, reject) => {
@@ -47,20 +53,40 @@ export async function drawPage(
     document.on("end", resolve);
     document.on("error", reject);
   });
+  let wanted = 0;
   document.on("pageAdded", () => {
-    throw new Error("the sheet ran on to a second page");
+    if (wanted-- === 0) throw new Error("the sheet ran on to a second page");
   });
-  document.scale(POINTS_PER_MILLIMETRE);
-  document.markContent("Artifact", { type: "Layout" });
-  for (const mark of page.marks) drawShape(document, mark, fonts);
-  document.endMarkedContent();
   const root = document.struct("Document");
   document.addStructure(root);
-  for (const node of page.nodes) root.add(structureOf(document, node, fonts));
+  drawOne(document, root, first, fonts);
+  for (const page of others) {
+    wanted = 1;
+    document.addPage({ size: sizeOf(page), margin: 0 });
+    drawOne(document, root, page, fonts);
+  }
   root.end();
   document.end();
   await done;
   return joined(chunks);
+}
+
+const sizeOf = ({ width, height }: SheetPage): [number, number] => [
+  width * POINTS_PER_MILLIMETRE,
+  height * POINTS_PER_MILLIMETRE,
+];
+
+function drawOne(
+  document: PDFKit.PDFDocument,
+  root: PDFKit.PDFStructureElement,
+  page: SheetPage,
+  fonts: SheetFonts,
+): void {
+  document.scale(POINTS_PER_MILLIMETRE);
+  document.markContent("Artifact", { type: "Layout" });
+  for (const mark of page.marks) drawShape(document, mark, fonts);
+  document.endMarkedContent();
+  for (const node of page.nodes) root.add(structureOf(document, node, fonts));
 }
 
 function structureOf(

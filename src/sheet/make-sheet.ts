@@ -1,6 +1,6 @@
 import { missingLetters, sayMissingLetters } from "../fonts/missing-letters.ts";
 import type { Plan } from "../models/plan/plan.ts";
-import { drawPage } from "./draw-page.ts";
+import { drawPages } from "./draw-page.ts";
 import { KEY_ARCMINUTES, capitalsFor } from "./figure-size.ts";
 import { layoutPage, type LaidOutPage } from "./layout-page.ts";
 import type { Paper } from "./paper.ts";
@@ -23,6 +23,36 @@ export type SheetOptions = {
  * their distance asks for; the message says what to do.
  */
 export async function makeSheet(plan: Plan, options: SheetOptions): Promise<Uint8Array> {
+  return drawPages([layOutSheet(plan, options)], options.fonts, { lang: "en", created: createdOn(plan) });
+}
+
+/** A sheet of one of several athletes: its plan and the address of its page. */
+export type SheetOf = { readonly plan: Plan; readonly link?: string | undefined };
+
+/**
+ * The sheets of several athletes as one file, a page each, in the order given.
+ *
+ * @throws Error as for one sheet.
+ */
+export async function makeSheets(
+  sheets: readonly [SheetOf, ...SheetOf[]],
+  title: string,
+  options: Omit<SheetOptions, "link">,
+): Promise<Uint8Array> {
+  const [first, ...others] = sheets;
+  const page = ({ plan, link }: SheetOf): LaidOutPage => layOutSheet(plan, { ...options, link });
+  const facts = { lang: "en", created: createdOn(first.plan), title };
+  return drawPages([page(first), ...others.map(page)], options.fonts, facts);
+}
+
+const createdOn = ({ date }: Plan): Date => new Date(`${date}T00:00:00Z`);
+
+/**
+ * The page of a sheet, measured and with every letter known to have a picture.
+ *
+ * @throws Error as {@link makeSheet} does.
+ */
+export function layOutSheet(plan: Plan, options: SheetOptions): LaidOutPage {
   const { paper, readAt, fonts, link } = options;
   const setter = setterOf(fonts);
   const layoutAt = (metres: number): LaidOutPage | undefined =>
@@ -40,7 +70,7 @@ export async function makeSheet(plan: Plan, options: SheetOptions): Promise<Uint
     const words = texts.map((text) => text.text);
     throw new Error(sayMissingLetters("sheet", plan.athlete.name, [...new Set(missing)], words));
   }
-  return drawPage(page, fonts, { lang: "en", created: new Date(`${plan.date}T00:00:00Z`) });
+  return page;
 }
 
 /** The farthest distance below one that does not fit, in tenths of a metre, at which the page does. */

@@ -7,7 +7,7 @@ import { movementFinder } from "../reading/names/find-movement.ts";
 import type { Plan } from "../models/plan/plan.ts";
 
 /** The reader of a coach's text for whom there is a plan: what the words in the text need to know of them. */
-export function readerOf(athlete: Athlete, plan: Plan, data: Data): Reader {
+export function readerOf(athlete: Athlete, plan: Plan, data: Data): Reader & { readonly kind: "one" } {
   const { movements } = data.library;
   const gym = data.gyms.get(plan.gym.id);
   const held = athlete.limits.filter(({ until }) => until === undefined || until >= plan.date);

@@ -1,8 +1,14 @@
 import { describe, expect, it } from "vitest";
-import { type BoardRow, lookAt, sharedCare } from "../../src/components/board-row.ts";
+import { type BoardRow, flagsOf, lookAt, sharedCare } from "../../src/components/board-row.ts";
 import { samplePlans } from "../support/sample-plan.ts";
 
-const rowOf = (plan: BoardRow["plan"]): BoardRow => ({ plan, link: "", gaps: [] });
+const rowOf = (plan: BoardRow["plan"]): BoardRow => ({
+  plan,
+  link: "",
+  gaps: [],
+  since: "new",
+  message: "",
+});
 const plan = samplePlans.forTimeThenLift;
 const lift = rowOf(plan);
 const careful = rowOf({
@@ -28,5 +34,12 @@ describe("a row of the board", () => {
     const first = lookAt(withheld, []);
     expect(first[0]).toMatch(/^Withheld: /);
     expect(first[1]).toMatch(/^Not planned: /);
+  });
+
+  it("is filtered by what of it wants to be looked at", () => {
+    expect(flagsOf({ ...rowOf(samplePlans.almostNothingKnown), gaps: ["Body mass"] })).toEqual(
+      expect.arrayContaining(["withheld", "not-planned", "level-alone", "to-send"]),
+    );
+    expect(flagsOf({ ...lift, since: "same" })).not.toContain("to-send");
   });
 });

@@ -2,7 +2,7 @@ import { createHash } from "node:crypto";
 import jsQR from "jsqr";
 import sharp from "sharp";
 import { describe, expect, it } from "vitest";
-import { makeSheet, type SheetOptions } from "../../src/sheet/make-sheet.ts";
+import { makeSheet, makeSheets, type SheetOptions } from "../../src/sheet/make-sheet.ts";
 import { PAPERS, type Paper } from "../../src/sheet/paper.ts";
 import type { Plan } from "../../src/models/plan/plan.ts";
 import { expectSavedPicture, expectSavedText } from "../support/golden.ts";
@@ -163,5 +163,18 @@ describe("a sheet", () => {
     const { athlete, ...rest } = samplePlans.twentyRounds;
     const plan: Plan = { ...rest, athlete: { ...athlete, name: "Zoë Ångström".normalize("NFD") } };
     expect(textOf(await makeSheet(plan, options("a4")))).toContain("Zoë Ångström".normalize("NFC"));
+  });
+});
+
+describe("the sheets of several athletes", () => {
+  it("are one file with a page each, in the order given", async () => {
+    const [first, ...others] = Object.values(samplePlans).map((plan) => ({ plan }));
+    if (!first) throw new Error("there is no sample plan");
+    const pdf = await makeSheets([first, ...others], "All of them", {
+      paper: "a4",
+      readAt: 1.5,
+      fonts: sheetFonts,
+    });
+    expect(infoOf(pdf)).toMatchObject({ pages: others.length + 1, tagged: true, title: "All of them" });
   });
 });

@@ -74,6 +74,8 @@ function placeOf(path: string): FileKind | "settings" | "passed-over" | Fault {
   if (top === -1) return misplaced(path, name);
   const inside = steps.slice(top);
   if (/^settings\.ya?ml$/i.test(name) && inside.length === 2 && inside[0] === "content") return "settings";
+  // The coach's text of messages is read where messages are written.
+  if (inside.join("/") === "content/message.txt") return "passed-over";
   const kind = KINDS.find((each) => inside.join("/").startsWith(`${FOLDERS[each].folder}/`));
   if (kind === undefined) return misplaced(path, name, inside);
   const { ending } = FOLDERS[kind];

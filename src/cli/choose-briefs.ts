@@ -1,0 +1,54 @@
+import { Option, type Command } from "commander";
+import type { Data } from "../models/data.ts";
+import { nearestName } from "../models/nearest.ts";
+import type { Chosen } from "../site/plan-sheets.ts";
+
+/** Options that say whose briefs are meant. */
+export type ChoiceOptions = { readonly workout?: string; readonly gym?: string; readonly athletes?: string };
+
+export const withChoice = (command: Command): Command =>
+  command
+    .addOption(new Option("--workout <id>", "only this workout, by its file or title"))
+    .addOption(new Option("--gym <id>", "only athletes of this gym, by its file"))
+    .addOption(new Option("--athletes <ids>", "only these, by their files, with commas: a heat"));
+
+/**
+ * The workouts and athletes that are meant; all of them where nothing is said.
+ *
+ * @throws an Error that says which there are.
+ */
+export function chooseBriefs(data: Data, { workout, gym, athletes }: ChoiceOptions): Chosen {
+  const workouts = data.workouts.filter(
+    ({ id, title }) => workout === undefined || [id, title].some((own) => isSame(own, workout)),
+  );
+  if (workouts.length === 0)
+    throw new Error(
+      missing(
+        "workout",
+        workout ?? "",
+        data.workouts.map(({ id }) => id),
+      ),
+    );
+  const gyms = [...data.gyms.keys()];
+  if (gym !== undefined && !gyms.some((id) => isSame(id, gym))) throw new Error(missing("gym", gym, gyms));
+  const named = athletes?.split(",").map((id) => id.trim());
+  const ids = data.athletes.map(({ id }) => id);
+  const unknown = named?.find((one) => !ids.some((id) => isSame(id, one)));
+  if (unknown !== undefined) throw new Error(missing("athlete", unknown, ids));
+  return {
+    workouts,
+    athletes: data.athletes.filter(
+      (one) =>
+        (gym === undefined || isSame(one.gym ?? data.settings.gym ?? "", gym)) &&
+        (named === undefined || named.some((id) => isSame(id, one.id))),
+    ),
+  };
+}
+
+const isSame = (one: string, other: string): boolean => one.toLowerCase() === other.toLowerCase();
+
+function missing(what: string, asked: string, all: readonly string[]): string {
+  const nearest = nearestName(asked, all);
+  const there = all.length === 0 ? `There is no ${what} yet.` : `There are: ${all.join(", ")}.`;
+  return `There is no ${what} "${asked}".${nearest === undefined ? "" : ` The nearest is "${nearest}".`} ${there}`;
+}
