@@ -17,7 +17,10 @@ export const sentName = (athlete: string, workout: string): string => `${athlete
 
 /** The mark of a plan: another where anything the athlete reads is another, but not for the day it was made alone. */
 export function markOf(plan: Plan): string {
-  return createHash("sha256").update(JSON.stringify({ ...plan, date: "" })).digest("hex").slice(0, 16);
+  return createHash("sha256")
+    .update(JSON.stringify({ ...plan, date: "" }))
+    .digest("hex")
+    .slice(0, 16);
 }
 
 /** Reads the marks; nothing was sent where there is no file, or none that can be read. */
