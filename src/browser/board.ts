@@ -38,9 +38,24 @@ export function makeBoardWork(room: HTMLElement): void {
   });
 }
 
+/** Letters that are no letter with a mark, and what people type for them. */
+const LETTERS: Readonly<Record<string, string>> = {
+  ł: "l",
+  ø: "o",
+  đ: "d",
+  ß: "ss",
+  æ: "ae",
+  œ: "oe",
+  ı: "i",
+};
+
 /** Text without capitals and marks, so that a search need not know them. */
 const plain = (text: string | null): string =>
-  (text ?? "").normalize("NFD").replace(/\p{M}/gu, "").toLowerCase();
+  (text ?? "")
+    .toLowerCase()
+    .normalize("NFD")
+    .replace(/\p{M}/gu, "")
+    .replace(/[łøđßæœı]/g, (letter) => LETTERS[letter] ?? letter);
 
 function fits({ item, text }: Row, asked: FormData): boolean {
   const of = (name: string): string => {
