@@ -340,6 +340,11 @@ export const ATTEMPT_CONSTANTS = {
     source: "walk up, chalk, set",
     confidence: "judgement",
   },
+  pickUpSeconds: {
+    value: 10,
+    source: "from the last rep of other work inside an interval to the lift: two breaths, hands, set",
+    confidence: "judgement",
+  },
   openingPairs: {
     value: 3,
     unit: "count",

@@ -11,45 +11,117 @@ export type LiftLine = {
   readonly attempts?: number;
 };
 
-/** The lines of a part that are lifted for load, in order. */
+/** The lines of a part that are lifted for load, in order. The same line several times is so many attempts at one lift. */
 export function liftsOf(course: Course): readonly LiftLine[] {
-  return linesOf(
-    course.items.filter((item) => item.kind === "effort" && item.lift !== undefined) as CourseEffort[],
+  const lines = linesOf(
+    course.items.filter((item): item is CourseEffort => item.kind === "effort" && item.lift !== undefined),
   );
+  const names = [...new Set(lines.map(sayLine))];
+  return names.flatMap((name) => {
+    const same = lines.filter((line) => sayLine(line) === name);
+    const [first] = same;
+    if (!first || same.length === 1) return first ?? [];
+    return { ...first, attempts: same.reduce((sum, { attempts = 1 }) => sum + attempts, 0) };
+  });
 }
 
-/** A lift done once in every round, at a load of the athlete's choice, and the clock at which each round begins. */
-export type RoundLifts = { readonly line: LiftLine; readonly starts: readonly Seconds[] };
+/** A stretch of the clock of the part in which a lift may be attempted. */
+export type LiftWindow = {
+  readonly opens: Seconds;
+  /** Absent where the work, not the clock, ends it. */
+  readonly closes?: Seconds;
+  /** Clock at which the bar is reached, where other work of the window comes first. */
+  readonly reached?: Seconds;
+  /** Most attempts in it. */
+  readonly attempts: number;
+};
+
+/** A lift at a load of the athlete's choice that has windows of its own, in order. */
+export type WindowedLift = { readonly line: LiftLine; readonly windows: readonly LiftWindow[] };
 
 /**
- * A lift at the athlete's choice of load in rounds that begin on the clock. Undefined where there is none, where rounds
- * differ in what is lifted, or where the clock does not say when they begin.
+ * The lifts of a part that come back: in every interval, round or window of the clock. Each time a lift comes up it is one
+ * attempt, unless the line allows several; where it comes up again and again in one window, as many as fit. Empty where no lift
+ * comes back and none has a window of its own; then the whole part is the window.
+ *
+ * @param reached clock of the part at which the work before an item of the course is done, where that is known
  */
-export function roundLiftsOf(course: Course): RoundLifts | undefined {
-  const starts: Seconds[] = [];
-  const chosen: CourseEffort[][] = [];
-  let clock = seconds(0);
-  let round: number | undefined;
-  for (const item of course.items) {
+export function windowedLiftsOf(
+  course: Course,
+  reached: (index: number) => Seconds | undefined = () => undefined,
+): readonly WindowedLift[] {
+  const visits = visitsOf(course, reached);
+  const lifts = new Map<string, { line: LiftLine; windows: LiftWindow[] }>();
+  for (const { line, window } of visits) {
+    const name = sayLine(line);
+    const known = lifts.get(name) ?? { line, windows: [] };
+    lifts.set(name, known);
+    const last = known.windows.at(-1);
+    if (last && last.opens === window.opens && last.closes === window.closes) {
+      known.windows[known.windows.length - 1] = { ...last, attempts: last.attempts + window.attempts };
+    } else known.windows.push(window);
+  }
+  const found = [...lifts.values()];
+  const whole = (window: LiftWindow | undefined): boolean =>
+    window?.opens === 0 && window.reached === undefined && (window.closes ?? course.ends) === course.ends;
+  return found.every(({ windows }) => windows.length === 1 && whole(windows[0])) ? [] : found;
+}
+
+type Visit = { readonly line: LiftLine; readonly window: LiftWindow };
+
+/** Seconds a lift is taken to last where only that says when the next window opens. Judgement. */
+const ONE_LIFT = 15;
+
+/** Every time a lift of free load comes up, with the window it comes up in. */
+function visitsOf(course: Course, reached: (index: number) => Seconds | undefined): readonly Visit[] {
+  const visits: Visit[] = [];
+  let opens = 0;
+  let clock = 0;
+  let alone = true;
+  let done = 0;
+  for (const [index, item] of course.items.entries()) {
     if (item.kind === "rest") {
       if (item.rest.kind === "until") clock = item.rest.clock;
+      else if (item.rest.kind !== "as-long-as-work") clock += item.rest.time;
+      opens = clock;
+      alone = true;
       continue;
     }
-    if (!item.load?.athletesChoice || item.lift) continue;
-    if (item.pass.round !== round) {
-      round = item.pass.round;
-      starts.push(clock);
-      chosen.push([]);
+    if (!isLift(item)) {
+      alone = false;
+      continue;
     }
-    chosen.at(-1)?.push(item);
+    if (item.line === done) continue;
+    done = item.line;
+    const [line] = linesOf(course.items.filter((other): other is CourseEffort => isVisit(other, item)));
+    if (!line) continue;
+    const bar = alone ? undefined : reached(index);
+    const closes = item.deadline?.clock ?? restUntil(course, index) ?? course.ends;
+    visits.push({
+      line,
+      window: {
+        opens: seconds(opens),
+        ...(closes !== undefined && { closes }),
+        ...(bar !== undefined && { reached: bar }),
+        attempts: line.attempts ?? 1,
+      },
+    });
+    clock += ONE_LIFT;
   }
-  const lines = chosen.map((efforts) => linesOf(efforts.map((effort) => ({ ...effort, line: 1 }))));
-  const [first] = lines[0] ?? [];
-  const same = lines.every(
-    ([line]) => line !== undefined && first !== undefined && sayLine(line) === sayLine(first),
-  );
-  const onTheClock = starts.every((start, at) => at === 0 || start > (starts[at - 1] ?? start));
-  return first && same && onTheClock ? { line: first, starts } : undefined;
+  return visits;
+}
+
+const isLift = (item: Course["items"][number]): item is CourseEffort =>
+  item.kind === "effort" &&
+  (item.lift !== undefined || (item.load?.athletesChoice === true && item.movement.loading?.lift === true));
+
+const isVisit = (item: Course["items"][number], of: CourseEffort): boolean =>
+  isLift(item) && item.line === of.line;
+
+/** The clock up to which the rest right behind an item lasts. */
+function restUntil({ items }: Course, index: number): Seconds | undefined {
+  const next = items.slice(index + 1).find((item) => !(item.kind === "effort" && isLift(item)));
+  return next?.kind === "rest" && next.rest.kind === "until" ? next.rest.clock : undefined;
 }
 
 function linesOf(efforts: readonly CourseEffort[]): readonly LiftLine[] {

@@ -4,7 +4,7 @@ import type { Course } from "../../models/course.ts";
 import type { Field } from "../../models/field.ts";
 import type { Gym } from "../../models/gym.ts";
 import type { Movement } from "../../models/movement.ts";
-import type { Mass } from "../../models/quantity.ts";
+import type { Mass, Seconds } from "../../models/quantity.ts";
 import type { AttemptBounds, Loading, Part, Workout } from "../../models/workout.ts";
 import { makableLoads, type MakableLoads } from "./makable-loads.ts";
 import { chooseBar } from "./plates.ts";
@@ -26,6 +26,8 @@ export type LiftingInput = {
    */
   readonly opens: { readonly mean: number; readonly spread: number; readonly latest?: number };
   readonly before?: WorkBefore;
+  /** Clock of the part at which the athlete comes to an item of the course, where the work before it is paced. */
+  readonly reached?: (index: number) => Seconds | undefined;
   readonly competition?: Competition;
   readonly field?: Field;
   readonly objective: Workout["objective"];

@@ -7,7 +7,7 @@ import { finishOffsets, finishTable } from "./finish-table.ts";
 import { noBarFault, noLiftFault } from "./lifting-faults.ts";
 import { type LiftingInput, type LoadedInput, withIron } from "./lifting-input.ts";
 import { lastStartClock, type LiftingWindow, windowOf } from "./lifting-window.ts";
-import { allRepsOf, type LiftLine, liftsOf, roundLiftsOf } from "./lift-line.ts";
+import { allRepsOf, type LiftLine, liftsOf, windowedLiftsOf } from "./lift-line.ts";
 import { objectiveOf } from "./objective.ts";
 import { planLadder, type PlannedLadder } from "./plan-ladder.ts";
 import { isFault, readyLift, type ReadyLift } from "./ready-lift.ts";
@@ -24,15 +24,15 @@ import { oneAfterTheOther, type PlannedLift, shareWindow } from "./share-window.
 export function planLifting(given: LiftingInput): Checked<Lifting> {
   const input = withIron(given);
   const constants = attemptConstants(input.overrides);
-  const lines = liftsOf(input.course);
-  const rounds = lines.length === 0 ? roundLiftsOf(input.course) : undefined;
-  const withoutBar = (rounds ? [rounds.line] : lines)
+  const rounds = windowedLiftsOf(input.course, input.reached);
+  const lines = rounds.length > 0 ? [] : liftsOf(input.course);
+  const withoutBar = [...rounds.map(({ line }) => line), ...lines]
     .flatMap(({ pieces }) => pieces)
     .find(({ movement: { loading } }) => loading !== undefined && loading.held !== "bar");
   if (withoutBar) return refused([noBarFault(input.part.place, input.part.name, withoutBar.movement.name)]);
-  if (rounds) {
+  if (rounds.length > 0) {
     const planned = planRounds(input, rounds, constants);
-    return "severity" in planned ? refused([planned]) : { ok: true, value: planned, notices: [] };
+    return "lifts" in planned ? { ok: true, value: planned, notices: [] } : refused(planned);
   }
   if (lines.length === 0)
     return refused([noLiftFault(input.part.place, input.part.name, movementsOf(input))]);

@@ -1,71 +1,127 @@
 import type { Fault } from "../../models/fault.ts";
-import type { Lifting } from "../../models/plan/lifting.ts";
+import type { Lift, Lifting } from "../../models/plan/lifting.ts";
 import type { AttemptConstants } from "./attempt-constants.ts";
 import type { AttemptWindow } from "./attempt-times.ts";
 import { chooseLadder, type ChosenLadder, describedLadder } from "./choose-ladder.ts";
 import { describeLift } from "./describe-lift.ts";
-import type { LadderProblem } from "./ladder-problem.ts";
+import type { LadderProblem, Slot } from "./ladder-problem.ts";
 import { liftSeconds } from "./lifting-clock.ts";
 import { noLiftFault } from "./lifting-faults.ts";
 import type { LoadedInput } from "./lifting-input.ts";
 import { liftingTask } from "./lifting-task.ts";
-import { allRepsOf, type RoundLifts, sayLine } from "./lift-line.ts";
-import { liftToday } from "./lift-today.ts";
-import { objectiveOf } from "./objective.ts";
-import { slotsOf } from "./plan-ladder.ts";
+import { allRepsOf, sayLine, type WindowedLift } from "./lift-line.ts";
+import { liftToday, type LiftToday } from "./lift-today.ts";
+import { type Objective, objectiveOf } from "./objective.ts";
 import { whyNoTask } from "./ready-lift.ts";
 import { sumLadder } from "./sum-ladder.ts";
+import { type Moment, windowSlots } from "./window-slots.ts";
 
 /**
- * A lift done once in every round at a load of the athlete's choice: each round is an attempt at its own clock, with the
- * rest of the round before it. The heaviest made load counts where the score is a load, else all made loads are added.
+ * Lifts at a load of the athlete's choice that come back in windows of the clock: each window has its attempts at their own
+ * clocks, after the work of that window, with the rest the windows leave. The heaviest made load counts where the score is
+ * a load, else all made loads are added; different lifts are planned each for itself.
  */
 export function planRounds(
   input: LoadedInput,
-  { line, starts }: RoundLifts,
+  lifts: readonly WindowedLift[],
   constants: AttemptConstants,
-): Lifting | Fault {
+): Lifting | readonly Fault[] {
   const { part, opens } = input;
-  const [begin = 0] = starts;
-  const last = (starts.at(-1) ?? begin) - begin;
-  const today = liftToday(line, input, last / 2, constants);
-  if (!today) return noLiftFault(part.place, part.name, [sayLine(line)]);
   const adds = part.score.kind !== "load";
-  const objective = objectiveOf(input, adds);
-  const window = roundsWindow(starts, allRepsOf(line), constants);
-  const task = liftingTask(input, today, window, objective, constants);
-  if (!("problem" in task)) return whyNoTask(task, input, line);
-  const slots = slotsOf(
-    task.today,
-    starts.map((start) => start - begin),
-    window,
-  );
-  const problem = { ...task.problem, slots, openerChance: constants.openerChance };
-  const chosen = adds ? sumLadder(problem) : inEveryRound(problem, constants);
-  const clock = { opens: opens.mean + begin, lastStart: opens.mean + begin + last };
-  const ends = input.course.ends;
+  const objective = objectiveOf(input, adds || lifts.length > 1);
+  const planned: Lift[] = [];
+  const faults: Fault[] = [];
+  for (const lift of lifts) {
+    const found = planWindows(input, lift, objective, adds, constants);
+    if ("severity" in found) faults.push(found);
+    else planned.push(found);
+  }
+  if (faults.length > 0) return faults;
+  const ends = input.course.ends ?? lifts.flatMap(({ windows }) => windows.at(-1)?.closes ?? []).at(-1);
   return {
     window: { opens: opens.mean, ...(ends !== undefined && { closes: opens.mean + ends }) },
     objective: objective.kind,
     ...(input.objectiveLoad && { objectiveLoad: input.objectiveLoad }),
     sum: adds,
-    lifts: [describeLift(task, { chosen, problem }, clock, input.overrides)],
+    lifts: planned,
     finishTable: [],
     loading: input.iron.loading,
   };
 }
 
-/** Every round has its attempt when it begins. */
-function roundsWindow(
-  starts: RoundLifts["starts"],
+function planWindows(
+  input: LoadedInput,
+  lift: WindowedLift,
+  objective: Objective,
+  adds: boolean,
+  constants: AttemptConstants,
+): Lift | Fault {
+  const { part, opens, bounds } = input;
+  const { line, windows } = lift;
+  // Added up is one load a window: more attempts in it would be added too.
+  const single = { line, windows: windows.map((window) => ({ ...window, attempts: 1 })) };
+  const moments = windowSlots(adds ? single : lift, bounds?.smallestRest, constants);
+  const last = moments.at(-1);
+  const today = last && liftToday(line, input, last.clock / 2, constants);
+  if (!today) return noLiftFault(part.place, part.name, [sayLine(line)]);
+  const window = windowOfMoments(moments, allRepsOf(line), constants);
+  const task = liftingTask(input, today, window, objective, constants);
+  if (!("problem" in task)) return whyNoTask(task, input, line);
+  const slots = momentsToSlots(task.today, moments, window.lift);
+  const problem = { ...task.problem, slots, openerChance: constants.openerChance };
+  const chosen = adds ? sumLadder(problem) : inEveryRound(problem, constants);
+  const lastStart = (windows.at(-1)?.closes ?? last.clock + window.lift) - window.lift;
+  const clock = { opens: opens.mean, lastStart: opens.mean + lastStart };
+  // What a ladder does not need of the windows is left out of it at the front.
+  const used = { ...problem, slots: slots.slice(slots.length - chosen.rungs.length) };
+  const described = describeLift(task, { chosen, problem: adds ? problem : used }, clock, input.overrides);
+  return withWindows(described, lift, moments);
+}
+
+/** Every moment has its attempt. */
+function windowOfMoments(
+  moments: readonly Moment[],
   reps: number,
   constants: AttemptConstants,
 ): AttemptWindow {
-  const last = (starts.at(-1) ?? 0) - (starts[0] ?? 0);
-  const gap = starts.length > 1 ? last / (starts.length - 1) : constants.fullRest;
+  const [first] = moments;
+  const last = moments.at(-1);
+  const all = (last?.clock ?? 0) - (first?.clock ?? 0);
+  const gap = moments.length > 1 ? all / (moments.length - 1) : constants.fullRest;
   const lift = Math.min(liftSeconds(reps, constants), gap);
-  const attempts = starts.length;
-  return { earliest: 0, breath: 0, lastStart: last, gap, longestGap: gap, lift, attempts };
+  return { earliest: 0, breath: 0, lastStart: all, gap, longestGap: gap, lift, attempts: moments.length };
+}
+
+/** The strength at each moment. After other work of the same window the loss is that of the seconds since it ended, each time anew. */
+function momentsToSlots(
+  { strength, loss }: Pick<LiftToday, "strength" | "loss">,
+  moments: readonly Moment[],
+  lift: number,
+): readonly Slot[] {
+  return moments.map(({ clock, since }, at) => {
+    const before = moments[at - 1];
+    const rest = before === undefined ? Infinity : clock - before.clock - lift;
+    const sinceWork = Number.isFinite(since) ? since : clock;
+    return { start: clock, rest, strength: strength(sinceWork, rest, at), recovered: 1 - loss.at(sinceWork) };
+  });
+}
+
+/** The lift with its windows, and each attempt with the number of its own and the rest it really has. */
+function withWindows(described: Lift, { windows }: WindowedLift, moments: readonly Moment[]): Lift {
+  return {
+    ...described,
+    windows: windows.map(({ opens, closes }, at) => ({
+      index: at + 1,
+      opens,
+      closes: closes ?? windows[at + 1]?.opens ?? opens,
+    })),
+    attempts: described.attempts.map((each) => {
+      const moment = moments.find(({ clock }) => Math.abs(clock - each.clock) < 0.5);
+      if (!moment) return each;
+      const restBefore = Number.isFinite(moment.since) ? moment.since : each.restBefore;
+      return { ...each, window: moment.window + 1, restBefore };
+    }),
+  };
 }
 
 /** Loads of a build that comes before the ladder, as shares of its first load, the last of them first. */

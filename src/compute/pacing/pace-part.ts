@@ -49,6 +49,7 @@ export function pacePart(input: PartInput): PacedPart {
     work: muscleWorkOf(solved),
     after: bodyAfter(solved),
     hasty: (faster) => hastyDay(solved, pacing.rows, faster),
+    begins: Array.from(solved.log.started.subarray(0, solved.state.at + 1), seconds),
     basis: basisOf(track),
     ...(sharpen ? { sharpen } : {}),
   };

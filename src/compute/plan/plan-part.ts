@@ -45,8 +45,9 @@ export function planPart(
   const asWritten = unrolledFor(workout, part, context, start);
   const course = substitute(asWritten(context.division), withholding, athlete.level);
   const maxLoad = part.clock.kind === "max-load";
+  const onlyLifts = maxLoad && course.items.every((item) => item.kind === "rest" || item.lift !== undefined);
   const withheld = withholding.noWorkout || withholding.withoutLift.has(part.name);
-  const alone = withheld || maxLoad ? undefined : pacePart(paceInput(part, course, context, before));
+  const alone = withheld || onlyLifts ? undefined : pacePart(paceInput(part, course, context, before));
   const early =
     alone?.kind === "paced"
       ? earlyShape(
@@ -63,7 +64,7 @@ export function planPart(
   const lifted =
     withheld || withholding.noMaxLift || !forLoad
       ? undefined
-      : liftPart(workout, part, course, context, start.clock, before);
+      : liftPart(workout, part, course, context, start.clock, before, paced);
   const pacing = paced?.kind === "paced" ? paced.pacing : undefined;
   const changed =
     pacing && alone?.kind === "paced" ? changedRounds(alone.pacing.rounds, pacing.rounds) : undefined;
@@ -92,6 +93,8 @@ export function planPart(
     ends: endOf(plan, course, start.clock, paced),
   };
 }
+
+const isOfLoads = ({ score: { kind } }: Part): boolean => kind === "load" || kind === "sum-of-loads";
 
 /** The part as a division does it, for this athlete's lifts and body mass. */
 function unrolledFor(
@@ -126,7 +129,8 @@ function paceInput(
   return {
     course,
     clock: part.clock,
-    score: part.score,
+    // What is lifted makes the score; the work around it has to be done in its time.
+    score: isOfLoads(part) ? { kind: "intervals-completed", restCounts: true } : part.score,
     capacity: context.capacity,
     between: context.between,
     loadBar: context.loadBar,
@@ -145,9 +149,11 @@ function liftPart(
   context: PlanContext,
   start: number,
   before: Before | undefined,
+  paced: PacedPart | undefined,
 ): { readonly lifting?: Lifting; readonly missing: readonly string[] } {
   const { athlete, library, gym, date, competition, overrides } = context;
-  const work = before?.part.paced?.work;
+  const own = paced?.kind === "paced" ? paced : undefined;
+  const worked = own ? beforeEachLift(own, course) : beforeTheWindow(before);
   const bounds = part.attempts && ownEntry(part.attempts, context.division);
   const field = context.fields.get(part.name)?.find(({ kind }) => kind === "load");
   const planned = planLifting({
@@ -161,7 +167,8 @@ function liftPart(
       part.start.kind === "after" && before !== undefined
         ? opensAfter(start, before)
         : { mean: start, spread: 0 },
-    ...(work !== undefined && before !== undefined && { before: { work, secondsSince: before.rest } }),
+    ...(worked !== undefined && { before: worked }),
+    ...(own !== undefined && { reached: (index: number) => own.begins[index] }),
     ...(competition !== undefined && { competition }),
     ...(field !== undefined && { field }),
     ...(bounds !== undefined && { bounds }),
@@ -172,6 +179,18 @@ function liftPart(
   return planned.ok
     ? { lifting: planned.value, missing: [] }
     : { missing: planned.faults.map((fault: Fault) => `${fault.problem}. ${fault.remedy}`) };
+}
+
+const beforeTheWindow = (before: Before | undefined): LiftingInput["before"] =>
+  before?.part.paced && { work: before.part.paced.work, secondsSince: before.rest };
+
+/** Work of the same part comes before every lift of it: what one of the windows holds, and no rest since. */
+function beforeEachLift(
+  { work }: Extract<PacedPart, { kind: "paced" }>,
+  course: Course,
+): LiftingInput["before"] {
+  const windows = new Set(course.items.map(({ pass }) => pass.roundOfSection)).size;
+  return { work: work.map((each) => ({ ...each, minutes: each.minutes / windows })), secondsSince: 0 };
 }
 
 /** A part that follows another begins when that ends, at the latest by its cap, after the rest between. */

@@ -29,6 +29,8 @@ export function resultOf(part: PartPlan | undefined): Range | undefined {
   const lifts = part?.lifting?.lifts;
   const [first] = lifts ?? [];
   if (part === undefined || lifts === undefined || first === undefined) return part?.pacing?.result;
+  const [heaviest] = [...lifts].sort((a, b) => b.expected.target - a.expected.target);
+  if (part.lifting?.sum === false && lifts.length > 1 && heaviest) return heaviest.expected;
   const times = (reps: number): number => (part.score === "load-times-reps" ? reps : 1);
   const sum = (of: keyof Range): number =>
     lifts.reduce((total, { expected, reps }) => total + times(reps) * expected[of], 0);

@@ -1,5 +1,12 @@
+import { seconds } from "../../../src/models/quantity.ts";
 import { describe, expect, it } from "vitest";
-import { allRepsOf, liftsOf, repsOf, roundLiftsOf, sayLine } from "../../../src/compute/lifting/lift-line.ts";
+import {
+  allRepsOf,
+  liftsOf,
+  repsOf,
+  sayLine,
+  windowedLiftsOf,
+} from "../../../src/compute/lifting/lift-line.ts";
 import { sampleLift } from "../../support/sample-lifter.ts";
 import { cleanAndJerk, liftCourse, roundsCourse } from "../../support/sample-lifting.ts";
 
@@ -52,24 +59,40 @@ describe("what is lifted for load", () => {
 });
 
 describe("a lift in rounds on the clock", () => {
-  it("has the clock at which each round begins", () => {
-    expect(roundLiftsOf(roundsCourse(jerk, 3, 4, 120))).toEqual({
-      line: { pieces: [{ movement: jerk, reps: 3 }] },
-      starts: [0, 120, 240, 360],
-    });
+  it("has a window for each round, from where it opens to where the next begins", () => {
+    expect(windowedLiftsOf(roundsCourse(jerk, 3, 4, 120))).toEqual([
+      {
+        line: { pieces: [{ movement: jerk, reps: 3 }] },
+        windows: [0, 120, 240, 360].map((opens) => ({ opens, closes: opens + 120, attempts: 1 })),
+      },
+    ]);
   });
 
-  it("is none where rounds differ in what is lifted", () => {
+  it("is a lift of its own where rounds differ in what is lifted", () => {
     const [a, b] = [roundsCourse(jerk, 3, 1, 120), roundsCourse(hangClean, 3, 2, 120)];
-    const later = b.items.filter(({ pass }) => pass.round === 2);
-    expect(roundLiftsOf({ ...a, items: [...a.items, ...later] })).toBeUndefined();
+    const later = b.items.filter(({ pass }) => pass.round === 2).map((item) => ({ ...item, line: 9 }));
+    const lifts = windowedLiftsOf({ ...a, items: [...a.items, ...later] });
+    expect(lifts.map(({ line, windows }) => [sayLine(line), windows.length])).toEqual([
+      ["jerk", 1],
+      ["hang clean", 1],
+    ]);
   });
 
-  it("is none where the clock does not say when rounds begin, or nothing is of the athlete's choice", () => {
-    const course = roundsCourse(jerk, 3, 3, 120);
-    expect(
-      roundLiftsOf({ ...course, items: course.items.filter(({ kind }) => kind === "effort") }),
-    ).toBeUndefined();
-    expect(roundLiftsOf(liftCourse({ pieces: [{ movement: jerk, reps: 1 }] }))).toBeUndefined();
+  it("is reached when the work before it in the window is done", () => {
+    const [first] = windowedLiftsOf(roundsCourse(jerk, 3, 2, 120), () => seconds(0));
+    expect(first?.windows.every(({ reached }) => reached === undefined)).toBe(true);
+  });
+
+  it("has no window of its own in a part that is one window", () => {
+    expect(windowedLiftsOf(liftCourse({ pieces: [{ movement: jerk, reps: 1 }] }))).toEqual([]);
+  });
+
+  it("is so many attempts at one lift where no clock parts the rounds", () => {
+    const course = liftCourse(
+      { pieces: [{ movement: jerk, reps: 1 }] },
+      { pieces: [{ movement: jerk, reps: 1 }] },
+    );
+    expect(windowedLiftsOf(course)).toEqual([]);
+    expect(liftsOf(course)).toEqual([{ pieces: [{ movement: jerk, reps: 1 }], attempts: 2 }]);
   });
 });
