@@ -1,4 +1,4 @@
-import type { EffortStep, Step } from "../../models/workout.ts";
+import type { EffortStep, PartLength, Step } from "../../models/workout.ts";
 import type { CheckedWork } from "./check-work.ts";
 import { effortsOf } from "./default-score.ts";
 import { tellText, type Trouble } from "./notation-fault.ts";
@@ -21,22 +21,36 @@ export function checkEnd(
   const tell = (trouble: Trouble): void => {
     tellText(reading.faults, source.text === "" ? { ...source, text: kind, isName: true } : source, trouble);
   };
-  if (clock === undefined || clock.kind !== "on-the-clock") {
-    if (kind === "max load") checkLifts(steps, reading, tell);
-    return;
-  }
+  if (kind === "max load") checkLifts(steps, reading, tell);
+  if (clock === undefined || (clock.kind !== "on-the-clock" && clock.kind !== "max-load")) return;
   if ("asWritten" in clock) {
     if (checked.clock === undefined || checked.lastWork === undefined) tell(NO_LENGTH);
-  } else if (clock.length === undefined) {
+    return;
+  }
+  const length = typeof clock.length === "object" ? lengthFor(clock.length) : clock.length;
+  if (clock.kind === "on-the-clock" && length === undefined) {
     if (!checked.filled && !hasElimination(steps)) tell(NOT_OPEN);
-  } else if (checked.clock !== undefined && !checked.filled && checked.lastWork !== undefined) {
-    if (clock.length < checked.lastWork || clock.length > checked.clock) {
-      tell(wrongLength(checked.lastWork));
-    }
+  } else if (
+    length !== undefined &&
+    checked.clock !== undefined &&
+    !checked.filled &&
+    steps.some(holdsClock)
+  ) {
+    const last = checked.lastWork;
+    if (last !== undefined && (length < last || length > checked.clock)) tell(wrongLength(last));
   }
 }
 
-/** Something must be lifted for load, its load is the athlete's, and nothing else is done in the part. */
+/** How long a part lasts from its own start; undefined where that depends on the part before. */
+const lengthFor = ({ kind, time }: PartLength): number | undefined => (kind === "for" ? time : undefined);
+
+const holdsClock = (step: Step): boolean =>
+  step.kind === "block" && (step.window !== undefined || step.steps.some(holdsClock));
+
+/**
+ * Something must be lifted for load, and its load is the athlete's. Other work stands only where a window of the clock holds it
+ * and the lift after it.
+ */
 function checkLifts(steps: readonly Step[], reading: WorkReading, tell: (trouble: Trouble) => void): void {
   const efforts = effortsOf(steps);
   const isLift = (step: EffortStep): boolean =>
@@ -49,9 +63,22 @@ function checkLifts(steps: readonly Step[], reading: WorkReading, tell: (trouble
   );
   const [set] = lifts.filter((step) => !open.includes(step));
   if (open.length > 0) {
-    for (const step of efforts) if (!open.includes(step)) reading.tellStep(step, OTHER_WORK);
+    const clocked = effortsOf(steps.filter(holdsClock));
+    const lifted = clocked.some((step) => open.includes(step));
+    for (const step of efforts) {
+      const inWindow = lifted && clocked.includes(step);
+      if (!open.includes(step) && !inWindow) reading.tellStep(step, OTHER_WORK);
+    }
+    for (const step of steps) tellLiftedOut(step, reading);
   } else if (set === undefined) tell(NO_LIFT);
   else reading.tellStep(set, SET_LOAD);
+}
+
+/** A missed lift is no work left undone: whether it puts an athlete out is for the rules to say. */
+function tellLiftedOut(step: Step, reading: WorkReading): void {
+  if (step.kind !== "block") return;
+  if (step.elimination) reading.tellStep(step, LIFTED_OUT);
+  else for (const inner of step.steps) tellLiftedOut(inner, reading);
 }
 
 const hasElimination = (steps: readonly Step[]): boolean =>
@@ -69,10 +96,15 @@ const SET_LOAD: Trouble = {
 };
 const OTHER_WORK: Trouble = {
   problem:
-    "a part `max load` holds lifts and rests only: when the lifting can begin is planned from the part before",
+    "a part `max load` holds lifts and rests, and other work only in windows of the clock with the lift behind it",
   allowed:
-    "a part `for time:` with this work, and a part with `starts: after a` and `max load: until 10:00` with the lift",
+    "`every 4:00, 4 rounds:` around the work and the lift; else a part `for time:` with this work, and a part with `starts: after a` and `max load: until 10:00` with the lift",
   remedy: "Make the work a part of its own before the lift.",
+};
+const LIFTED_OUT: Trouble = {
+  problem: "a load of choice that is missed may be tried again, so `or out` says nothing of it",
+  allowed: "the same block without `or out`; with set loads that rise `on the clock: as written`",
+  remedy: "Leave `or out` away; if a miss ends it, say so under `standards:`.",
 };
 const NO_LENGTH: Trouble = {
   problem: "how long the part lasts does not follow from its work, since some of it has no fixed clock",

@@ -52,11 +52,12 @@ function misfit(score: Score, clock: PartClock, steps: readonly Step[]): Trouble
     };
   }
   const ofLoads = score.kind === "load" || score.kind === "sum-of-loads";
-  if (ofLoads && clock.kind !== "max-load") {
+  const chosen = efforts.some(({ load }) => load?.kind === "same" && load.value.kind === "athletes-choice");
+  if (ofLoads && clock.kind !== "max-load" && !(clock.kind === "on-the-clock" && chosen)) {
     return {
-      problem: "a load is the score of a part in which the athlete chooses it",
+      problem: "a load is the score where the athlete chooses it",
       allowed:
-        "`max load: 6:00`; with set loads that rise `score: intervals completed`, with a load of choice `score: load x reps`",
+        "`max load: 6:00`, or `on the clock:` with a line such as `1 clean at any load`; with set loads that rise `score: intervals completed`",
       remedy: "Write `max load:` as the kind of the part, or another score.",
     };
   }

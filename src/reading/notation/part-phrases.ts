@@ -12,7 +12,8 @@ export const PART_KINDS = ["for time", "amrap", "on the clock", "max load"] as c
 export type PartKind = (typeof PART_KINDS)[number];
 
 /** `as written`: the length follows from the work. */
-export type WrittenClock = PartClock | { readonly kind: "on-the-clock"; readonly asWritten: true };
+export type WrittenClock =
+  PartClock | { readonly kind: "on-the-clock" | "max-load"; readonly asWritten: true };
 
 /**
  * Reads what stands behind the kind of a part: `for time: cap 12:00`, `amrap: until 15:00`, `max load: 6:00, 3
@@ -75,7 +76,8 @@ function onTheClock(cursor: Cursor): WrittenClock | undefined {
   return length && { kind: "on-the-clock", length };
 }
 
-function maxLoad(cursor: Cursor): PartClock | undefined {
+function maxLoad(cursor: Cursor): WrittenClock | undefined {
+  if (skip(cursor, "as", "written")) return { kind: "max-load", asWritten: true };
   const unlimited =
     atEnd(cursor) || skipOneOf(cursor, ["no limit", "no cap", "no time limit", "open"]) !== undefined;
   const length = unlimited ? undefined : takeLength(cursor);
@@ -115,7 +117,8 @@ const CLOCK_FORMS: Readonly<Record<PartKind, string>> = {
     "`for time:`, `for time: cap 12:00`, `for time: cap until 20:00`, `for time: cap 4:00, 1 s per missing rep`",
   amrap: "`amrap: 9:00`, `amrap: until 15:00`",
   "on the clock": "`on the clock: 16:00`, `on the clock: as written`, `on the clock: open`",
-  "max load": "`max load: 6:00`, `max load: until 15:00`, `max load: no limit, 3 attempts`",
+  "max load":
+    "`max load: 6:00`, `max load: until 15:00`, `max load: no limit, 3 attempts`; with blocks of windows `max load: as written`",
 };
 
 function clockTrouble(kind: PartKind, cursor: Cursor, read: boolean): Trouble {

@@ -144,6 +144,8 @@ function kindOf(part: WrittenPart, faults: Faults): PartKind | undefined {
 
 function settleClock(clock: WrittenClock, works: readonly Work[]): PartClock {
   if (!("asWritten" in clock)) return clock;
-  const ends = works.map((work) => work.checked.lastWork ?? 0);
-  return { kind: "on-the-clock", length: seconds(Math.max(...ends)) };
+  const length = seconds(Math.max(...works.map((work) => work.checked.lastWork ?? 0)));
+  return clock.kind === "on-the-clock"
+    ? { kind: "on-the-clock", length }
+    : { kind: "max-load", length: { kind: "for", time: length }, order: "as-written" };
 }
