@@ -12,6 +12,7 @@ import { sayRowPace } from "../wording/pace.ts";
 import { clockShift, sayWhichClock } from "../wording/part-clock.ts";
 import { sayPlaces } from "../wording/places.ts";
 import { sayPerSide } from "../wording/plates.ts";
+import { sayRestRow } from "../wording/rest-row.ts";
 import { sayRange } from "../wording/score.ts";
 import { sayHow } from "../wording/sets.ts";
 import { sayChance, sayShare } from "../wording/share.ts";
@@ -38,7 +39,7 @@ export function workText(part: PartPlan, plan: Plan): readonly string[] {
     inRounds ? (pacing.rounds.find(({ round }) => round === row.round)?.label ?? "") : "",
     sayClock(row.end + shift),
     sayShare(row.shareOfWork),
-    row.kind === "rest" ? "rest" : sayWork(row, units),
+    row.kind === "rest" ? sayRestRow(row, units) : sayWork(row, units),
   ]);
   const half = pacing.half && `Half of the work is done at ${sayClock(pacing.half.clock + shift)}.`;
   return [

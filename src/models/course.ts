@@ -108,7 +108,17 @@ export type CourseRest = {
     | { readonly kind: "as-long-as-work"; readonly times: number };
   /** False when it does not count for the time that is scored. */
   readonly counted: boolean;
+  /** It is no rest the workout sets, but the time to change the bar to the load of the next visit. */
+  readonly change?: CourseChange;
   readonly pass: PassTag;
+};
+
+/** Plates changed between two visits: to what load of which movement, and what is done to each side. */
+export type CourseChange = {
+  readonly to: CourseLoad;
+  readonly movement: Movement;
+  readonly off: readonly Mass[];
+  readonly on: readonly Mass[];
 };
 
 export type CourseItem = CourseEffort | CourseRest;

@@ -174,7 +174,8 @@ export type Score = {
   readonly restCounts: boolean;
 };
 
-export type Loading = "alone" | "help-allowed";
+/** Who changes plates; `bars-ready`: nobody, every load stands ready on a bar of its own. */
+export type Loading = "alone" | "help-allowed" | "bars-ready";
 
 /** What an athlete may be told to reach before a score or tie-break counts at all. */
 export type MinimumWork = {

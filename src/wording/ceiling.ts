@@ -1,7 +1,7 @@
 import type { Plan } from "../models/plan/plan.ts";
 import { capitalised } from "./basis.ts";
 import { sayRoundOf } from "./round-name.ts";
-import { sayWholeScore } from "./score.ts";
+import { isTime, sayWholeScore } from "./score.ts";
 import { sayClock, sayDuration } from "./time.ts";
 
 type Pacing = NonNullable<Plan["parts"][number]["pacing"]>;
@@ -23,6 +23,6 @@ export function sayCeiling({
   const most =
     ceiling.score === undefined
       ? `faster than ${sayDuration(ceiling.seconds)}`
-      : `more than ${sayWholeScore(score, ceiling.score, { units: "kg", perRound })}`;
+      : `more than ${sayWholeScore(isTime(score) ? "reps" : score, ceiling.score, { units: "kg", perRound })}`;
   return `${capitalised(round)} no ${most}.`;
 }

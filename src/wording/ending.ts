@@ -4,8 +4,10 @@ import { sayLoad } from "./mass.ts";
 import { pluralOf } from "./movement-words.ts";
 import { sayList } from "./number.ts";
 import { sayRoundOf } from "./round-name.ts";
-import { sayChance } from "./share.ts";
+import { sayGates } from "./gates.ts";
+import { sayShare, sayChance } from "./share.ts";
 import { sayClock } from "./time.ts";
+import { sayTooHeavy } from "./too-heavy.ts";
 import { isTime, sayWholeScore, type ScoreContext } from "./score.ts";
 
 type Pacing = NonNullable<Plan["parts"][number]["pacing"]>;
@@ -31,15 +33,27 @@ const sayOutOfReach = ({ outOfReach }: Pacing, { units }: ScoreContext): string 
   );
 
 /**
- * How the part ends, plainly: whether a cap is met and, if not, where it ends and what that means; what is out of reach. Nothing for
- * work that simply fills its time or has no cap.
+ * How the part ends, plainly: what is too heavy to repeat, which gates lie on the way, whether a cap is met and, if not, where it
+ * ends and what that means; what is out of reach. Nothing for work that simply fills its time or has no cap.
  */
 export function sayEnding(pacing: Pacing, context: ScoreContext): string | undefined {
+  const said = [
+    ...(pacing.tooHeavy ?? []).map((load) => sayTooHeavy(load, context.units)),
+    sayGates(pacing, context),
+    sayUnfinished(pacing),
+    sayEnd(pacing, context),
+  ].filter((sentence) => sentence !== undefined);
+  return said.length === 0 ? undefined : said.join(" ");
+}
+
+function sayEnd(pacing: Pacing, context: ScoreContext): string | undefined {
   const { whenStopped, cap, chanceOfFinishing, outOfReach } = pacing;
   const chance = chanceOfFinishing === undefined ? undefined : sayChance(chanceOfFinishing);
   if (pacing.ending === "finishes") {
-    if (cap === undefined || chance === undefined) return undefined;
-    return `Inside the cap of ${sayClock(cap)} ${chance} of the time.`;
+    if (chance === undefined) return undefined;
+    return cap === undefined
+      ? `All of it is done in its time ${chance} of the time.`
+      : `Inside the cap of ${sayClock(cap)} ${chance} of the time.`;
   }
   if (pacing.ending === "fills-the-time" || !whenStopped) {
     if (outOfReach.length === 0) return undefined;
@@ -47,15 +61,47 @@ export function sayEnding(pacing: Pacing, context: ScoreContext): string | undef
   }
   const where = sayWhere(pacing, whenStopped.row);
   const score = isCounted(pacing) ? ` (${sayWholeScore(pacing.score, whenStopped.scoreDone, context)})` : "";
-  if (whenStopped.atWall) {
-    const after = where ? `${where}${score}` : "from the start";
-    const tieBreak = whenStopped.advice === "tie-break" ? ` ${ADVICE["tie-break"]}` : "";
-    return `Out of reach by your numbers ${after}: ${sayOutOfReach(pacing, context)}. ${ASK}${tieBreak}`;
-  }
+  if (whenStopped.atWall)
+    return sayWall(pacing, whenStopped, where ? `${where}${score}` : "from the start", context);
   const stop = pacing.ending === "eliminated" ? "The work outruns the clock" : "The clock stops you";
-  const finishing = chance === undefined ? "" : ` You finish ${chance} of the time.`;
+  const finishing =
+    chance === undefined || pacing.ending === "eliminated" ? "" : ` You finish ${chance} of the time.`;
   const advice = pacing.score === "intervals-completed" ? "" : ` ${ADVICE[whenStopped.advice]}`;
   return `${stop} at ${sayClock(whenStopped.at)}${where ? `, ${where}` : ""}${score}.${finishing}${advice}`;
+}
+
+type WhenStopped = NonNullable<Pacing["whenStopped"]>;
+
+/** At most this share of the best a load is worth a try with a long rest. Judgement: half of such lifts are made on a good day. */
+const WORTH_A_TRY = 1.03;
+
+/** The plan ends before work that is out of reach: which, how far, how much of the clock remains and what to do with it. */
+function sayWall(
+  pacing: Pacing,
+  { advice, left }: WhenStopped,
+  after: string,
+  context: ScoreContext,
+): string {
+  const [first] = pacing.outOfReach;
+  const share = first?.load?.shareOfBest;
+  const near = share === undefined ? "" : `, ${sayShare(share)} of your best`;
+  const remains = left === undefined ? "" : ` ${sayClock(left)} of the clock remain.`;
+  const singles = left !== undefined && left >= 60 && share !== undefined && share <= WORTH_A_TRY;
+  const use = singles
+    ? " Single lifts with two minutes between them are honest, as long as each is safe; every one made counts."
+    : "";
+  const tieBreak = advice === "tie-break" ? ` ${ADVICE["tie-break"]}` : "";
+  return `Out of reach by your numbers ${after}: ${sayOutOfReach(pacing, context)}${near}.${remains}${use} ${ASK}${tieBreak}`;
+}
+
+/** Intervals that the clock ends before their work is done have no time: what is planned instead, and what to ask. */
+function sayUnfinished({ unfinished, intervals }: Pacing): string | undefined {
+  if (unfinished === undefined || unfinished.length === 0) return undefined;
+  const all = unfinished.length === intervals?.length;
+  const which = all
+    ? "every interval"
+    : `${unfinished.length === 1 ? "interval" : "intervals"} ${sayList(unfinished.map(String))}`;
+  return `The clock ends ${which} before the work is done, and an interval that is not finished has no time: ask what the rules make of it. Planned is the most that can be done.`;
 }
 
 /** What to do about work out of reach. */

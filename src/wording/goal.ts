@@ -5,6 +5,8 @@ import { sayPart } from "./part-name.ts";
 import { sayRange, sayScore, type SaidScore } from "./score.ts";
 import { sayClock } from "./time.ts";
 
+type Pacing = NonNullable<Plan["parts"][number]["pacing"]>;
+
 /** The one large figure of a brief: what to aim at, what it is counted in, and how sure that is. */
 export type Goal = SaidScore & {
   /** What the figure is, in two or three words. */
@@ -15,7 +17,7 @@ export type Goal = SaidScore & {
 
 /**
  * What the reader aims at. Where a cap will stop the work before it is done, that is said; where there is only a lift, the
- * load to open with. Nothing where nothing could be computed, or nothing of the work can be done.
+ * load to open with; where nothing of the work can be done, the load that is out of reach. Nothing where nothing could be computed.
  */
 export function sayGoal(plan: Plan): Goal | undefined {
   const { score, result, firstLoad } = plan.headline;
@@ -29,12 +31,28 @@ export function sayGoal(plan: Plan): Goal | undefined {
   const pacing = aimed?.pacing;
   const which = aimed && paced.length > 1 ? `part ${sayPart(aimed.name)}, ` : "";
   const context = { units: plan.athlete.units, perRound: pacing?.perRound };
-  if (pacing?.rows.length === 0) return undefined;
-  const stopped = pacing?.ending === "stopped-by-cap" ? pacing.whenStopped : undefined;
+  if (pacing && (pacing.rows.length === 0 || !pacing.rows.some(({ kind }) => kind === "work"))) {
+    return nothingToAimAt(which, pacing);
+  }
+  const stopped = pacing?.ending === "stopped-by-cap" && pacing.whenStopped?.atWall === false;
+  const cap = stopped ? pacing.cap : undefined;
   return {
-    label: `${which}${stopped ? `by the cap of ${sayClock(stopped.at)}` : "aim at"}`,
+    label: `${which}${cap === undefined ? "aim at" : `by the cap of ${sayClock(cap)}`}`,
     ...sayScore(score, result.target, context),
     range: sayRange(score, result, context),
+  };
+}
+
+/** Where the first thing to do is out of reach, that is what is to be known: the load, else that it cannot be done. */
+function nothingToAimAt(which: string, { outOfReach: [first] }: Pacing): Goal {
+  const load = first?.load;
+  if (load === undefined)
+    return { label: `${which}out of reach today`, figure: "0", unit: first?.plural ?? "" };
+  const pieces = load.pieces > 1 ? `${load.pieces}${NO_BREAK_SPACE}×${NO_BREAK_SPACE}` : "";
+  return {
+    label: `${which}out of reach today`,
+    figure: `${pieces}${sayMassFigure(load.mass)}`,
+    unit: load.mass.unit,
   };
 }
 

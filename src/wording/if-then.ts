@@ -2,7 +2,7 @@ import type { Plan } from "../models/plan/plan.ts";
 import { nameFor, pluralOf } from "./movement-words.ts";
 import { NO_BREAK_SPACE, sayNumber } from "./number.ts";
 import { sayRoundOf } from "./round-name.ts";
-import { sayWholeScore, type ScoreContext } from "./score.ts";
+import { isTime, sayWholeScore, type ScoreContext } from "./score.ts";
 import { sayClock } from "./time.ts";
 
 type Pacing = NonNullable<Plan["parts"][number]["pacing"]>;
@@ -48,6 +48,9 @@ const BEYOND: Readonly<Record<IfThen["when"], string>> = {
   "more-than": "with over",
 };
 
+/** What is done is counted in reps where the score is a time. */
+const countedIn = ({ score }: Pacing): Pacing["score"] => (isTime(score) ? "reps" : score);
+
 /** The threshold and the action in two pieces, for the sheet. The threshold reads `After round 3 past 5:08`, or `After round 1 with under 106 reps`. */
 export function sayIfThen(
   ifThen: IfThen,
@@ -55,7 +58,7 @@ export function sayIfThen(
   context: ScoreContext,
 ): { readonly when: string; readonly then: string } {
   const { score, clock, when } = ifThen;
-  const threshold = score === undefined ? sayClock(clock) : sayWholeScore(pacing.score, score, context);
+  const threshold = score === undefined ? sayClock(clock) : sayWholeScore(countedIn(pacing), score, context);
   return {
     when: `After ${sayMoment(ifThen, pacing)} ${BEYOND[when]} ${threshold}`,
     then: sayAction(ifThen.action, pacing),
@@ -69,7 +72,7 @@ export function sayIfThenSentence(ifThen: IfThen, pacing: Pacing, context: Score
   const planned =
     plannedScore === undefined
       ? sayClock(ifThen.planned)
-      : sayWholeScore(pacing.score, plannedScore, context);
+      : sayWholeScore(countedIn(pacing), plannedScore, context);
   const expected =
     ifThen.projected === undefined
       ? ""

@@ -3,12 +3,13 @@ import type { Plan } from "../models/plan/plan.ts";
 type Pacing = NonNullable<Plan["parts"][number]["pacing"]>;
 type Row = Pacing["rows"][number];
 
-/** The rows of work of each interval, in order: what stands between two rests. */
+/** The rows of work of each interval, in order: what stands between two prescribed rests. */
 export function workOfIntervals({ rows }: Pick<Pacing, "rows">): readonly (readonly Row[])[] {
   const stretches: Row[][] = [[]];
   for (const row of rows) {
-    if (row.kind === "rest") stretches.push([]);
-    else stretches.at(-1)?.push(row);
+    if (row.kind === "rest") {
+      if (row.why === undefined || row.why === "prescribed") stretches.push([]);
+    } else stretches.at(-1)?.push(row);
   }
   return stretches.filter((stretch) => stretch.length > 0);
 }

@@ -7,6 +7,7 @@ import { BODY_MASS_CONSTANTS } from "./body-mass-constants.ts";
 import { CAPACITY_CONSTANTS } from "./constants.ts";
 import { fitMovement, type MovementFit, type Subject } from "./fit-movement.ts";
 import type { Capacity, MovementCapacity, NoCapacity, Task } from "../motion/movement-capacity.ts";
+import { repeatSeconds } from "./load-effect.ts";
 import { hasSets, isHeld } from "./reference-pace.ts";
 import { sharedReserve } from "./shared-reserve.ts";
 import { usualPlans } from "./sustainable-work.ts";
@@ -96,7 +97,8 @@ function capacityOfTask(
   const liftable = load === undefined || heaviest === undefined || load <= heaviest;
   const offReference = 0.25 * Math.abs(Math.log(factor.rate));
   return {
-    sustainable: fit.sustainable * factor.rate,
+    // A lift near the best is not repeated at the pace of lighter ones, however strong the lungs.
+    sustainable: Math.max(fit.sustainable * factor.rate, restedReps(movement, loadShare)),
     fastest: fit.fastest * factor.cycle,
     kappa: fit.kappa,
     reach: fit.reach,
@@ -112,6 +114,13 @@ function capacityOfTask(
     from: fit.from,
     byDuration: fit.byDuration,
   };
+}
+
+/** Seconds a rep near the best takes with its pause: a lift from the floor as singles, a squat or a pull in short sets in half of it. */
+function restedReps(movement: Task["movement"], share = 0): number {
+  if (movement.loading?.held !== "bar") return 0;
+  const isSingle = movement.loading.ratios.some(({ of }) => of === "clean-and-jerk" || of === "snatch");
+  return repeatSeconds(share) * (isSingle || movement.id === "clean-and-jerk" ? 1 : 0.5);
 }
 
 /** A movement held for a time: the time is given, so nothing about it can be fast or slow. */

@@ -34,3 +34,17 @@ export function loadOnUnbroken({ task, reference }: LoadShares, constants: Capac
   const possible = (share: number): number => 1 / Math.max(0.05, within(share, constants)) - 1;
   return possible(task) / possible(reference);
 }
+
+/** Share of the best lift from which reps are singles with a pause of their own. */
+const SINGLES_FROM = 0.7;
+
+/**
+ * Seconds from one rep to the next at least, where a load near the best is lifted again and again; 0 below 70 % of the best.
+ *
+ * Grows e-fold for every 11.6 % of the best: 7 s at 70 %, 11 s at 75 %, 40 s at 90 %, 95 s at 100 %. Judgement, after how fast thirty
+ * heavy lifts for time are done by those whose best is known (about 11 s a lift at three quarters of it) and the minute or more
+ * that singles at nine tenths are given; power falls by a sixth over six reps at 80 % without a pause and by a twentieth with 20 s
+ * between them (Hardee et al. 2012).
+ */
+export const repeatSeconds = (share: number): number =>
+  share < SINGLES_FROM ? 0 : 11 * Math.exp((share - 0.75) / 0.116);

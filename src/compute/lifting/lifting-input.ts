@@ -39,13 +39,15 @@ export type LiftingInput = {
 
 /** The same with the bar chosen and its loads listed. */
 export type LoadedInput = LiftingInput & {
-  readonly iron: { readonly loads: MakableLoads; readonly loading: Loading | "not-stated" };
+  readonly iron: { readonly loads: MakableLoads; readonly loading: Exclude<Loading, "bars-ready"> | "not-stated" };
 };
 
 /** Chooses the bar, lists what it can be loaded to, and settles who may load it. */
 export function withIron(input: LiftingInput): LoadedInput {
   const { gym, athlete, competition, part } = input;
   const bar = chooseBar(gym, athlete.sex, competition?.barCounts);
-  const loading = part.loading ?? competition?.loading ?? "not-stated";
+  const stated = part.loading ?? competition?.loading ?? "not-stated";
+  // A lift whose load is the athlete's choice has no bar that stands ready: who sets out bars helps.
+  const loading = stated === "bars-ready" ? "help-allowed" : stated;
   return { ...input, iron: { loads: makableLoads(gym, bar), loading } };
 }

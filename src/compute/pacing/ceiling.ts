@@ -17,7 +17,7 @@ const SHORTEST = 0.02;
  * sensible to do in it. Undefined for work of one round, and where the first is a trifle.
  */
 export function ceilingOf(
-  { bench, choice }: Solved,
+  { bench, choice, log }: Solved,
   rows: readonly PacingRow[],
   rounds: Pacing["rounds"],
   score: ScoreKind,
@@ -45,7 +45,7 @@ export function ceilingOf(
   }
   shape.set(planned);
   const ratio = before.seconds > 0 ? seconds / before.seconds : 1;
-  if (!endsByClock(bench, first.round)) {
+  if (!endsByClock({ bench, log }, first.round)) {
     return { round: first.round, seconds: first.seconds * Math.min(1, ratio) };
   }
   if (isByInterval(score) || !(before.done > 0)) return undefined;

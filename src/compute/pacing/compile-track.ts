@@ -55,13 +55,19 @@ export function compileTrack(
     }
     track.task[i] = index;
     setEffort(track, i, item, task, expected);
-    track.transition[i] = transitionTo(task, item, items[i - 1], before, rules, floor);
+    track.transition[i] = transitionTo(task, item, comingFrom(items, i), before, rules, floor);
     before = task;
   });
   if (missing.size > 0) return { missing: [...missing] };
   makeDearerTogether(track, tasks, rules, expected);
   return { ...track, tasks, sections: markSections(track, score, rules) };
 }
+
+/** The item before, plates left out that are changed in between. */
+const comingFrom = (items: readonly CourseItem[], i: number): CourseItem | undefined => {
+  const before = items[i - 1];
+  return before?.kind === "rest" && before.change !== undefined ? items[i - 2] : before;
+};
 
 /**
  * Work of several movements takes longer than each of them alone suggests, the more evenly it is shared out and the longer it lasts.

@@ -45,7 +45,7 @@ function roundToLookAt(rounds: Pacing["rounds"], hard: Pacing["hard"]): Round | 
  * expected then is that of a day on which the form explains the difference. None where the result is the same either way.
  */
 export function ifThenOf(
-  { bench, choice }: Solved,
+  { bench, choice, log, state }: Solved,
   rows: readonly PacingRow[],
   rounds: Pacing["rounds"],
   hard: Pacing["hard"],
@@ -63,7 +63,9 @@ export function ifThenOf(
     smallerSets: smallerSetsAfter(row, rows, limiter),
     resultAt: (form) => reading.of(runDay(bench, choice.plan, form, 1, bench.coarse)),
   };
-  if (!endsByClock(bench, round.round)) return byClock(lookout, bench.rules.ahead);
+  // Before a door that shuts nothing is won by holding back.
+  const held = state.stopped === "deadline" ? (one: IfThen) => one.action.kind !== "hold" : () => true;
+  if (!endsByClock({ bench, log }, round.round)) return byClock(lookout, bench.rules.ahead).filter(held);
   return isByInterval(reading.score) ? [] : byScore(lookout, bench.rules.aheadInScore);
 }
 

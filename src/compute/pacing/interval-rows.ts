@@ -1,7 +1,7 @@
 import type { Pacing } from "../../models/plan/pacing.ts";
 import type { ScoreKind } from "../../models/vocabulary.ts";
 import { intervalsOf } from "../search/goal.ts";
-import { wholeScore } from "./rows.ts";
+import { wholeScore } from "./planned-amounts.ts";
 import type { Solved } from "../search/solve-part.ts";
 import { REST_AS_WORK, REST_FOR, REST_UNTIL } from "../motion/track.ts";
 
@@ -17,7 +17,9 @@ export const isByInterval = (score: ScoreKind): boolean => BY_INTERVAL.includes(
 
 /** Score and rest left of each interval; undefined where nothing parts the work into intervals. */
 export function intervalRows({ bench: { track }, goal, log, state }: Solved): Pacing["intervals"] {
-  const parts = track.items.some((item) => item.kind === "rest" && item.rest.kind !== "at-least");
+  const parts = track.items.some(
+    (item) => item.kind === "rest" && item.change === undefined && item.rest.kind !== "at-least",
+  );
   if (!parts && goal.kind !== "interval" && goal.kind !== "survive") return undefined;
   return intervalsOf(track, log, state.at).map((interval, i) => {
     const next = interval.lastStretch + 1;
@@ -31,3 +33,7 @@ export function intervalRows({ bench: { track }, goal, log, state }: Solved): Pa
     };
   });
 }
+
+/** The intervals, counted from 1, that the clock ends before their work is done. */
+export const unfinishedOf = ({ bench: { track }, log, state }: Solved): number[] =>
+  intervalsOf(track, log, state.at).flatMap(({ complete }, at) => (complete ? [] : [at + 1]));

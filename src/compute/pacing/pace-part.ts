@@ -5,7 +5,8 @@ import { ceilingOf } from "./ceiling.ts";
 import { type Days, simulateDays } from "./days.ts";
 import { hastyDay } from "./hasty-day.ts";
 import { ifThenOf } from "./if-then.ts";
-import { intervalRows } from "./interval-rows.ts";
+import { gatesOf } from "./gates.ts";
+import { intervalRows, isByInterval, unfinishedOf } from "./interval-rows.ts";
 import { checkpointsOf, halfOf, hardOf } from "./landmarks.ts";
 import { bodyAfter, muscleWorkOf } from "./muscle-work.ts";
 import type { PacedPart, PartInput } from "./paced-part.ts";
@@ -16,10 +17,11 @@ import { rowsOf } from "./rows.ts";
 import { rulesFor } from "../motion/rules.ts";
 import { sensitivityOf } from "../search/sensitivity.ts";
 import { sharpenOf } from "./sharpen.ts";
-import { solveCourse } from "./solve-course.ts";
+import { type Falls, solveCourse } from "./solve-course.ts";
 import type { Solved } from "../search/solve-part.ts";
 import { basisOf } from "./task-basis.ts";
 import { resultSpread } from "../search/uncertainty.ts";
+import { tooHeavyOf } from "./too-heavy.ts";
 import { endingOf, outOfReachOf, whenStoppedOf } from "./when-stopped.ts";
 
 /**
@@ -32,13 +34,18 @@ export function pacePart(input: PartInput): PacedPart {
   const rules = rulesFor(input.capacity, input.overrides);
   const course = solveCourse(input, rules);
   if ("missing" in course) return { kind: "not-paced", missing: course.missing };
-  const { solved, capped } = course;
+  const { solved, falls } = course;
   const { track } = solved.bench;
-  const reading = resultReading(solved, input, capped);
+  const reading = resultReading(solved, input, falls);
   const sensitivity = sensitivityOf(solved);
   const cap = input.course.ends ?? Number.POSITIVE_INFINITY;
   const days = simulateDays(solved, resultSpread(track, rules, sensitivity), input.seed, reading, cap);
-  const pacing = pacingOf(solved, input, capped, reading, days, sensitivity);
+  const spread = resultSpread(track, rules, sensitivity);
+  const gates = gatesOf(solved, Math.hypot(spread, rules.costSpread), course.allOut);
+  const pacing = {
+    ...pacingOf(solved, input, falls, reading, days, sensitivity),
+    ...(gates.length > 0 ? { gates: [...gates] } : {}),
+  };
   const finish = momentsOf(days.clocks);
   const sharpen = sharpenOf(track, rules, sensitivity);
   return {
@@ -58,7 +65,7 @@ export function pacePart(input: PartInput): PacedPart {
 function pacingOf(
   solved: Solved,
   input: PartInput,
-  capped: boolean,
+  falls: Falls,
   reading: ResultReading,
   days: Days,
   sensitivity: Float64Array,
@@ -68,22 +75,24 @@ function pacingOf(
   const { course } = input;
   const rows = rowsOf(solved, input);
   const rounds = roundsOf(rows, days);
-  const ending = endingOf(solved, capped);
+  const ending = endingOf(solved, falls);
   const roles = rolesOf(solved, sensitivity);
   const hard = hardOf(rows, rounds, rules);
   const half = halfOf(rows);
   const ceiling = ceilingOf(solved, rows, rounds, reading.score);
   const intervals = intervalRows(solved);
-  const whenStopped = whenStoppedOf(solved, rows, ending);
+  const whenStopped = whenStoppedOf(solved, rows, ending, course.ends);
   const left = Math.max(0, state.fast + state.slow);
   const perRound = course.perRound;
-  const cap = course.ends;
+  const cap = input.clock.kind === "for-time" ? course.ends : undefined;
+  const tooHeavy = tooHeavyOf(solved, rows, input);
+  const open = course.ends === undefined || ending === "fills-the-time";
   return {
     score: reading.score,
-    result: rangeOf(reading, days),
+    result: rangeOf(reading, days, mostOf(reading, course, intervals?.length)),
     ...(perRound === undefined ? {} : { perRound, ...roundsAndReps(reading, perRound) }),
     ending,
-    ...(cap === undefined || ending === "fills-the-time" ? {} : { chanceOfFinishing: days.finished }),
+    ...(open ? {} : { chanceOfFinishing: days.finished }),
     duration: state.clock,
     ...(cap === undefined ? {} : { cap }),
     rows: [...rows],
@@ -98,17 +107,34 @@ function pacingOf(
     ...(intervals ? { intervals } : {}),
     ...(whenStopped ? { whenStopped } : {}),
     outOfReach: outOfReachOf(solved, input),
+    ...(falls === "intervals" ? { unfinished: unfinishedOf(solved) } : {}),
+    ...(tooHeavy.length > 0 ? { tooHeavy } : {}),
   };
 }
 
-/** Target and percentiles; the target never lies outside them. */
-function rangeOf({ target, lowerIsBetter }: ResultReading, { results }: Days): Pacing["result"] {
-  const low = quantileSorted(results, 0.1);
-  const high = quantileSorted(results, 0.9);
+/** The most a score can be: of all the work, or of all the intervals; infinite where there is always more to do. */
+function mostOf(
+  { score, lowerIsBetter }: ResultReading,
+  { totalScore }: PartInput["course"],
+  intervals?: number,
+): number {
+  if (lowerIsBetter) return Number.POSITIVE_INFINITY;
+  const most = score === "intervals-completed" ? intervals : isByInterval(score) ? undefined : totalScore;
+  return most ?? Number.POSITIVE_INFINITY;
+}
+
+/** Target and percentiles; the target never lies outside them, and they never outside what is possible. */
+function rangeOf(
+  { target, lowerIsBetter }: ResultReading,
+  { results }: Days,
+  most: number,
+): Pacing["result"] {
+  const at = (share: number): number => Math.min(most, Math.max(0, quantileSorted(results, share)));
+  const [low, high] = [at(0.1), at(0.9)];
   const [cautious, hopeful] = lowerIsBetter
     ? [Math.max(high, target), Math.min(low, target)]
     : [Math.min(low, target), Math.max(high, target)];
-  return { target, cautious, middle: quantileSorted(results, 0.5), hopeful };
+  return { target, cautious, middle: at(0.5), hopeful };
 }
 
 function roundsAndReps({ score, target }: ResultReading, perRound: number): Partial<Pacing> {

@@ -31,8 +31,6 @@ export type PartInput = {
   readonly capacity: Capacity;
   /** Metres between two stations: the event's floor, else the gym's. */
   readonly between: Metres;
-  /** Seconds to change the load of a bar between two visits; left out where it is done by others or on several bars. */
-  readonly loadChange?: Seconds;
   /** The load as it stands on the bar or in the hands at this gym. */
   readonly loadBar: (load: CourseLoad, movement: Movement) => BarLoad;
   /** Body at the start, after the part before: its state and the seconds of rest since. */

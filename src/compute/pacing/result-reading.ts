@@ -1,7 +1,8 @@
 import type { ScoreKind } from "../../models/vocabulary.ts";
 import { lossOf } from "../search/loss.ts";
 import type { PartInput } from "./paced-part.ts";
-import { finalScore, wholeScore } from "./rows.ts";
+import { finalScore, wholeScore } from "./planned-amounts.ts";
+import type { Falls } from "./solve-course.ts";
 import type { RunState } from "../motion/run.ts";
 import type { Solved } from "../search/solve-part.ts";
 
@@ -17,8 +18,9 @@ export type ResultReading = {
 };
 
 /** How the runs of a solved part are read. */
-export function resultReading(solved: Solved, input: PartInput, capped: boolean): ResultReading {
+export function resultReading(solved: Solved, input: PartInput, falls: Falls): ResultReading {
   const { bench, goal, log, state } = solved;
+  const capped = falls === "cap";
   const { course, score } = input;
   const { secondsPerMissing, ends, totalScore } = course;
   if (capped && secondsPerMissing !== undefined && ends !== undefined && totalScore !== undefined) {
@@ -34,7 +36,7 @@ export function resultReading(solved: Solved, input: PartInput, capped: boolean)
   const sign = lowerIsBetter ? 1 : -1;
   const planned = sign * lossOf(goal, bench.track, state, log);
   return {
-    score: capped ? "reps" : score.kind,
+    score: falls === "nothing" ? score.kind : "reps",
     lowerIsBetter,
     target: lowerIsBetter
       ? planned

@@ -1,5 +1,6 @@
 import type { Pacing, PacingRow } from "../../models/plan/pacing.ts";
 import type { Bench } from "../search/attempt.ts";
+import type { Solved } from "../search/solve-part.ts";
 import type { RunLog } from "../motion/run.ts";
 import { REST_FOR, UNTIL, WINDOW } from "../motion/track.ts";
 
@@ -11,15 +12,16 @@ export function roundsOf(
   const rounds: Pacing["rounds"] = [];
   for (const row of rows) {
     const last = rounds.at(-1);
+    const isWork = row.kind === "work" || row.why === "stand" || row.why === "plates";
     if (last?.round === row.round) {
-      if (row.kind === "rest") continue;
+      if (!isWork) continue;
       last.end = row.end;
       last.seconds = row.end - last.start;
       last.lastRow = row.index;
       last.scoreDone = row.scoreDone;
       continue;
     }
-    if (row.kind === "rest") continue;
+    if (!isWork) continue;
     rounds.push({
       round: row.round,
       label: row.ladder === undefined ? `${row.round}` : `${row.ladder}s`,
@@ -69,10 +71,18 @@ function lastWorkOf({ track }: Bench, round: number): number {
   return -1;
 }
 
-/** Whether the clock ends a round, whatever is done in it. */
-export function endsByClock(bench: Bench, round: number): boolean {
-  const kind = bench.track.kind[lastWorkOf(bench, round)];
-  return kind === WINDOW || kind === UNTIL;
+/**
+ * Whether the clock ends a round of a plan, whatever is done in it: its last work goes on until a clock, or is cut off by the
+ * end of its window.
+ */
+export function endsByClock({ bench, log }: Pick<Solved, "bench" | "log">, round: number): boolean {
+  const { track } = bench;
+  const last = lastWorkOf(bench, round);
+  const kind = track.kind[last];
+  if (kind === WINDOW || kind === UNTIL) return true;
+  const asked = track.amount[last] as number;
+  const closes = track.deadline[last] as number;
+  return Number.isFinite(closes) && track.ends[last] === 0 && (log.done[last] as number) < asked - 1e-6;
 }
 
 /** Score units done at the end of the work of a round in a run. */

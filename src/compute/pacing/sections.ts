@@ -21,7 +21,8 @@ export function markSections(track: Omit<Track, "tasks" | "sections">, score: Sc
       begins = i;
     }
     track.section[i] = section;
-    const isRest = (track.kind[i] as number) >= REST_FOR;
+    const item = track.items[i];
+    const isRest = item?.kind === "rest" && item.change === undefined;
     if (!isRest || (track.kind[i] === REST_FOR && (track.time[i] as number) < PARTS_FROM)) continue;
     if (track.kind[i] === REST_UNTIL) {
       const closes = track.time[i] as number;

@@ -1,9 +1,10 @@
 import type { Course } from "../../models/course.ts";
 import { quickRun } from "../search/choose-plan.ts";
 import { compileTrack } from "./compile-track.ts";
-import { goalOf, type Goal } from "../search/goal.ts";
+import { goalOf, intervalsOf, type Goal } from "../search/goal.ts";
 import type { PartInput } from "./paced-part.ts";
 import { partitionsOf } from "./partitions.ts";
+import { isAllDone } from "./planned-amounts.ts";
 import type { Rules } from "../motion/rules.ts";
 import { shapeOf } from "./shape.ts";
 import { type PartToSolve, questOf, type Solved, solvePart, workOf } from "../search/solve-part.ts";
@@ -12,8 +13,16 @@ import type { Track } from "../motion/track.ts";
 import { tasksOf } from "../motion/track-task.ts";
 import { plannedSpread } from "../search/uncertainty.ts";
 
-/** A course solved, and whether its cap (or a movement the athlete cannot do) stops it before all is done. */
-export type SolvedCourse = { readonly solved: Solved; readonly capped: boolean };
+/** What falls short: nothing, the work under a cap (or before a movement the athlete cannot do), or the work of timed intervals. */
+export type Falls = "nothing" | "cap" | "intervals";
+
+/** A course solved, and what of it falls short. What does is solved for as much as possible in the time. */
+export type SolvedCourse = {
+  readonly solved: Solved;
+  readonly falls: Falls;
+  /** Clock at which the work up to a stretch of the solved track is done by who has nothing else in mind. */
+  readonly allOut: (last: number) => number;
+};
 
 type Missing = { readonly missing: readonly string[] };
 
@@ -72,12 +81,37 @@ export function solveCourse(input: PartInput, rules: Rules): SolvedCourse | Miss
     if (!lengthMatters || off < 2 * LENGTH_ERROR || Number.isFinite(horizon)) return solved;
     return solvePart(toSolve(compile(course, solved.state.clock) as Track, towards, horizon));
   };
-  if (goal.kind !== "time") return { solved: settled(goal, limit), capped: false };
+  const allOut = (last: number): number => {
+    const track = compile(upTo(course, last), guess) as Track;
+    return solvePart(toSolve(track, { kind: "time", restCounts: true }, Number.POSITIVE_INFINITY)).state
+      .clock;
+  };
+  if (goal.kind !== "time") {
+    const solved = settled(goal, limit);
+    if (!runsOut(solved)) return { solved, falls: "nothing", allOut };
+    return { solved: settled({ kind: "score" }, limit), falls: "intervals", allOut };
+  }
   const uncapped = settled(goal, Number.POSITIVE_INFINITY);
-  const made = uncapped.state.stopped === "no" && uncapped.state.clock <= limit;
-  if (made) return { solved: uncapped, capped: false };
-  return { solved: settled({ kind: "score" }, limit), capped: true };
+  const made = uncapped.state.stopped === "no" && uncapped.state.clock <= limit && isAllDone(uncapped);
+  if (made) return { solved: uncapped, falls: "nothing", allOut };
+  return { solved: settled({ kind: "score" }, limit), falls: "cap", allOut };
 }
+
+/** The work up to an item, with nothing that ends it sooner. */
+const upTo = (course: Course, last: number): Course => ({
+  ...course,
+  items: course.items.slice(0, last + 1).map((item) => {
+    if (item.kind === "rest" || item.deadline?.onMiss !== "part-ends") return item;
+    const { deadline, ...free } = item;
+    return free;
+  }),
+});
+
+/** Whether the time of an interval is scored and the clock ends one before its work is done: then it has no time. */
+const runsOut = ({ goal, bench: { track }, log, state }: Solved): boolean =>
+  goal.kind === "interval" &&
+  goal.of === "time" &&
+  intervalsOf(track, log, state.at).some(({ complete }) => !complete);
 
 function bestPartition(course: Course, lossOfWay: (way: Course) => number): Course {
   const ways = partitionsOf(course);

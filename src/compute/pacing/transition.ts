@@ -1,5 +1,5 @@
 import type { CourseEffort, CourseItem } from "../../models/course.ts";
-import type { Metres, Seconds } from "../../models/quantity.ts";
+import type { Metres } from "../../models/quantity.ts";
 import type { PaceShape } from "./paced-part.ts";
 import type { Rules } from "../motion/rules.ts";
 import type { TrackTask } from "../motion/track-task.ts";
@@ -7,7 +7,6 @@ import type { TrackTask } from "../motion/track-task.ts";
 /** What transitions are made of. */
 export type Floor = {
   readonly between: Metres;
-  readonly loadChange?: Seconds;
   readonly shape?: PaceShape;
 };
 
@@ -15,7 +14,7 @@ export type Floor = {
  * Seconds from the end of the item before to the first rep.
  *
  * None at the start of the part or after a rest (the athlete stands ready), inside a complex, or when the same work goes on. The
- * same movement at another load takes the time to change it, where that is the athlete's to do; another movement the
+ * same movement at another load stands where it stood (plates are changed in a time of their own); another movement takes the
  * way between the stations and its set-up (first strokes on an erg), by the athlete's level. What early performances
  * showed of a change of station counts in their weight.
  */
@@ -29,9 +28,10 @@ export function transitionTo(
 ): number {
   if (!before || before.kind === "rest" || !taskBefore || before.joinedToNext) return 0;
   const sameMovement = now.movement.id === taskBefore.movement.id;
-  const sameLoad = effort.load?.total === before.load?.total;
-  if (sameMovement && sameLoad) return 0;
-  if (sameMovement) return floor.loadChange ?? now.movement.setUp.value;
+  const { load } = effort;
+  const sameLoad = load?.total === before.load?.total;
+  if (sameMovement && (sameLoad || now.movement.loading?.held === "bar")) return 0;
+  if (sameMovement) return now.movement.setUp.value;
   const spinUp = now.movement.kind === "erg" ? rules.ergSpinUp : 0;
   const own =
     rules.transitionFactor * (floor.between / rules.walkingSpeed + now.movement.setUp.value) + spinUp;

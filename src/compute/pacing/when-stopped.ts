@@ -1,13 +1,20 @@
 import type { Pacing, PacingRow } from "../../models/plan/pacing.ts";
 import type { PartInput } from "./paced-part.ts";
+import { isAllDone } from "./planned-amounts.ts";
+import type { Falls } from "./solve-course.ts";
 import type { Solved } from "../search/solve-part.ts";
 
 /** How a plan ends. */
-export function endingOf({ state, bench }: Solved, capped: boolean): Pacing["ending"] {
+export function endingOf(solved: Solved, falls: Falls): Pacing["ending"] {
+  const { state, bench } = solved;
+  if (falls === "intervals" && state.stopped === "no") return "fills-the-time";
+  const capped = falls === "cap";
   if (state.stopped === "deadline") return "eliminated";
   if (capped) return "stopped-by-cap";
   if (state.stopped === "wall") return "stopped-by-cap";
-  return Number.isFinite(bench.horizon) && state.stopped === "horizon" ? "fills-the-time" : "finishes";
+  const fills = Number.isFinite(bench.horizon) && state.stopped === "horizon";
+  // Work that is left undone in its interval is not made up for later.
+  return fills || !isAllDone(solved) ? "fills-the-time" : "finishes";
 }
 
 /**
@@ -18,6 +25,7 @@ export function whenStoppedOf(
   { state, bench }: Solved,
   rows: readonly PacingRow[],
   ending: Pacing["ending"],
+  ends: number | undefined,
 ): Pacing["whenStopped"] {
   if (ending !== "stopped-by-cap" && ending !== "eliminated") return undefined;
   const last = rows.at(-1);
@@ -27,6 +35,7 @@ export function whenStoppedOf(
     scoreDone: last?.scoreDone ?? 0,
     ...(last && { row: last.index }),
     atWall,
+    ...(atWall && ends !== undefined && ends > state.clock ? { left: ends - state.clock } : {}),
     advice: atWall && rows.some((row) => row.tieBreak) ? "tie-break" : "most-reps",
   };
 }

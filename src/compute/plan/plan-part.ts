@@ -6,12 +6,14 @@ import { seconds } from "../../models/quantity.ts";
 import type { Part, Workout } from "../../models/workout.ts";
 import { changedRounds } from "../early-splits/changed-rounds.ts";
 import type { LiftingInput } from "../lifting/lifting-input.ts";
+import { makableLoads } from "../lifting/makable-loads.ts";
 import { planLifting } from "../lifting/plan-lifting.ts";
 import { pacePart } from "../pacing/pace-part.ts";
 import type { PacedPart, PaceShape, PartInput } from "../pacing/paced-part.ts";
 import { unroll } from "../unroll/unroll.ts";
 import { earlyShape } from "./early-shape.ts";
 import type { PlanContext } from "./plan-context.ts";
+import { arrangedLoads, type Iron, withPlateChanges } from "./plate-changes.ts";
 import { substitute } from "../unroll/substitute.ts";
 import { ownEntry } from "../../models/own-entry.ts";
 
@@ -37,13 +39,18 @@ const LOAD_SCORES: readonly Part["score"]["kind"][] = ["load", "sum-of-loads", "
 export function planPart(
   workout: Workout,
   part: Part,
-  context: PlanContext,
+  given: PlanContext,
   start: PartPlan["start"],
   before: Before | undefined,
 ): PlannedPart {
-  const { withholding, athlete } = context;
-  const asWritten = unrolledFor(workout, part, context, start);
-  const course = substitute(asWritten(context.division), withholding, athlete.level);
+  const { withholding, athlete } = given;
+  const asWritten = unrolledFor(workout, part, given, start);
+  const { course, loadBar } = withBars(
+    substitute(asWritten(given.division), withholding, athlete.level),
+    part,
+    given,
+  );
+  const context: PlanContext = { ...given, loadBar };
   const maxLoad = part.clock.kind === "max-load";
   const onlyLifts = maxLoad && course.items.every((item) => item.kind === "rest" || item.lift !== undefined);
   const withheld = withholding.noWorkout || withholding.withoutLift.has(part.name);
@@ -92,6 +99,18 @@ export function planPart(
     ...(paced?.kind === "paced" && { paced }),
     ends: endOf(plan, course, start.clock, paced),
   };
+}
+
+/** The course with the time its bars take, and its loads with plates arranged to move the least iron. */
+function withBars(
+  course: Course,
+  part: Part,
+  { gym, bar, loadBar, competition, overrides }: PlanContext,
+): { readonly course: Course; readonly loadBar: PlanContext["loadBar"] } {
+  const loading: Iron["loading"] = part.loading ?? competition?.loading ?? "not-stated";
+  const iron: Iron = { gym, loadBar, loading, overrides };
+  const arranged = arrangedLoads(course, iron, makableLoads(gym, bar));
+  return { course: withPlateChanges(course, { ...iron, loadBar: arranged }), loadBar: arranged };
 }
 
 const isOfLoads = ({ score: { kind } }: Part): boolean => kind === "load" || kind === "sum-of-loads";

@@ -85,7 +85,7 @@ export function settle(
           ),
         overrides,
       ),
-      loadBar: loadAtGym(gym, bar, (id) => best(id)?.kilograms),
+      loadBar: loadAtGym(gym, bar, best),
       between: inMetres(workout.floor?.between ?? gym.between),
       seed,
       overrides,

@@ -45,11 +45,16 @@ export const pacingRowField = z.strictObject({
   sets: z.array(setField),
   secondsPerUnit: z.number().optional().describe("seconds per unit while working"),
   displayed: displayedPaceField.optional(),
-  transition: secondsField.describe(
-    "seconds of going to the station and getting ready: from the end of the row before, or of the plate change, to the rest before the first rep",
-  ),
-  restFirst: secondsField.optional().describe("seconds to stand before the first rep, after the transition"),
-  change: plateChangeField.optional().describe("plates to change before the transition"),
+  why: z
+    .enum(["prescribed", "stand", "plates", "begun"])
+    .optional()
+    .describe(
+      "of a rest: set by the workout, a planned wait before the next row, the time to change plates, or what is left when no whole unit fits any more",
+    ),
+  change: plateChangeField
+    .optional()
+    .describe("what is changed in the time to change plates; `load` stands then on the bar"),
+  transition: secondsField.describe("seconds from the end of the row before to the first rep"),
   start: secondsField.describe("clock of the part when the transition begins"),
   end: secondsField.describe("clock of the part when the last rep is done"),
   scoreDone: z.number().describe("score units done at the end of the row"),
@@ -175,6 +180,9 @@ export const pacingField = z.strictObject({
       scoreDone: z.number(),
       row: z.int().optional().describe("last row done; absent where nothing is"),
       atWall: z.boolean().describe("stopped by work out of reach, not by the clock"),
+      left: secondsField
+        .optional()
+        .describe("to the end of the time, where work out of reach stops it sooner"),
       advice: z.enum(["most-reps", "tie-break"]),
     })
     .optional(),
@@ -188,6 +196,47 @@ export const pacingField = z.strictObject({
       }),
     )
     .describe("work the plan comes to that the athlete's numbers do not allow, in order"),
+  unfinished: z
+    .array(z.int())
+    .optional()
+    .describe(
+      "intervals, counted from 1, that the clock ends before their work is done, where their time is the score",
+    ),
+  tooHeavy: z
+    .array(
+      z.strictObject({
+        name: z.string(),
+        plural: z.string(),
+        load: barLoadField,
+        reps: z.int().describe("in the whole plan"),
+        apart: secondsField.describe(
+          "from one rep to the next, at least, where it is lifted again and again",
+        ),
+      }),
+    )
+    .optional()
+    .describe(
+      "loads so near the best, or not known to be under it, that they cannot be lifted as the work asks",
+    ),
+  gates: z
+    .array(
+      z.strictObject({
+        clock: secondsField.describe(
+          "clock of the part by which the work before must be done, else the part ends",
+        ),
+        score: z.number().describe("score units done when it is passed"),
+        planned: secondsField
+          .optional()
+          .describe("clock at which the plan is there; absent where it comes too late"),
+        chance: shareField.describe("chance of passing it as planned"),
+        allOut: shareField.describe("chance of passing it with nothing kept for what comes after"),
+        sooner: secondsField.describe(
+          "seconds earlier all out than as planned; 0 where the plan goes all out",
+        ),
+      }),
+    )
+    .optional()
+    .describe("deadlines that end the part, as far as the plan comes and the first it does not pass"),
   earlySplits: earlySplitsField.optional(),
 });
 export type PacingRow = z.infer<typeof pacingRowField>;

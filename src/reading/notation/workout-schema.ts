@@ -30,9 +30,14 @@ const partFields = {
     .describe("what must be done before a score counts: `66 reps`, `1 round`"),
   "tie-break": textField.optional().describe("in your own words how a tie is broken"),
   wearing: phraseField.optional().describe("what is worn for the whole part, with its load: `20/14 lb vest`"),
-  loading: wordField(["alone", "help-allowed"] as const)
+  loading: wordField(["alone", "help-allowed", "bars-ready"] as const, {
+    "several bars": "bars-ready",
+    "bars stand ready": "bars-ready",
+  })
     .optional()
-    .describe("who may change plates: `alone` or `help allowed`"),
+    .describe(
+      "who may change plates: `alone`, `help allowed`, or `bars ready` where every load has a bar of its own",
+    ),
   "opening bar": wordField(["empty", "loaded"] as const)
     .optional()
     .describe("what is on the bar when the clock of the lift starts: `empty` or `loaded`"),

@@ -1,0 +1,84 @@
+import type { Pacing } from "../../models/plan/pacing.ts";
+import { normalBelow } from "../../numerics/normal.ts";
+import type { Solved } from "../search/solve-part.ts";
+import { plannedAmounts, wholeScore } from "./planned-amounts.ts";
+
+type Gate = NonNullable<Pacing["gates"]>[number];
+
+/** Chances between which going all out is worth a look of its own. Judgement. */
+const OPEN = { from: 0.02, to: 0.97 } as const;
+/** At most so many are told, the last ones: a ladder of intervals has one at the end of each. */
+const MOST = 4;
+
+/**
+ * The deadlines that end the part: all that the plan passes and the first it does not. How likely each is passed follows from how
+ * far off it the plan is, by the spread of days; who misses one misses all after it. For the first in doubt, what nothing kept
+ * for later would bring.
+ *
+ * @param spread relative spread of a time on other days
+ * @param allOut clock at which the work up to a stretch is done by who has nothing else in mind
+ */
+export function gatesOf(solved: Solved, spread: number, allOut: (last: number) => number): readonly Gate[] {
+  const { bench, log, state } = solved;
+  const { track } = bench;
+  const planned = plannedAmounts(solved);
+  const gates: Gate[] = [];
+  let sofar = 1;
+  let isAsked: boolean = false;
+  for (const last of gateStretches(track)) {
+    const clock = track.deadline[last] as number;
+    const at = arrivalAt(solved, last);
+    const passed = state.at > last || (state.at === last && state.stopped !== "deadline" && at <= clock);
+    const chance = Math.min(sofar, chanceOf(at, clock, spread));
+    const inDoubt: boolean = !isAsked && chance > OPEN.from && chance < OPEN.to;
+    const hurried = inDoubt ? Math.min(at, allOut(last)) : at;
+    isAsked ||= inDoubt;
+    gates.push({
+      clock,
+      score: wholeScore(scoreUpTo(track, planned, last)),
+      ...(passed ? { planned: log.ended[last] as number } : {}),
+      chance,
+      allOut: Math.max(chance, Math.min(sofar, chanceOf(hurried, clock, spread))),
+      sooner: at - hurried,
+    });
+    sofar = chance;
+    if (!passed) break;
+  }
+  return gates.slice(-MOST);
+}
+
+/** The last stretch before each deadline that ends the part, in order. */
+function gateStretches(track: Solved["bench"]["track"]): readonly number[] {
+  const last = new Map<number, number>();
+  for (let i = 0; i < track.length; i += 1) {
+    if (track.ends[i] === 1) last.set(track.deadline[i] as number, i);
+  }
+  return [...last.values()];
+}
+
+/** Clock at which the work up to a stretch is done; what the plan does not reach is added at the sustainable rate. */
+function arrivalAt({ bench: { track }, log, state }: Solved, last: number): number {
+  if (state.at > last) return log.ended[last] as number;
+  let clock = log.ended[state.at] as number;
+  for (let i = state.at; i <= last; i += 1) {
+    const done = i === state.at ? (log.done[i] as number) : 0;
+    const left = Number.isFinite(track.amount[i]) ? (track.amount[i] as number) - done : 0;
+    clock +=
+      Math.max(0, left) * (track.perUnit[i] as number) +
+      (i === state.at ? 0 : (track.transition[i] as number));
+  }
+  return clock;
+}
+
+const chanceOf = (at: number, clock: number, spread: number): number =>
+  at > 0 ? normalBelow(Math.log(clock / at) / spread) : 1;
+
+/** Score units when a stretch is done: planned ones as far as the plan goes, else those asked for. */
+function scoreUpTo(track: Solved["bench"]["track"], planned: readonly number[], last: number): number {
+  let score = 0;
+  for (let i = 0; i <= last; i += 1) {
+    const amount = track.amount[i] as number;
+    score += (Number.isFinite(amount) ? amount : (planned[i] ?? 0)) * (track.score[i] as number);
+  }
+  return score;
+}

@@ -1,0 +1,44 @@
+import type { Pacing, PacingRow } from "../../models/plan/pacing.ts";
+import type { Level } from "../../models/vocabulary.ts";
+import { repeatSeconds } from "../capacity/load-effect.ts";
+import type { Solved } from "../search/solve-part.ts";
+import type { PartInput } from "./paced-part.ts";
+
+/** Share of the best lift from which a load is not lifted again and again, by level. Judgement: what the barbell qualifiers program. */
+const REPEATED_UP_TO: Readonly<Record<Level, number>> = {
+  new: 0.72,
+  regular: 0.77,
+  competitor: 0.81,
+  elite: 0.84,
+};
+/** As many reps in all are lifted again and again; fewer are a few heavy singles. Judgement. */
+const AGAIN_AND_AGAIN = 6;
+
+/**
+ * Loads of the plan that are too near the best for the reps asked for, and loads nobody knows the athlete to lift: each once, with
+ * the reps planned of it and the seconds between two of them that such a load takes.
+ */
+export function tooHeavyOf(
+  { bench: { track } }: Solved,
+  rows: readonly PacingRow[],
+  { capacity: { level } }: PartInput,
+): NonNullable<Pacing["tooHeavy"]> {
+  const shares = new Map<string, number>();
+  for (const { movement, capacity, effort } of track.tasks) {
+    if (capacity.loadShare !== undefined && effort.load) {
+      shares.set(`${movement.id}|${effort.load.total}`, capacity.loadShare);
+    }
+  }
+  const found = new Map<string, NonNullable<Pacing["tooHeavy"]>[number]>();
+  for (const { movement, name, plural = name, load, amount, unit } of rows) {
+    if (movement === undefined || load === undefined || unit !== "reps") continue;
+    const key = `${movement}|${load.kilograms * load.pieces}`;
+    const share = shares.get(key) ?? load.shareOfBest;
+    if (share === undefined || share <= REPEATED_UP_TO[level]) continue;
+    const reps = (found.get(key)?.reps ?? 0) + amount;
+    found.set(key, { name, plural, load, reps, apart: repeatSeconds(share) });
+  }
+  return [...found.values()].filter(
+    ({ reps, load }) => reps >= AGAIN_AND_AGAIN || (load.shareOfBest ?? 1) >= 1,
+  );
+}
