@@ -342,7 +342,10 @@ export const ATTEMPT_CONSTANTS = {
   },
   pickUpSeconds: {
     value: 10,
-    source: "from the last rep of other work inside an interval to the lift: two breaths, hands, set",
+    unit: "seconds",
+    range: [0, 60],
+    does: "from the last rep of other work inside an interval to the lift: two breaths, hands, set",
+    source: "no measurement found",
     confidence: "judgement",
   },
   openingPairs: {

@@ -116,7 +116,8 @@ function visitRows(
   if (amount <= 0) {
     // The clock ends before a whole unit: the time is there, and nothing comes of it.
     const [from, to] = [log.started[i] as number, log.ended[i] as number];
-    return i === state.at && to - from >= SHORTEST_REST ? [restPiece(from, to, "begun")] : [];
+    const isLast = i === state.at && track.wall[i] === 0;
+    return isLast && to - from >= SHORTEST_REST ? [restPiece(from, to, "begun")] : [];
   }
   const { restFirst = 0, rest = 0, cycle = 0, sizes = [amount] } = sets[i] ?? {};
   const start = log.started[i] as number;

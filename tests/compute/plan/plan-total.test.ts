@@ -7,13 +7,17 @@ const [first, lifted] = samplePlans.forTimeThenLift.parts;
 if (!first?.pacing || !lifted?.lifting) throw new Error("the sample has a part for time and a lift");
 const [lift] = lifted.lifting.lifts;
 if (!lift) throw new Error("the sample has a lift");
-const sum = { ...lifted.lifting, lifts: [lift, lift] };
+const sum = { ...lifted.lifting, sum: true, lifts: [lift, lift] };
+const heavier = { ...lift, expected: { ...lift.expected, target: lift.expected.target + 1 } };
 
 describe("the result of a part", () => {
   it("is that of its pace, or the sum of its lifts", () => {
     expect(resultOf(first)).toEqual(first.pacing?.result);
     expect(resultOf(lifted)).toEqual(lift.expected);
     expect(resultOf({ ...lifted, lifting: sum })?.cautious).toBe(2 * lift.expected.cautious);
+    // Of several lifts that are not added the heaviest counts.
+    const heaviest = { ...sum, sum: false, lifts: [lift, heavier] };
+    expect(resultOf({ ...lifted, lifting: heaviest })).toEqual(heavier.expected);
     expect(resultOf(without(first, "pacing"))).toBeUndefined();
   });
 
