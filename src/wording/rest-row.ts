@@ -4,6 +4,9 @@ import { sayLoad } from "./mass.ts";
 import { sayPlateChange } from "./plates.ts";
 import { sayDuration } from "./time.ts";
 
+/** A wait shorter than this is a few breaths, seconds. */
+const A_BREATH = 20;
+
 type Row = Pick<PacingRow, "why" | "start" | "end"> & {
   readonly change?: Parameters<typeof sayPlateChange>[0] | undefined;
   readonly load?: Parameters<typeof sayLoad>[0] | undefined;
@@ -19,7 +22,8 @@ export function sayRestRow({ why, start, end, change, load }: Row, units: MassUn
     return `change to ${sayLoad(load, units)}: ${sayPlateChange(change)}; ${time}`;
   }
   if (why === "begun") return `begin the next: no whole rep fits into the last ${time}`;
-  return why === "stand" ? `stand ${time} before the next rep` : `rest ${time}`;
+  if (why !== "stand") return `rest ${time}`;
+  return end - start < A_BREATH ? `breathe ${time} before the next rep` : `stand ${time} before the next rep`;
 }
 
 /** The same for a narrow place. Reads `stand 40 s`, or `change to 61 kg, 24 s`. */

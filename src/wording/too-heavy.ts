@@ -14,5 +14,7 @@ export function sayTooHeavy({ name, plural, load, reps, apart }: TooHeavy, units
   if (share === undefined) {
     return `${what}: nobody knows yet whether you can lift that. Try one in the warm-up, well before the start; if it does not go, ask for a lighter version.`;
   }
-  return `${what}: ${sayShare(share)} of your best is too heavy to repeat at a pace. Singles, about ${sayDuration(apart)} apart, each as safe as the first; the first miss ends them. Ask for a lighter version if this is training.`;
+  const how =
+    apart === undefined ? "Ones and twos with long rests" : `Singles, about ${sayDuration(apart)} apart`;
+  return `${what}: ${sayShare(share)} of your best is too heavy to repeat at a pace. ${how}, each as safe as the first; the first miss ends them. Ask for a lighter version if this is training.`;
 }

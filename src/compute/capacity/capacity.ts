@@ -98,7 +98,7 @@ function capacityOfTask(
   const offReference = 0.25 * Math.abs(Math.log(factor.rate));
   return {
     // A lift near the best is not repeated at the pace of lighter ones, however strong the lungs.
-    sustainable: Math.max(fit.sustainable * factor.rate, restedReps(movement, loadShare)),
+    sustainable: Math.max(fit.sustainable * factor.rate, repeatSeconds(movement, loadShare)),
     fastest: fit.fastest * factor.cycle,
     kappa: fit.kappa,
     reach: fit.reach,
@@ -114,13 +114,6 @@ function capacityOfTask(
     from: fit.from,
     byDuration: fit.byDuration,
   };
-}
-
-/** Seconds a rep near the best takes with its pause: a lift from the floor as singles, a squat or a pull in short sets in half of it. */
-function restedReps(movement: Task["movement"], share = 0): number {
-  if (movement.loading?.held !== "bar") return 0;
-  const isSingle = movement.loading.ratios.some(({ of }) => of === "clean-and-jerk" || of === "snatch");
-  return repeatSeconds(share) * (isSingle || movement.id === "clean-and-jerk" ? 1 : 0.5);
 }
 
 /** A movement held for a time: the time is given, so nothing about it can be fast or slow. */

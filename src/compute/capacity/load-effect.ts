@@ -1,3 +1,4 @@
+import type { Movement } from "../../models/movement.ts";
 import type { CapacityConstants } from "./constants.ts";
 
 /** The shares of the best lift that a load and the movement's reference load are. */
@@ -39,12 +40,18 @@ export function loadOnUnbroken({ task, reference }: LoadShares, constants: Capac
 const SINGLES_FROM = 0.7;
 
 /**
- * Seconds from one rep to the next at least, where a load near the best is lifted again and again; 0 below 70 % of the best.
+ * Seconds from one rep to the next at least, where a barbell is lifted from the floor or overhead in one go again and again at a
+ * share of the best lift; 0 below 70 % of it, and for squats, pulls and presses, whose sets the muscles limit.
  *
- * Grows e-fold for every 11.6 % of the best: 7 s at 70 %, 11 s at 75 %, 40 s at 90 %, 95 s at 100 %. Judgement, after how fast thirty
- * heavy lifts for time are done by those whose best is known (about 11 s a lift at three quarters of it) and the minute or more
- * that singles at nine tenths are given; power falls by a sixth over six reps at 80 % without a pause and by a twentieth with 20 s
+ * Grows e-fold for every 13.2 % of the best: 5.5 s at 70 %, 8 s at 75 %, 25 s at 90 %, 53 s at 100 %. Judgement, after how fast thirty
+ * heavy lifts for time are done by those whose best is known (8 to 11 s a lift at three quarters of it) and the half minute to a
+ * minute that singles at nine tenths are given; power falls by a sixth over six reps at 80 % without a pause and by a twentieth with 20 s
  * between them (Hardee et al. 2012).
  */
-export const repeatSeconds = (share: number): number =>
-  share < SINGLES_FROM ? 0 : 11 * Math.exp((share - 0.75) / 0.116);
+export function repeatSeconds(movement: Pick<Movement, "id" | "styleOf" | "loading">, share = 0): number {
+  const isLifted = movement.loading?.held === "bar" && [movement.id, movement.styleOf].some(isOneGo);
+  return !isLifted || share < SINGLES_FROM ? 0 : 8 * Math.exp((share - 0.75) / 0.132);
+}
+
+const isOneGo = (id: string | undefined): boolean =>
+  id?.split("-").some((word) => ["snatch", "clean", "jerk"].includes(word)) ?? false;

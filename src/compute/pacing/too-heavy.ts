@@ -1,4 +1,5 @@
 import type { Pacing, PacingRow } from "../../models/plan/pacing.ts";
+import type { Movement } from "../../models/movement.ts";
 import type { Level } from "../../models/vocabulary.ts";
 import { repeatSeconds } from "../capacity/load-effect.ts";
 import type { Solved } from "../search/solve-part.ts";
@@ -11,6 +12,7 @@ const REPEATED_UP_TO: Readonly<Record<Level, number>> = {
   competitor: 0.81,
   elite: 0.84,
 };
+const SLOW_UP_TO = 0.92;
 /** As many reps in all are lifted again and again; fewer are a few heavy singles. Judgement. */
 const AGAIN_AND_AGAIN = 6;
 
@@ -23,20 +25,24 @@ export function tooHeavyOf(
   rows: readonly PacingRow[],
   { capacity: { level } }: PartInput,
 ): NonNullable<Pacing["tooHeavy"]> {
-  const shares = new Map<string, number>();
+  const tasks = new Map<string, { readonly movement: Movement; readonly share: number }>();
   for (const { movement, capacity, effort } of track.tasks) {
     if (capacity.loadShare !== undefined && effort.load) {
-      shares.set(`${movement.id}|${effort.load.total}`, capacity.loadShare);
+      tasks.set(`${movement.id}|${effort.load.total}`, { movement, share: capacity.loadShare });
     }
   }
   const found = new Map<string, NonNullable<Pacing["tooHeavy"]>[number]>();
   for (const { movement, name, plural = name, load, amount, unit } of rows) {
     if (movement === undefined || load === undefined || unit !== "reps") continue;
     const key = `${movement}|${load.kilograms * load.pieces}`;
-    const share = shares.get(key) ?? load.shareOfBest;
-    if (share === undefined || share <= REPEATED_UP_TO[level]) continue;
+    const task = tasks.get(key);
+    if (!task) continue;
+    const { share } = task;
+    const apart = repeatSeconds(task.movement, share);
+    // A squat or a pull is repeated nearer to the best than a lift from the floor to overhead.
+    if (share <= (apart > 0 ? REPEATED_UP_TO[level] : SLOW_UP_TO)) continue;
     const reps = (found.get(key)?.reps ?? 0) + amount;
-    found.set(key, { name, plural, load, reps, apart: repeatSeconds(share) });
+    found.set(key, { name, plural, load, reps, ...(apart > 0 ? { apart } : {}) });
   }
   return [...found.values()].filter(
     ({ reps, load }) => reps >= AGAIN_AND_AGAIN || (load.shareOfBest ?? 1) >= 1,

@@ -209,9 +209,7 @@ export const pacingField = z.strictObject({
         plural: z.string(),
         load: barLoadField,
         reps: z.int().describe("in the whole plan"),
-        apart: secondsField.describe(
-          "from one rep to the next, at least, where it is lifted again and again",
-        ),
+        apart: secondsField.optional().describe("from one rep to the next, at least, where reps are singles"),
       }),
     )
     .optional()
