@@ -2,7 +2,7 @@ import type { Fault } from "../../models/fault.ts";
 import type { Lift, Lifting } from "../../models/plan/lifting.ts";
 import type { AttemptConstants } from "./attempt-constants.ts";
 import type { AttemptWindow } from "./attempt-times.ts";
-import { chooseLadder, type ChosenLadder, describedLadder } from "./choose-ladder.ts";
+import { chooseLadder, describedLadder } from "./choose-ladder.ts";
 import { describeLift } from "./describe-lift.ts";
 import type { LadderProblem, Slot } from "./ladder-problem.ts";
 import { liftSeconds } from "./lifting-clock.ts";
@@ -13,6 +13,7 @@ import { allRepsOf, sayLine, type WindowedLift } from "./lift-line.ts";
 import { liftToday, type LiftToday } from "./lift-today.ts";
 import { type Objective, objectiveOf } from "./objective.ts";
 import { whyNoTask } from "./ready-lift.ts";
+import type { PlannedLadder } from "./plan-ladder.ts";
 import { sumLadder } from "./sum-ladder.ts";
 import { type Moment, windowSlots } from "./window-slots.ts";
 
@@ -69,12 +70,10 @@ function planWindows(
   if (!("problem" in task)) return whyNoTask(task, input, line);
   const slots = momentsToSlots(task.today, moments, window.lift);
   const problem = { ...task.problem, slots, openerChance: constants.openerChance };
-  const chosen = adds ? sumLadder(problem) : inEveryRound(problem, constants);
+  const planned = adds ? { chosen: sumLadder(problem), problem } : inEveryRound(problem, constants);
   const lastStart = (windows.at(-1)?.closes ?? last.clock + window.lift) - window.lift;
   const clock = { opens: opens.mean, lastStart: opens.mean + lastStart };
-  // What a ladder does not need of the windows is left out of it at the front.
-  const used = { ...problem, slots: slots.slice(slots.length - chosen.rungs.length) };
-  const described = describeLift(task, { chosen, problem: adds ? problem : used }, clock, input.overrides);
+  const described = describeLift(task, planned, clock, input.overrides);
   return withWindows(described, lift, moments);
 }
 
@@ -129,11 +128,11 @@ const BUILD_STEP = 0.05;
 const LIGHTEST = 0.7;
 
 /** The ladder in the last rounds; where there are more rounds than it has loads, a build towards it in those before. */
-function inEveryRound(problem: LadderProblem, { mostAttempts }: AttemptConstants): ChosenLadder {
+function inEveryRound(problem: LadderProblem, { mostAttempts }: AttemptConstants): PlannedLadder {
   const { slots, openers } = problem;
   const before = Math.max(0, slots.length - mostAttempts);
   const ladder = chooseLadder({ ...problem, slots: slots.slice(before) });
-  if (before === 0) return ladder;
+  if (before === 0) return { chosen: ladder, problem };
   const build: number[] = [];
   for (let back = 1; back <= before; back++) {
     const target = ladder.loads[0] * Math.max(LIGHTEST, 1 - BUILD_STEP * back);
@@ -141,9 +140,9 @@ function inEveryRound(problem: LadderProblem, { mostAttempts }: AttemptConstants
     if (load !== undefined) build.unshift(load);
   }
   const [first, ...rest] = [...build, ...ladder.loads] as [number, ...number[]];
-  const skipped = slots.slice(before - build.length);
-  return describedLadder({ loads: [first, ...rest], lower: [first] }, ladder.rule, {
-    ...problem,
-    slots: skipped,
-  });
+  const used = { ...problem, slots: slots.slice(before - build.length) };
+  return {
+    chosen: describedLadder({ loads: [first, ...rest], lower: [first] }, ladder.rule, used),
+    problem: used,
+  };
 }

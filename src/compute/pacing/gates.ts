@@ -36,7 +36,7 @@ export function gatesOf(solved: Solved, spread: number, allOut: (last: number) =
     gates.push({
       clock,
       score: wholeScore(scoreUpTo(track, planned, last)),
-      ...(passed ? { planned: log.ended[last] as number } : {}),
+      ...(passed ? { planned: log.ended[last] } : {}),
       chance,
       allOut: Math.max(chance, Math.min(sofar, chanceOf(hurried, clock, spread))),
       sooner: at - hurried,

@@ -1,4 +1,4 @@
-import type { Course } from "../../models/course.ts";
+import type { Course, CourseEffort } from "../../models/course.ts";
 import { quickRun } from "../search/choose-plan.ts";
 import { compileTrack } from "./compile-track.ts";
 import { goalOf, intervalsOf, type Goal } from "../search/goal.ts";
@@ -102,10 +102,15 @@ const upTo = (course: Course, last: number): Course => ({
   ...course,
   items: course.items.slice(0, last + 1).map((item) => {
     if (item.kind === "rest" || item.deadline?.onMiss !== "part-ends") return item;
-    const { deadline, ...free } = item;
-    return free;
+    return withoutDeadline(item);
   }),
 });
+
+const withoutDeadline = (item: CourseEffort): CourseEffort => {
+  const free: { -readonly [K in keyof CourseEffort]: CourseEffort[K] } = { ...item };
+  delete free.deadline;
+  return free;
+};
 
 /** Whether the time of an interval is scored and the clock ends one before its work is done: then it has no time. */
 const runsOut = ({ goal, bench: { track }, log, state }: Solved): boolean =>

@@ -109,8 +109,7 @@ function standing({ load, movement }: OnBar, loadBar: Iron["loadBar"]): BarLoad 
   const exact = loadBar(load, movement);
   const near = exact.nearest?.below ?? exact.nearest?.above;
   if (exact.perSide !== undefined || near === undefined) return exact;
-  const { alternative, ...written } = load;
-  return loadBar({ ...written, written: near }, movement);
+  return loadBar({ ...load, written: near, alternative: near }, movement);
 }
 
 /** The set load of a barbell; undefined for everything else. */

@@ -81,7 +81,8 @@ describe("a paced part", () => {
   it("is the same for the same input and seed, and its range another for another seed", () => {
     const one = pacePart(inputFor(couplet, forTime, athlete()));
     const again = pacePart(inputFor(couplet, forTime, athlete()));
-    expect(again).toEqual("hasty" in one ? { ...one, hasty: expect.any(Function) } : one);
+    // What a day begun too fast brings is asked later, by a function.
+    expect(JSON.stringify(again)).toBe(JSON.stringify(one));
     const other = paced(inputFor(couplet, forTime, athlete(), { seed: 8 }));
     expect(one.kind === "paced" && one.pacing.rows).toEqual(other.pacing.rows);
     expect(one.kind === "paced" && one.days).not.toEqual(other.days);
