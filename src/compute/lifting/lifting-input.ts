@@ -39,7 +39,10 @@ export type LiftingInput = {
 
 /** The same with the bar chosen and its loads listed. */
 export type LoadedInput = LiftingInput & {
-  readonly iron: { readonly loads: MakableLoads; readonly loading: Exclude<Loading, "bars-ready"> | "not-stated" };
+  readonly iron: {
+    readonly loads: MakableLoads;
+    readonly loading: Exclude<Loading, "bars-ready"> | "not-stated";
+  };
 };
 
 /** Chooses the bar, lists what it can be loaded to, and settles who may load it. */

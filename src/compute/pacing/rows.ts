@@ -6,8 +6,8 @@ import type { PartInput } from "./paced-part.ts";
 import { finalScore, plannedAmounts, wholeScore } from "./planned-amounts.ts";
 import { visitPieces } from "./visit-pieces.ts";
 
-/** A wait shorter than this is a breath, and part of getting ready; a rest shorter than that is none. Seconds. */
-const SHORTEST_WAIT = 1;
+/** A wait shorter than this is a breath or two, and part of getting ready; a rest shorter than that is none. Seconds. */
+const SHORTEST_WAIT = 8;
 const SHORTEST_REST = 0.5;
 
 type RowPiece = Omit<
@@ -122,7 +122,8 @@ function visitRows(
   const { restFirst = 0, rest = 0, cycle = 0, sizes = [amount] } = sets[i] ?? {};
   const start = log.started[i] as number;
   // Nobody stands at the start signal: what would be waited there goes into slower units.
-  const wait = restFirst >= SHORTEST_WAIT && start > 0 ? restFirst : 0;
+  const breath = start > 0 ? restFirst : 0;
+  const wait = breath >= SHORTEST_WAIT ? breath : 0;
   const pieces = visitPieces(
     {
       amount,
@@ -130,7 +131,7 @@ function visitRows(
       rest,
       cycle,
       started: start + wait,
-      worksFrom: (log.worksFrom[i] as number) + wait,
+      worksFrom: (log.worksFrom[i] as number) + breath,
       ended: log.ended[i] as number,
     },
     track.pauses,
