@@ -5,9 +5,10 @@ import { capitalised, sayBasis, saySharpen } from "../wording/basis.ts";
 import { sayLearned } from "../wording/learned.ts";
 import { sayLoad } from "../wording/mass.ts";
 import { sayNearest, sayPerSide } from "../wording/plates.ts";
-import { sayBecause } from "../wording/reason.ts";
+import { sayBecause, sayChangeAt } from "../wording/reason.ts";
+import { saySetUp } from "../wording/set-up.ts";
 import { sayMinutes } from "../wording/time.ts";
-import { sayBuild, sayBuildSet, sayDropped, sayStepTime } from "../wording/warm-up.ts";
+import { sayAgain, sayStep, sayBuild, sayBuildSet, sayDropped, sayStepTime } from "../wording/warm-up.ts";
 import { columns, wrap } from "./text-block.ts";
 
 /** The warm-up by the clock. */
@@ -15,12 +16,14 @@ export function warmUpText({ warmUp, athlete }: Plan): readonly string[] {
   if (!warmUp) return [];
   const steps = warmUp.steps.map((step) => [
     sayStepTime(step),
-    `${step.title}, ${sayMinutes(step.lasts)}. ${step.say} ${step.sets.map((set) => sayBuildSet(set, athlete.units)).join("; ")}`,
+    `${step.title}, ${sayMinutes(step.lasts)}. ${sayStep(step)} ${step.sets.map((set) => sayBuildSet(set, athlete.units)).join("; ")}`,
   ]);
   return [
+    ...warmUp.before.flatMap(({ title, say }) => wrap(`Before, ${title}: ${say}`, 2, 4)),
     ...columns([...steps, ...(warmUp.start ? [[warmUp.start, "Start"]] : [])], ["right"]),
     ...[
-      warmUp.build && sayBuild(warmUp.build),
+      warmUp.build && sayBuild(warmUp.build, athlete.units),
+      ...warmUp.again.map((again) => sayAgain(again, athlete.units)),
       warmUp.ifEarly,
       warmUp.ifLate,
       ...warmUp.dropped.map(sayDropped),
@@ -33,7 +36,14 @@ export const choicesText = ({ choices, athlete }: Plan): readonly string[] =>
   choices.flatMap((choice) =>
     wrap(
       `${capitalised(choice.movementName)}, ${choice.question} ${capitalised(choice.pick.name)}: ${choice.pick.say} ` +
-        `Because ${sayBecause(choice, athlete.units)}. ${choice.switchWhen ?? ""} ${choice.test ?? ""}`,
+        [
+          sayBecause(choice, athlete.units),
+          sayChangeAt(choice, athlete.units),
+          choice.switchWhen,
+          choice.test,
+        ]
+          .filter(Boolean)
+          .join(" "),
       2,
       4,
     ),
@@ -47,7 +57,7 @@ export const setUpText = ({ loads, setUp, standards, workout, athlete }: Plan): 
         .filter(Boolean)
         .join(", "),
     ),
-    ...setUp.map((line) => `[ ] ${line}`),
+    ...setUp.map((line) => `[ ] ${saySetUp(line, athlete.units)}`),
     ...standards.map(({ say, costsThisAthlete }) =>
       costsThisAthlete ? `Judge (watch this): ${say}` : `Judge: ${say}`,
     ),

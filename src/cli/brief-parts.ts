@@ -5,7 +5,8 @@ import { MISSES_END, ONLY_IF_WELL, sayFeel, sayFinish, sayFinishPlan } from "../
 import { sayRow } from "../wording/amount.ts";
 import { sayCeiling } from "../wording/ceiling.ts";
 import { sayEarlyChange } from "../wording/early-splits.ts";
-import { sayEnding, sayRoles } from "../wording/ending.ts";
+import { sayEnding } from "../wording/ending.ts";
+import { sayGuide, sayHalf } from "../wording/guide.ts";
 import { sayIfThenSentence } from "../wording/if-then.ts";
 import { sayKilograms, sayLoad } from "../wording/mass.ts";
 import { sayRowPace } from "../wording/pace.ts";
@@ -41,7 +42,7 @@ export function workText(part: PartPlan, plan: Plan): readonly string[] {
     sayShare(row.shareOfWork),
     row.kind === "rest" ? sayRestRow(row, units) : sayWork(row, units),
   ]);
-  const half = pacing.half && `Half of the work is done at ${sayClock(pacing.half.clock + shift)}.`;
+  const half = pacing.half && sayHalf(pacing, sayClock(pacing.half.clock + shift));
   return [
     ...columns(
       [[inRounds ? "round" : "", "clock", "done", sayWhichClock(part) ?? ""], ...rows],
@@ -49,7 +50,7 @@ export function workText(part: PartPlan, plan: Plan): readonly string[] {
     ),
     "",
     ...[
-      sayRoles(pacing),
+      sayGuide(pacing),
       sayCeiling(pacing),
       half,
       ...pacing.ifThen.map((one) => sayIfThenSentence(one, pacing, context)),

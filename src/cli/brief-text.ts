@@ -1,6 +1,8 @@
 import type { Plan } from "../models/plan/plan.ts";
 import { sayMoment } from "../wording/date.ts";
 import { sayEightInTen, sayGoal } from "../wording/goal.ts";
+import { sayInstead, sayLeftOut } from "../wording/left-out.ts";
+import { sayLimit } from "../wording/limits.ts";
 import { sayLoad } from "../wording/mass.ts";
 import { sayPerSide } from "../wording/plates.ts";
 import { afterText, careText, choicesText, groundsText, setUpText, warmUpText } from "./brief-around.ts";
@@ -13,8 +15,9 @@ export function briefText(plan: Plan, strong: (text: string) => string = (text) 
   const blocks: readonly (readonly string[])[] = [
     headText(plan, strong),
     section("How it went", debriefText(plan), strong),
-    plan.withheld.flatMap(({ title, why, ask, instead }) =>
-      wrap(`${title} ${why} ${ask}${instead ? ` Instead: ${instead}` : ""}`, 2),
+    (plan.limits ?? []).flatMap((limit) => wrap(`Your limit. ${sayLimit(limit)}`, 2)),
+    plan.withheld.flatMap((entry) =>
+      wrap([sayLeftOut(entry), entry.why, entry.ask, sayInstead(entry)].filter(Boolean).join(" "), 2),
     ),
     ...plan.parts.map((part) => [
       strong(heading(`${part.name}  ${part.title}`)),

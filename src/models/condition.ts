@@ -78,6 +78,8 @@ export const FACTS = [
   "needs", // the workout (or the movement at hand) needs this equipment
   "lifted", // the movement at hand is lifted for load: "yes" or "no"
   "needs-catching", // a missed lift of it lands on the lifter unless caught: "yes" or "no"
+  "set-known", // the best unbroken set at hand comes from the athlete: "yes" or "no"
+  "best-guessed", // the best lift at hand is only that of the level: "yes" or "no"
   "best-known", // the best lift at hand comes from the athlete's own results: "yes" or "no"
   "retry", // planned, open or no
   "gym-has", // the gym has this equipment
@@ -112,7 +114,9 @@ export const FACT_WORDS: Readonly<Partial<Record<Fact, readonly string[]>>> = {
   "has-lift": YES_OR_NO,
   lifted: YES_OR_NO,
   "needs-catching": YES_OR_NO,
+  "best-guessed": YES_OR_NO,
   "best-known": YES_OR_NO,
+  "set-known": YES_OR_NO,
   retry: ["planned", "open", "no"],
   sharing: YES_OR_NO,
   acclimatised: YES_OR_NO,

@@ -1,8 +1,9 @@
-import type { Condition } from "./condition.ts";
+import type { Condition, Metric } from "./condition.ts";
 import type { Length, Mass, Seconds } from "./quantity.ts";
 import type {
   AmountUnit,
   Confidence,
+  Equipment,
   ErgKind,
   Level,
   MovementKind,
@@ -30,6 +31,25 @@ export type ReferencePace = {
   readonly confidence: Confidence;
 };
 
+/** What a gap in a reason stands for. */
+export const REASON_GAPS = {
+  pace: "seconds-per-unit",
+  amount: "amount",
+  total: "total-amount",
+  set: "planned-set",
+  "best set": "unbroken",
+  "load share": "load-share",
+  minutes: "part-minutes",
+  age: "age",
+  height: "height",
+  "body mass": "body-mass",
+} as const satisfies Readonly<Record<string, Metric>>;
+export type ReasonGap = keyof typeof REASON_GAPS;
+
+/** The names of the gaps in a reason, in order. */
+export const gapsIn = (text: string): readonly string[] =>
+  [...text.matchAll(/\{([^}]*)\}/g)].map((match) => match[1] ?? "");
+
 export type MovementOption = {
   readonly id: string;
   readonly name: string;
@@ -37,6 +57,8 @@ export type MovementOption = {
   readonly say: string;
   /** Conditions that favour the option; the first option whose conditions all hold is taken, the last needs none. */
   readonly when: readonly Condition[];
+  /** Why it suits, one sentence with `{pace}` and other gaps of {@link REASON_GAPS} for the athlete's own numbers. */
+  readonly because?: string;
   /** When to go over to the other option mid-workout. */
   readonly switchWhen?: string;
   /** What to try in the warm-up when it is close. */
@@ -49,6 +71,8 @@ export type MovementOption = {
 export type MovementChoice = {
   readonly id: string;
   readonly question: string;
+  /** Asked only where all of these hold. */
+  readonly when?: readonly Condition[];
   readonly options: readonly MovementOption[];
 };
 
@@ -91,6 +115,8 @@ export type Movement = {
   };
   readonly height?: Readonly<Record<Sex, Length>>;
   readonly choices: readonly MovementChoice[];
+  /** What must stand ready for it beside what its kind needs. */
+  readonly needs?: readonly Equipment[];
   /** What a judge looks at, the most often lost first. */
   readonly standards: readonly string[];
   /** Movements an athlete may do instead when they cannot or must not do this one, nearest first. */

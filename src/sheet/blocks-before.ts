@@ -1,8 +1,9 @@
 import type { Plan } from "../models/plan/plan.ts";
 import { sayBecause } from "../wording/reason.ts";
+import { saySetUp } from "../wording/set-up.ts";
 import { capitalised } from "../wording/basis.ts";
 import { NO_BREAK_SPACE } from "../wording/number.ts";
-import { sayBuildSet, sayStepTime } from "../wording/warm-up.ts";
+import { sayStep, sayBuildSet, sayStepTime } from "../wording/warm-up.ts";
 import type { Block, BlockLine, Detail } from "./block.ts";
 
 /**
@@ -30,7 +31,7 @@ export function warmUpBlock({ warmUp, athlete }: Plan, detail: Detail): Block | 
   const lines = [...moments, ...start].flatMap(({ time, title: what, step }): readonly BlockLine[] => [
     {
       label: time,
-      runs: [{ text: what, strong: true }, ...(step && detail === "full" ? [{ text: step.say }] : [])],
+      runs: [{ text: what, strong: true }, ...(step && detail === "full" ? [{ text: sayStep(step) }] : [])],
     },
     ...(step ? sets(step) : []),
   ]);
@@ -42,10 +43,13 @@ type WarmUpStep = NonNullable<Plan["warmUp"]>["steps"][number];
 type WarmUpMoment = { readonly time: string; readonly title: string; readonly step?: WarmUpStep };
 
 /** What to set out and check, to be ticked. */
-export const setUpBlock = ({ setUp }: Plan): Block | undefined =>
+export const setUpBlock = ({ setUp, athlete }: Plan): Block | undefined =>
   setUp.length === 0
     ? undefined
-    : { title: "Set up", lines: setUp.map((text) => ({ tick: true, runs: [{ text }] })) };
+    : {
+        title: "Set up",
+        lines: setUp.map((line) => ({ tick: true, runs: [{ text: saySetUp(line, athlete.units) }] })),
+      };
 
 /** Standards, those that cost this athlete reps first and marked. Short: only those. */
 export function standardsBlock({ standards }: Plan, detail: Detail): Block | undefined {
@@ -68,10 +72,10 @@ export function choiceBlock({ choices, athlete }: Plan, detail: Detail): Block |
     if (detail !== "full") return { runs: [pick] };
     const more = [
       choice.pick.say,
-      ...(choice.decidedBy === "limit" ? [] : [`${capitalised(sayBecause(choice, athlete.units))}.`]),
+      ...(choice.decidedBy === "limit" ? [] : [sayBecause(choice, athlete.units) ?? ""]),
       ...(choice.switchWhen ? [choice.switchWhen] : []),
     ];
-    return { runs: [pick, { text: more.join(" ") }] };
+    return { runs: [pick, { text: more.filter((text) => text !== "").join(" ") }] };
   });
   return lines.length === 0 ? undefined : { title: "How to move", lines };
 }

@@ -1,6 +1,7 @@
 import type { PartPlan, Plan } from "../models/plan/plan.ts";
 import { sayRow } from "../wording/amount.ts";
-import { sayEnding, sayRoles } from "../wording/ending.ts";
+import { sayEnding } from "../wording/ending.ts";
+import { sayGuide } from "../wording/guide.ts";
 import { sayIfThen } from "../wording/if-then.ts";
 import { sayPart } from "../wording/part-name.ts";
 import { sayRoundOf } from "../wording/round-name.ts";
@@ -11,7 +12,7 @@ import type { Measured } from "./sheet-node.ts";
 import type { Setter } from "./type-setting.ts";
 
 /** What a line under the key figures is about, the most important first: the order in which they stand and are kept. */
-const NOTE_KINDS = ["tie-break", "too-slow", "ending", "roles", "unbroken", "too-fast"] as const;
+const NOTE_KINDS = ["tie-break", "too-slow", "ending", "guide", "unbroken", "too-fast"] as const;
 type NoteKind = (typeof NOTE_KINDS)[number];
 
 export type Note = { readonly kind: NoteKind; readonly runs: readonly Run[] };
@@ -33,13 +34,13 @@ export function notesOf(plan: Plan): readonly Note[] {
       return { kind, runs: [{ text: `${when} →`, strong: true }, { text: then }] };
     });
     const ending = sayEnding(pacing, context);
-    const roles = sayRoles(pacing);
+    const guide = sayGuide(pacing);
     const isBroken = pacing.rows.some((row) => row.sets.length > 1);
     return [
       ...ifThens,
       ...tieBreaks(part, pacing),
       ...(ending === undefined ? [] : [{ kind: "ending", runs: [{ text: ending }] } as const]),
-      ...(roles === undefined ? [] : [{ kind: "roles", runs: [{ text: roles }] } as const]),
+      ...(guide === undefined ? [] : [{ kind: "guide", runs: [{ text: guide }] } as const]),
       ...(isBroken
         ? []
         : [{ kind: "unbroken", runs: [{ text: `${sayPart(part.name)}: every set unbroken.` }] } as const]),

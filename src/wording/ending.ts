@@ -1,7 +1,6 @@
 import type { Plan } from "../models/plan/plan.ts";
 import { sayRow } from "./amount.ts";
 import { sayLoad } from "./mass.ts";
-import { pluralOf } from "./movement-words.ts";
 import { sayList } from "./number.ts";
 import { sayRoundOf } from "./round-name.ts";
 import { sayGates } from "./gates.ts";
@@ -109,13 +108,3 @@ const ASK = "Ask your coach for another version before the start.";
 
 /** Whether what is done when the clock stops is counted in the score's own unit: not for times, nor where whole intervals count. */
 const isCounted = ({ score }: Pacing): boolean => !isTime(score) && score !== "intervals-completed";
-
-/** The one line on whom to protect and where to breathe; the same name for both is said once. */
-export function sayRoles(pacing: Pacing): string | undefined {
-  const { limiter, breather } = pacing.roles;
-  const protect = limiter ? `Protect the ${pluralOf(pacing, limiter)}` : undefined;
-  const breathe = breather && breather !== limiter ? pluralOf(pacing, breather) : undefined;
-  if (protect && breathe) return `${protect}, breathe on the ${breathe}.`;
-  if (protect) return `${protect}.`;
-  return breathe ? `Breathe on the ${breathe}.` : undefined;
-}

@@ -9,4 +9,5 @@ export const sayLeftOut = ({ part, title }: Pick<Withheld, "part" | "title">): s
 
 /** What is planned in its place, as a sentence; nothing where nothing is. */
 export const sayInstead = ({ instead }: Pick<Withheld, "instead">): string | undefined =>
-  instead && `Instead: ${/[.!?]$/.test(instead) ? instead : `${instead}.`}`;
+  instead &&
+  `Instead: ${/[.!?]$/.test(instead) ? instead : `${instead}.`} Ask before the start what still counts with it.`;

@@ -1,6 +1,8 @@
 import type { Plan } from "../models/plan/plan.ts";
 import type { Fact, Metric } from "../models/condition.ts";
 import { kilograms, massIn, type MassUnit } from "../models/quantity.ts";
+import { fillReason } from "./choice-reason.ts";
+import { sayLoad } from "./mass.ts";
 import { NO_BREAK_SPACE, sayList, sayNumber } from "./number.ts";
 import { sayShare } from "./share.ts";
 import { sayClock } from "./time.ts";
@@ -83,6 +85,8 @@ const YES_NO_PHRASES: Readonly<Partial<Record<Fact, readonly [string, string]>>>
   lifted: ["it is lifted for load", "it is not lifted for load"],
   "has-lift": ["a lift is part of it", "no lift is part of it"],
   "needs-catching": ["a miss lands on you unless it is caught", "a miss cannot land on you"],
+  "set-known": ["your best unbroken set is known", "your best unbroken set is not known"],
+  "best-guessed": ["your best lift is a guess", "your best lift is no guess"],
   "best-known": ["your best lift is known", "your best lift is not known"],
   sharing: ["you share the equipment while warming up", "you have the equipment to yourself"],
   acclimatised: ["you are used to the heat", "you are not used to the heat"],
@@ -128,17 +132,28 @@ export function sayReason({ what, value, is, threshold }: Reason, units: MassUni
   );
 }
 
-const DECIDED: Readonly<Record<Choice["decidedBy"], string>> = {
-  numbers: "",
-  limit: "your stated limit decides",
-  preference: "you prefer it",
-  default: "the usual way, nothing speaks against it",
+/** Facts of a limit speak for themselves; the others do where they have words of their own. */
+const DECIDED: Readonly<Partial<Record<Choice["decidedBy"], string>>> = {
+  limit: "Your stated limit decides",
+  preference: "You prefer it",
 };
 
-/** Why an option was picked: what decided, then the numbers. */
-export function sayBecause(choice: Choice, units: MassUnit): string {
-  const reasons = choice.because.map((reason) => sayReason(reason, units));
+/**
+ * Why an option was picked, as a sentence: the reason of the trade with the athlete's number, or the limit or wish that
+ * decided. Nothing where there is nothing to say but that it is usual.
+ */
+export function sayBecause(choice: Choice, units: MassUnit): string | undefined {
   const decided = DECIDED[choice.decidedBy];
-  if (decided === "") return reasons.length > 0 ? sayList(reasons) : DECIDED.default;
-  return reasons.length > 0 ? `${decided}: ${sayList(reasons)}` : decided;
+  if (decided === undefined) return choice.reason && fillReason(choice.reason, units);
+  const reasons = choice.because.map((reason) => sayReason(reason, units));
+  return reasons.length > 0 && choice.decidedBy === "limit"
+    ? `${decided}: ${sayList(reasons)}.`
+    : `${decided}.`;
 }
+
+/** From which load on another option suits, as a sentence; nothing where one option does for all. */
+export const sayChangeAt = ({ changesAt }: Pick<Choice, "changesAt">, units: MassUnit): string | undefined =>
+  changesAt &&
+  `From ${sayLoad(changesAt.load, units)} on ${changesAt.to.name}: ${lowerFirst(changesAt.to.say)}`;
+
+const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);

@@ -1,10 +1,12 @@
 import type { Plan } from "../models/plan/plan.ts";
-import type { MassUnit } from "../models/quantity.ts";
+import { kilograms, massIn, type MassUnit } from "../models/quantity.ts";
+import { sayAmount } from "./amount.ts";
 import { sayLoad } from "./mass.ts";
-import { NO_BREAK_SPACE, sayNumber } from "./number.ts";
+import { NO_BREAK_SPACE, sayList, sayNumber } from "./number.ts";
 import { sayPerSide } from "./plates.ts";
 import { sayShare } from "./share.ts";
-import { sayCountdown, sayDuration } from "./time.ts";
+import { sayRowPace } from "./pace.ts";
+import { sayClock, sayCountdown, sayDuration } from "./time.ts";
 
 type WarmUp = NonNullable<Plan["warmUp"]>;
 type Step = WarmUp["steps"][number];
@@ -23,9 +25,32 @@ export function sayBuildSet(set: Step["sets"][number], units: MassUnit): string 
 /** The rest after a set of the build. Reads `rest 2:00`. */
 export const sayBuildRest = (set: Step["sets"][number]): string => `rest ${sayDuration(set.restAfter)}`;
 
+/** The words of a step, with what is rehearsed at which pace filled in. */
+export const sayStep = ({ say, efforts = [] }: Pick<Step, "say" | "efforts">): string =>
+  say.replace("{efforts}", sayList(efforts.map(sayEffort)));
+
+type Effort = NonNullable<Step["efforts"]>[number];
+
+/** One movement of a rehearsal. Reads `8 burpees at 3.3 s a rep`, or `60 m of the run at 4:10 per km`. */
+function sayEffort(effort: Effort): string {
+  const { name, plural, unit, amount } = effort;
+  const pace = sayRowPace(effort);
+  const what =
+    unit === "reps"
+      ? `${amount} ${amount === 1 ? name : plural}`
+      : `${sayAmount({ amount, unit })} of the ${name}`;
+  return pace === undefined ? what : `${what} at ${pace}`;
+}
+
+/** The second build before a late lift, as a sentence. */
+export const sayAgain = ({ name, clock, sets }: WarmUp["again"][number], units: MassUnit): string =>
+  `From ${sayClock(clock)} on the clock build the ${name} once more: ` +
+  `${sets.map((set) => `${set.reps}${NO_BREAK_SPACE}×${NO_BREAK_SPACE}${sayLoad(set.load, units)}`).join(", ")}, a minute and a half between.`;
+
 /** How far the build goes and why, and what it adds up to, so that nobody adds more. */
-export function sayBuild(build: NonNullable<WarmUp["build"]>): string {
-  const tonnes = `${sayNumber(build.loadTimesReps, 0)}${NO_BREAK_SPACE}kg`;
+export function sayBuild(build: NonNullable<WarmUp["build"]>, units: MassUnit): string {
+  const total = massIn(units, kilograms(build.loadTimesReps)).value;
+  const tonnes = `${sayNumber(Math.round(total / 10) * 10, 0)}${NO_BREAK_SPACE}${units}`;
   return `Up to ${sayShare(build.shareOfBest)} of your best ${build.name}. ${build.why} ${sayNumber(build.reps, 0)} reps and ${tonnes} in all; add nothing.`;
 }
 

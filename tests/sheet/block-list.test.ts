@@ -63,9 +63,9 @@ describe("a block", () => {
     expect(lines("finish", "short").length).toBe(2);
   });
 
-  it("of choices names the option and the number that decided; short the option alone", () => {
+  it("of choices names the option, how to do it and when to switch; short the option alone", () => {
     expect(lines("choices", "full")[0]).toBe(
-      "Pull-ups: kipping. Kip every rep and drop on purpose at the planned number. Your best unbroken set is 14 (under 20). Switch in round 5 if the last set of round 4 was easy.",
+      "Pull-ups: kipping. Kip every rep and drop on purpose at the planned number. Switch in round 5 if the last set of round 4 was easy.",
     );
     expect(lines("choices", "short")[0]).toBe("Pull-ups: kipping.");
   });

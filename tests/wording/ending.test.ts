@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { sayEnding, sayRoles } from "../../src/wording/ending.ts";
+import { sayEnding } from "../../src/wording/ending.ts";
 import { samplePlans } from "../support/sample-plan.ts";
 
 const kg = { units: "kg" } as const;
@@ -62,13 +62,4 @@ describe("the end of a part", () => {
   it("that is only the end of the time needs no words", () => {
     expect(sayEnding(filling, kg)).toBeUndefined();
   });
-});
-
-it("the limiter is to be protected, the breather to breathe on", () => {
-  expect(sayRoles(finishing)).toBe("Protect the pull-ups, breathe on the box step-overs.");
-  expect(sayRoles({ ...finishing, roles: { limiter: "burpees", breather: "burpees" } })).toBe(
-    "Protect the burpees.",
-  );
-  expect(sayRoles({ ...finishing, roles: { breather: "rowing" } })).toBe("Breathe on the rowing.");
-  expect(sayRoles(stopped)).toBeUndefined();
 });

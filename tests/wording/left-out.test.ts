@@ -7,7 +7,11 @@ it("what is left out is a sentence, with its part where there is one", () => {
 });
 
 it("what stands in its place ends with one full stop", () => {
-  expect(sayInstead({ instead: "strict" })).toBe("Instead: strict.");
-  expect(sayInstead({ instead: "Ring rows, feet down." })).toBe("Instead: Ring rows, feet down.");
+  expect(sayInstead({ instead: "strict" })).toBe(
+    "Instead: strict. Ask before the start what still counts with it.",
+  );
+  expect(sayInstead({ instead: "Ring rows, feet down." })).toBe(
+    "Instead: Ring rows, feet down. Ask before the start what still counts with it.",
+  );
   expect(sayInstead({})).toBeUndefined();
 });

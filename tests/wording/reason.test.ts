@@ -47,20 +47,30 @@ describe("why an option was picked", () => {
   const [choice] = samplePlans.forTimeThenLift.choices;
   if (!choice) throw new Error("the sample has a choice");
 
-  it("is the number that decided", () => {
-    expect(sayBecause(choice, "kg")).toBe("your best unbroken set is 14 (under 20)");
+  const reason = {
+    say: "At {load share} of your best, {set} at a time; your best set is {best set}.",
+    values: [
+      { gap: "load share", value: 0.612, guessed: false },
+      { gap: "set", value: 5, guessed: false },
+      { gap: "best set", value: 18, guessed: true },
+    ],
+  };
+
+  it("is the reason of the trade with the athlete's numbers, a guess told as one", () => {
+    expect(sayBecause({ ...choice, reason }, "kg")).toBe(
+      "At 61% of your best, 5 at a time; your best set is 18 (a guess from your level).",
+    );
   });
 
-  it.each([
-    ["limit", "your stated limit decides: your best unbroken set is 14 (under 20)"],
-    ["preference", "you prefer it: your best unbroken set is 14 (under 20)"],
-  ] as const)("names what decided when that was a %s", (decidedBy, text) => {
-    expect(sayBecause({ ...choice, decidedBy }, "kg")).toBe(text);
+  it("names what decided when that was a limit or a wish", () => {
+    const limit = [{ what: "limit-joint", value: "wrist", is: "holds" }];
+    expect(sayBecause({ ...choice, because: limit, decidedBy: "limit" }, "kg")).toBe(
+      "Your stated limit decides: you state a limit at the wrist.",
+    );
+    expect(sayBecause({ ...choice, decidedBy: "preference" }, "kg")).toBe("You prefer it.");
   });
 
-  it("without reasons is the usual way", () => {
-    const text = "the usual way, nothing speaks against it";
-    expect(sayBecause({ ...choice, because: [], decidedBy: "default" }, "kg")).toBe(text);
-    expect(sayBecause({ ...choice, because: [], decidedBy: "numbers" }, "kg")).toBe(text);
+  it("is nothing where there is nothing to say but that it is usual", () => {
+    expect(sayBecause({ ...choice, because: [], decidedBy: "default" }, "kg")).toBeUndefined();
   });
 });

@@ -21,9 +21,9 @@ it("a set of the build gives reps, load and plates, and its rest", () => {
 });
 
 it("the build says where it ends, why, and what it adds up to", () => {
-  expect(sayBuild(build)).toBe(
+  expect(sayBuild(build, "kg")).toBe(
     nb(
-      "Up to 75% of your best clean and jerk. You open after nine minutes of work, so the build stops early. 7 reps and 213_kg in all; add nothing.",
+      "Up to 75% of your best clean and jerk. You open after nine minutes of work, so the build stops early. 7 reps and 210_kg in all; add nothing.",
     ),
   );
 });

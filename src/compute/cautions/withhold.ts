@@ -37,6 +37,10 @@ export type Reason = { readonly why: string; readonly ask: string };
 const MAXIMAL = "maximal-lift";
 
 type Rules = {
+  /** Movements that are cleared although a stated limit would keep them out by what they do. */
+  readonly cleared: ReadonlySet<string>;
+  /** Stresses kept out by a caution, which clearing by the athlete does not lift. */
+  readonly byCaution: ReadonlySet<string>;
   readonly workout?: Reason;
   readonly maxLift?: Reason;
   readonly stresses: ReadonlyMap<string, Reason>;
@@ -74,11 +78,12 @@ export function withhold(
   const replace = (id: string): Movement | undefined =>
     reasonFor(id) === undefined
       ? undefined
-      : nearestAllowed(
+      : (clearedInstead(id, rules.cleared, movements) ??
+        nearestAllowed(
           id,
           movements,
           (each) => reasonFor(each) === undefined && !athlete.cannot.includes(each),
-        );
+        ));
   const { division } = resolveDivision(athlete, workout);
   const againstLift = (part: Part): Reason | undefined =>
     part.clock.kind === "max-load"
@@ -131,6 +136,12 @@ function rulesFrom(
   return {
     stresses,
     movements,
+    cleared: new Set(limits.flatMap((limit) => limit.cleared ?? [])),
+    byCaution: new Set(
+      held.flatMap(({ entry }) =>
+        entry.withholds.flatMap(({ what, word }) => (what === "stress" ? (word ?? []) : [])),
+      ),
+    ),
     ...(workout !== undefined && { workout }),
     ...(maxLift !== undefined && { maxLift }),
   };
@@ -139,9 +150,28 @@ function rulesFrom(
 function reasonAgainst(movement: Movement | undefined, id: string, rules: Rules): Reason | undefined {
   const byName = rules.movements.get(id);
   if (byName !== undefined) return byName;
-  const stress = movement?.stresses.find((each) => each !== MAXIMAL && rules.stresses.has(each));
+  const stress = movement?.stresses.find(
+    (each) =>
+      each !== MAXIMAL && rules.stresses.has(each) && (!rules.cleared.has(id) || rules.byCaution.has(each)),
+  );
   return stress === undefined ? undefined : rules.stresses.get(stress);
 }
+
+/** A cleared movement that does the same work: of the same kind, with the same muscle taxed most. */
+function clearedInstead(
+  id: string,
+  cleared: ReadonlySet<string>,
+  movements: ReadonlyMap<string, Movement>,
+): Movement | undefined {
+  const asked = movements.get(id);
+  const found = [...cleared]
+    .flatMap((each) => movements.get(each) ?? [])
+    .find((each) => each.id !== id && each.kind === asked?.kind && mostTaxed(each) === mostTaxed(asked));
+  return found;
+}
+
+const mostTaxed = ({ taxes }: Movement): string | undefined =>
+  Object.entries(taxes).sort(([, one], [, other]) => other - one)[0]?.[0];
 
 /** The nearest easier movement that is allowed: those listed first are nearer, and what is one step away before two. */
 function nearestAllowed(

@@ -1,8 +1,8 @@
-import type { MovementChoice } from "../../models/movement.ts";
+import { gapsIn, type MovementChoice, REASON_GAPS, type ReasonGap } from "../../models/movement.ts";
 import type { Plan } from "../../models/plan/plan.ts";
 import type { AtMovement } from "../conditions/movement-situation.ts";
 import type { Withheld, Withholding } from "../cautions/withhold.ts";
-import type { Verdict } from "../conditions/holds.ts";
+import { allHold, type Verdict } from "../conditions/holds.ts";
 import { withOverrides } from "../overrides/with-overrides.ts";
 import { CHOICE_CONSTANTS } from "./constants.ts";
 import {
@@ -31,6 +31,7 @@ export type ChooseInput = {
  *
  * An option that adds a stress the athlete keeps away from is out. Of the others the first is taken whose conditions
  * all hold. A stated preference settles a close call and whatever no number speaks on; a clear number outweighs it.
+ * A choice that comes out the same in several parts is told once.
  * The answer carries the numbers that decided, the runner-up, when to change over, and, when it was close or a number
  * is not known, what to try in the warm-up. An option the numbers favour and a limit rules out is told as withheld.
  */
@@ -39,11 +40,14 @@ export function chooseOptions(input: ChooseInput): {
   readonly withheld: readonly Withheld[];
 } {
   const decided = input.movements.flatMap((at) =>
-    at.movement.choices.map((choice) => decide(choice, at, input)),
+    at.movement.choices
+      .filter((choice) => allHold(choice.when ?? [], at.situation).holds)
+      .map((choice) => decide(choice, at, input)),
   );
+  const withheld = decided.flatMap((each) => each.withheld ?? []);
   return {
-    choices: decided.flatMap(({ choice }) => choice ?? []),
-    withheld: decided.flatMap(({ withheld }) => withheld ?? []),
+    choices: mergeParts(decided.flatMap(({ choice }) => choice ?? [])),
+    withheld: withheld.filter((each, at) => withheld.findIndex((other) => other.title === each.title) === at),
   };
 }
 
@@ -65,9 +69,48 @@ function decide(
   const picked = pickFrom(weighed, ownEntry(input.prefers, choice.id), closeCall);
   const withheld = withheldOption(weighed, at, picked?.pick, input);
   return {
-    ...(picked !== undefined && { choice: explain(choice, at, weighed, picked, closeCall) }),
+    ...(picked !== undefined && {
+      choice: {
+        ...explain(choice, at, weighed, picked, closeCall),
+        ...changeAt(choice, at, picked.pick.option.id, input),
+      },
+    }),
     ...(withheld !== undefined && { withheld }),
   };
+}
+
+/** Where the part comes to a heavier load at which another option suits: that option and the load. */
+function changeAt(
+  choice: MovementChoice,
+  { heaviest, ...at }: AtMovement,
+  picked: string,
+  input: ChooseInput,
+): Pick<Choice, "changesAt"> {
+  if (heaviest === undefined) return {};
+  const { closeCall } = withOverrides(CHOICE_CONSTANTS, input.overrides);
+  const there = weigh(choice, { ...at, situation: heaviest.situation }, input);
+  const pick = pickFrom(there, input.prefers[choice.id], closeCall)?.pick;
+  if (pick === undefined || pick.option.id === picked) return {};
+  return { changesAt: { load: heaviest.load, to: shown(pick) } };
+}
+
+/** The same choice of the same movement with the same answer, in several parts, is one. */
+function mergeParts(choices: readonly Choice[]): readonly Choice[] {
+  const merged: Choice[] = [];
+  for (const choice of choices) {
+    const at = merged.findIndex(
+      (other) =>
+        other.movement === choice.movement &&
+        other.id === choice.id &&
+        other.pick.id === choice.pick.id &&
+        other.changesAt === undefined &&
+        choice.changesAt === undefined,
+    );
+    const known = merged[at];
+    if (known === undefined) merged.push(choice);
+    else merged[at] = { ...known, parts: [...known.parts, ...choice.parts] };
+  }
+  return merged;
 }
 
 function weigh(choice: MovementChoice, { situation }: AtMovement, { withholding }: ChooseInput): Weighed {
@@ -138,16 +181,33 @@ function explain(
   const test = pick.option.test ?? other?.option.test;
   const known = oneOfEach(deciding.filter((each) => each.known).map(reasonFrom));
   return {
+    id: choice.id,
     movement: at.movement.id,
     movementName: at.movement.plural,
     question: choice.question,
+    parts: at.part === undefined ? [] : [at.part],
     pick: shown(pick),
+    ...reasonOf(pick, at),
     because: by === "limit" ? limitReasons(weighed) : known,
     decidedBy: by,
-    ...(other !== undefined && { other: shown(other) }),
+    ...(other !== undefined && (isUnsure || by === "limit") && { other: shown(other) }),
     ...(pick.option.switchWhen !== undefined && { switchWhen: pick.option.switchWhen }),
     ...(by !== "limit" && isUnsure && test !== undefined && { test }),
   };
+}
+
+/** The reason of the trade with the athlete's numbers in its gaps; none where a number is not known. */
+function reasonOf({ option }: OptionVerdict, { situation, movement }: AtMovement): Pick<Choice, "reason"> {
+  if (option.because === undefined) return {};
+  const values = gapsIn(option.because).map((gap) => {
+    const metric = REASON_GAPS[gap as ReasonGap];
+    const isGuess =
+      (metric === "unbroken" && situation.facts["set-known"]?.includes("yes") !== true) ||
+      (metric === "load-share" && situation.facts["best-guessed"]?.includes("yes") === true);
+    return { gap, value: situation.numbers[metric], guessed: isGuess && movement.counts[0] === "reps" };
+  });
+  const known = values.flatMap(({ value, ...rest }) => (value === undefined ? [] : [{ ...rest, value }]));
+  return known.length < values.length ? {} : { reason: { say: option.because, values: known } };
 }
 
 /** Of several reasons on the same number, the one whose threshold lies nearest to it says the most. */

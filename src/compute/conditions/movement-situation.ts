@@ -5,6 +5,7 @@ import { withOverrides } from "../overrides/with-overrides.ts";
 import { SITUATION_CONSTANTS } from "./constants.ts";
 import { type PlannedPart, type PlannedRow, taxedBy, workRowsOf, yesOrNo } from "./situation-of.ts";
 import { type Situation, withMore } from "./situation.ts";
+import { needsOf } from "./needs.ts";
 import type { UsualAmounts } from "./usual-amounts.ts";
 
 /** What the athlete can do, as far as conditions ask: the models of capacity stand behind these. */
@@ -25,11 +26,20 @@ export type MovementSituationInput = {
   readonly parts: readonly PlannedPart[];
   readonly abilities: Abilities;
   readonly usual?: UsualAmounts;
+  /** Whether of several loads the lightest counts; the heaviest else. */
+  readonly lightest?: boolean;
   readonly overrides?: Readonly<Record<string, number>>;
 };
 
-/** One movement of a workout with the situation narrowed to it. */
-export type AtMovement = { readonly movement: Movement; readonly situation: Situation };
+/** One movement of a workout, or of one part of it, with the situation narrowed to it. */
+export type AtMovement = {
+  readonly movement: Movement;
+  readonly situation: Situation;
+  /** The part it is narrowed to; absent for the whole workout. */
+  readonly part?: string;
+  /** Where the part does it at several loads: the heaviest, with the situation there. `situation` is then at the lightest. */
+  readonly heaviest?: { readonly situation: Situation; readonly load: NonNullable<PlannedRow["load"]> };
+};
 
 /**
  * The situation of a workout narrowed to one movement of it: its amounts, load and pace for this athlete, what it
@@ -43,15 +53,34 @@ export function atMovement(input: MovementSituationInput): Situation {
   return withMore(situation, {
     numbers: { ...amountNumbers(input), ...loadNumbers(input) },
     facts: {
+      planned: plannedAs(input),
+      "set-known": [yesOrNo(input.athlete.unbroken.some((each) => each.movement === movement.id))],
+      needs: needsOf(movement),
       "movement-kind": [movement.kind],
       taxes: taxedBy(movement, taxedFrom),
       stress: movement.stresses,
       lifted: [yesOrNo(liftsOf(parts).some((lift) => lift.movement === movement.id))],
       "needs-catching": [yesOrNo(movement.loading?.needsCatching === true)],
       limiter: [yesOrNo(limiters.includes(movement.name) || limiters.includes(movement.plural))],
-      ...(basis !== undefined && { "best-known": [yesOrNo(isOwn(basis))] }),
+      ...(basis !== undefined && {
+        "best-known": [yesOrNo(isOwn(basis))],
+        "best-guessed": [yesOrNo(basis === "level" || basis === "assumed")],
+      }),
     },
   });
+}
+
+/** How the rows of a movement are planned; a lift for load and visits of one rep are one at a time by nature. */
+function plannedAs(input: MovementSituationInput): readonly string[] {
+  const rows = rowsOf(input);
+  const isReps = rows.some((row) => row.unit === "reps");
+  const amounts = rows.map((row) => row.amount);
+  if (rows.length === 0 || (isReps && Math.max(...amounts) <= 1)) return ["one"];
+  const broken = rows.filter((row) => row.sets.length > 1);
+  if (broken.length === 0) return ["unbroken"];
+  const sets = broken.flatMap((row) => row.sets.map((set) => set.amount));
+  const isMostlyOne = sets.filter((amount) => amount <= 1).length * 2 > sets.length;
+  return [isReps && isMostlyOne ? "singles" : "sets"];
 }
 
 function amountNumbers(input: MovementSituationInput): Situation["numbers"] {
@@ -62,16 +91,27 @@ function amountNumbers(input: MovementSituationInput): Situation["numbers"] {
   const total = visits.reduce((sum, each) => sum + each, 0);
   const unbroken = unbrokenOf(input);
   const used = usual?.get(movement.id);
+  const sets = rows.flatMap((row) => row.sets.map((set) => set.amount));
   const seconds = rows.reduce((sum, row) => sum + (row.secondsPerUnit ?? 0) * row.amount, 0);
   return {
     ...(unbroken !== undefined && { unbroken }),
     ...(amount !== undefined && { amount, "total-amount": total }),
     ...(amount !== undefined && unbroken !== undefined && { "set-share": amount / unbroken }),
     ...(seconds > 0 && { "seconds-per-unit": seconds / total }),
+    ...(seconds > 0 && { "pace-share": seconds / total / movement.pace.steady.regular }),
+    ...(sets.length > 0 && { "planned-set": Math.max(...sets) }),
+    ...partMinutes(input),
     ...(used !== undefined && { "usual-amount": used.amount }),
     ...(used !== undefined && amount !== undefined && { "times-usual": total / used.amount }),
     ...(used?.last !== undefined && { "days-unaccustomed": daysBetween(used.last, date) }),
   };
+}
+
+/** Planned length of the part at hand, where one is; rests and other parts are not in it. */
+function partMinutes({ parts }: MovementSituationInput): Situation["numbers"] {
+  const [only] = parts;
+  const duration = parts.length === 1 ? only?.pacing?.duration : undefined;
+  return duration === undefined ? {} : { "part-minutes": duration / 60 };
 }
 
 /** Of a lift for load the load aimed at counts: how it is caught is decided there, not by the opener. */
@@ -89,7 +129,7 @@ function loadNumbers(input: MovementSituationInput): Situation["numbers"] {
   );
   const ratio = ratioToParent(input);
   return {
-    ...(shares.length > 0 && { "load-share": Math.max(...shares) }),
+    ...(shares.length > 0 && { "load-share": input.lightest ? Math.min(...shares) : Math.max(...shares) }),
     ...(ratio !== undefined && { "ratio-to-parent": ratio }),
   };
 }

@@ -12,6 +12,7 @@ import { withOverrides } from "../overrides/with-overrides.ts";
 import { activeLimits } from "./active-limits.ts";
 import { SITUATION_CONSTANTS } from "./constants.ts";
 import { movementsOf } from "./movements-of.ts";
+import { needsOf } from "./needs.ts";
 import type { Situation } from "./situation.ts";
 import { hoursBetween, startNumbers, type StartTime } from "./starts.ts";
 
@@ -33,6 +34,8 @@ export type SituationInput = {
   /** The parts as paced and lifted; none before that is computed, and what depends on it is then not known. */
   readonly parts?: readonly PlannedPart[];
   readonly gym?: Gym;
+  /** Whether nothing is known of the gym, so that what it does not list may still be there. */
+  readonly gymAssumed?: boolean;
   readonly competition?: Competition;
   /** What a stated limit keeps out of the workout and what is done instead; nothing is kept out without it. */
   readonly withholding?: Substitution;
@@ -144,6 +147,7 @@ function workoutFacts(input: SituationInput): Situation["facts"] {
     movement: ids,
     "movement-kind": used.map((movement) => movement.kind),
     taxes: used.flatMap((movement) => taxedBy(movement, taxedFrom)),
+    needs: used.flatMap(needsOf),
     stress: used.flatMap((movement) => movement.stresses),
     format: workout.parts.map((part) => part.clock.kind),
     "has-lift": [yesOrNo(workout.parts.some((part) => part.clock.kind === "max-load"))],
@@ -153,9 +157,9 @@ function workoutFacts(input: SituationInput): Situation["facts"] {
   });
 }
 
-function placeFacts({ gym, competition }: SituationInput): Situation["facts"] {
+function placeFacts({ gym, gymAssumed, competition }: SituationInput): Situation["facts"] {
   return defined({
-    "gym-has": gym === undefined ? undefined : equipmentOf(gym),
+    "gym-has": gym === undefined || gymAssumed === true ? undefined : equipmentOf(gym),
     sharing: gym === undefined ? undefined : [yesOrNo(gym.equipment.includes(SHARED))],
     "may-come": competition?.mayCome ?? [],
   });

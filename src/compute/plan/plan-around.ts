@@ -1,6 +1,7 @@
 import type { PartPlan, Plan } from "../../models/plan/plan.ts";
 import type { Workout } from "../../models/workout.ts";
 import { planAfter } from "../after/plan-after.ts";
+import { activeLimits } from "../conditions/active-limits.ts";
 import { cautionsOf } from "../cautions/cautions.ts";
 import { chooseOptions } from "../choices/choose.ts";
 import { situationsOf, type SituationsInput } from "../conditions/situations-of.ts";
@@ -12,7 +13,7 @@ import type { PlanContext } from "./plan-context.ts";
 /** Everything of a plan around the paced parts. */
 export type Around = Pick<
   Plan,
-  "warmUp" | "choices" | "standards" | "setUp" | "after" | "cautions" | "withheld"
+  "warmUp" | "choices" | "standards" | "setUp" | "limits" | "after" | "cautions" | "withheld"
 >;
 
 /**
@@ -21,12 +22,19 @@ export type Around = Pick<
  */
 export function planAround(workout: Workout, context: PlanContext, parts: readonly PartPlan[]): Around {
   const { athlete, library, gym, bar, withholding, bestLift, competition, overrides } = context;
-  const { situation, movements } = situationsOf(situationsInput(workout, context, parts));
+  const { situation, movements, inParts } = situationsOf(situationsInput(workout, context, parts));
   const cautions = cautionsOf(library.cautions, situation, movements);
   if (withholding.noWorkout) {
-    return { choices: [], standards: [], setUp: [], cautions, withheld: withholding.withheld };
+    return {
+      ...limitsOf(context),
+      choices: [],
+      standards: [],
+      setUp: [],
+      cautions,
+      withheld: withholding.withheld,
+    };
   }
-  const chosen = chooseOptions({ movements, withholding, prefers: athlete.prefers, overrides });
+  const chosen = chooseOptions({ movements: inParts, withholding, prefers: athlete.prefers, overrides });
   return {
     warmUp: planWarmUp({
       athlete,
@@ -41,15 +49,18 @@ export function planAround(workout: Workout, context: PlanContext, parts: readon
       ...(context.start !== undefined && { start: context.start.local }),
       overrides,
     }),
+    ...limitsOf(context),
     choices: chosen.choices,
     standards: standardsOf(workout, movements, overrides),
-    setUp: setUpOf({
-      workout,
-      movements: movements.map((at) => at.movement),
-      parts,
-      gym,
-      ...(competition !== undefined && { competition }),
-    }),
+    setUp: [
+      ...setUpOf({
+        workout,
+        movements: movements.map((at) => at.movement),
+        parts,
+        gym,
+        ...(competition !== undefined && { competition }),
+      }),
+    ],
     after: planAfter({
       library,
       gym,
@@ -65,6 +76,17 @@ export function planAround(workout: Workout, context: PlanContext, parts: readon
     cautions,
     withheld: [...withholding.withheld, ...chosen.withheld],
   };
+}
+
+/** The limits that stand on the day, with the names of the movements they speak of. */
+function limitsOf({ athlete, date, library }: PlanContext): Pick<Plan, "limits"> {
+  const nameOf = (id: string): string => library.movements.get(id)?.plural ?? id;
+  const limits = activeLimits(athlete, date).map(({ without, cleared = [], ...limit }) => ({
+    ...limit,
+    without: without.map(nameOf),
+    cleared: cleared.map(nameOf),
+  }));
+  return limits.length === 0 ? {} : { limits };
 }
 
 function situationsInput(
@@ -84,6 +106,7 @@ function situationsInput(
     ...(competition !== undefined && { competition }),
     ...(start !== undefined && { start: { at: start.local, zone: start.zone } }),
     withholding,
+    gymAssumed: context.gymAssumed,
     abilities: { best: bestLift },
     usual,
     overrides,

@@ -1,3 +1,4 @@
+import { rolesToTell } from "../conditions/roles-to-tell.ts";
 import type { Course } from "../../models/course.ts";
 import type { Fault } from "../../models/fault.ts";
 import type { Lifting } from "../../models/plan/lifting.ts";
@@ -85,6 +86,7 @@ export function planPart(
     ...(pacing !== undefined && {
       pacing: {
         ...pacing,
+        roles: rolesToTell(pacing.roles, pacing.rows, context.library.movements),
         // The pace knows of reps only; what they are worth in loads the lifts tell.
         ...(pacing.score === "load-times-reps" && { score: "reps" as const }),
         ...(early?.seen && { earlySplits: { ...early.seen, ...(changed && { changed }) } }),

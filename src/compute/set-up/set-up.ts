@@ -1,8 +1,10 @@
 import type { Competition } from "../../models/competition.ts";
 import type { Gym } from "../../models/gym.ts";
 import type { Movement } from "../../models/movement.ts";
-import type { ErgKind } from "../../models/vocabulary.ts";
+import type { Plan } from "../../models/plan/plan.ts";
+import type { Equipment } from "../../models/vocabulary.ts";
 import type { Part, Workout } from "../../models/workout.ts";
+import { needsOf } from "../conditions/needs.ts";
 import { type PlannedPart, type PlannedRow, workRowsOf } from "../conditions/situation-of.ts";
 
 export type SetUpInput = {
@@ -14,122 +16,129 @@ export type SetUpInput = {
   readonly competition?: Competition;
 };
 
+type Line = Plan["setUp"][number];
+type Thing = Extract<Line, { kind: "equipment" }>["things"][number];
+
 /**
- * What to set out, agree and check before the start, one short line each: equipment, floor, plates, machines, who loads,
- * the film, the score sheet, the tie-break moment, the least that counts, chalk.
+ * What to set out, agree and check before the start, each as a kind with what it speaks of: equipment in the order of use with
+ * this athlete's loads and heights, floor, plates, machines, who loads, the film, the score sheet, the tie-break moment,
+ * the least that counts, chalk.
  */
-export function setUpOf(input: SetUpInput): readonly string[] {
+export function setUpOf(input: SetUpInput): readonly Line[] {
+  const { workout } = input;
   return [
-    equipmentLine(input),
-    floorLine(input),
+    ...equipmentLine(input),
+    ...floorLine(input),
     ...plateLines(input),
-    machineLine(input),
+    ...machineLine(input),
     ...filmLines(input),
-    sheetLine(input),
-    ...input.workout.parts.flatMap((part) => tieBreakLine(part, input)),
-    ...input.workout.parts.flatMap(leastLine),
-    chalkLine(input),
-  ].filter((line) => line !== undefined);
+    ...sheetLine(input),
+    ...workout.parts.flatMap((part) => tieBreakLine(part, input)),
+    ...workout.parts.flatMap(leastLine),
+    ...chalkLine(input),
+  ];
 }
 
-const MACHINES: Readonly<Record<ErgKind, string>> = {
-  row: "rower",
-  ski: "ski erg",
-  "bike-erg": "bike erg",
-  "air-bike": "air bike",
-};
-
-function equipmentLine({ workout, movements }: SetUpInput): string | undefined {
-  const listed = workout.equipment.length > 0 ? workout.equipment : movements.flatMap(equipmentFor);
-  const things = [...new Set(listed)];
-  return things.length === 0 ? undefined : `Set out, in the order of use: ${things.join(", ")}.`;
+function equipmentLine(input: SetUpInput): readonly Line[] {
+  const { workout, movements } = input;
+  const listed = workout.equipment.map((what): Thing => ({ what, loads: [], heights: [] }));
+  const needed = movements.flatMap((movement) => needsOf(movement).map((what) => ({ what, movement })));
+  const things = [...new Set(needed.map(({ what }) => what))].map((what): Thing => {
+    const users = needed.filter((each) => each.what === what).map(({ movement }) => movement.id);
+    return { what, ...numbersOf(what, users, input) };
+  });
+  const all = listed.length > 0 ? listed : things;
+  return all.length === 0 ? [] : [{ kind: "equipment", things: [...all] }];
 }
 
-function equipmentFor(movement: Movement): readonly string[] {
-  switch (movement.kind) {
-    case "barbell":
-      return ["barbell, plates and collars"];
-    case "dumbbell":
-      return ["dumbbells"];
-    case "kettlebell":
-      return ["kettlebells"];
-    case "odd-object":
-    case "carry":
-      return [`what you need for the ${movement.name}`];
-    case "gymnastics":
-      return ["rig at your height"];
-    case "erg":
-      return movement.erg === undefined ? [] : [MACHINES[movement.erg]];
-    case "bodyweight":
-    case "jump":
-    case "run":
-      return [];
-  }
+/** What has a height of its own, and what has a load. */
+const TALL: readonly Equipment[] = ["box", "target"];
+const LOADED: readonly Equipment[] = [
+  "dumbbell",
+  "kettlebell",
+  "medicine-ball",
+  "slam-ball",
+  "heavy-ball",
+  "sandbag",
+  "plate",
+  "handles",
+];
+
+function numbersOf(
+  what: Equipment,
+  users: readonly string[],
+  { parts }: SetUpInput,
+): Pick<Thing, "loads" | "heights"> {
+  const rows = workRowsOf(parts).filter((row) => row.movement !== undefined && users.includes(row.movement));
+  const loads = LOADED.includes(what) ? rows.flatMap((row) => row.load ?? []) : [];
+  const heights = TALL.includes(what) ? rows.flatMap((row) => row.heightMetres ?? []) : [];
+  const sameLoad = (one: Thing["loads"][number], other: Thing["loads"][number]): boolean =>
+    one.kilograms === other.kilograms && one.pieces === other.pieces;
+  return {
+    loads: loads.filter((load, at) => loads.findIndex((other) => sameLoad(load, other)) === at),
+    heights: [...new Set(heights)],
+  };
 }
 
-function floorLine({ workout, movements, gym }: SetUpInput): string | undefined {
-  if (movements.length < 2) return undefined;
-  const prescribed = workout.floor?.between;
-  const { value, unit } = prescribed ?? gym.between;
-  return prescribed === undefined
-    ? `Stations about ${value} ${unit} apart; walk the way once.`
-    : `Stations ${value} ${unit} apart as prescribed; show the tape on the film.`;
+function floorLine({ workout, movements, gym }: SetUpInput): readonly Line[] {
+  if (movements.length < 2) return [];
+  const { value, unit } = workout.floor?.between ?? gym.between;
+  return [{ kind: "floor", between: { value, unit }, prescribed: workout.floor?.between !== undefined }];
 }
 
-function plateLines({ workout, movements, competition }: SetUpInput): readonly string[] {
+function plateLines({ workout, movements, competition }: SetUpInput): readonly Line[] {
   if (!movements.some((movement) => movement.loading?.held === "bar")) return [];
   const loading = workout.parts.map((part) => part.loading).find((each) => each !== undefined);
   const who = loading ?? competition?.loading;
-  return [
-    "Plates beside the bar in loading order; a second person checks them without knowing your target.",
-    ...(who === "alone" ? ["You load alone: nobody touches the bar after the start."] : []),
-    ...(who === "help-allowed" ? ["Helpers may load: agree with two of them who stands where."] : []),
-  ];
+  const isSaid = who === "alone" || who === "help-allowed";
+  return [{ kind: "plates" }, ...(isSaid ? [{ kind: "loading", who } as const] : [])];
 }
 
-const machineLine = ({ movements }: SetUpInput): string | undefined =>
-  movements.some((movement) => movement.erg !== undefined)
-    ? "Monitor reset and turned to the unit that counts."
-    : undefined;
+const machineLine = ({ movements }: SetUpInput): readonly Line[] =>
+  movements.some((movement) => movement.erg !== undefined) ? [{ kind: "monitor" }] : [];
 
-function filmLines({ competition, movements }: SetUpInput): readonly string[] {
+function filmLines({ competition, movements }: SetUpInput): readonly Line[] {
   if (competition === undefined) return [];
-  const monitor = movements.some((movement) => movement.erg !== undefined) ? ", monitor" : "";
   return [
-    `Film in one piece: clock, whole body${monitor} and floor marks in the picture, storage checked.`,
-    "Show plates, heights and distances on the film before the start.",
+    { kind: "film", monitor: movements.some((movement) => movement.erg !== undefined) },
+    { kind: "show" },
   ];
 }
 
-function sheetLine({ parts }: SetUpInput): string | undefined {
+function sheetLine({ parts }: SetUpInput): readonly Line[] {
   const rounds = Math.max(0, ...parts.map((part) => part.pacing?.rounds.length ?? 0));
-  return rounds > 1 ? "Score sheet with a box for each round, ticked by your judge." : undefined;
+  return rounds > 1 ? [{ kind: "score-sheet" }] : [];
 }
 
-function tieBreakLine(part: Part, { parts }: SetUpInput): readonly string[] {
-  const planned = parts.filter((each) => each.name === part.name);
-  const rows = workRowsOf(planned);
-  const moments = [...new Set(rows.filter((row) => row.tieBreak).map((row) => momentOf(row, rows)))];
-  if (moments.length > 0) return [`Tie-break: your judge writes down the clock ${moments.join(" and ")}.`];
-  return part.tieBreakNote === undefined ? [] : [`Tie-break: ${part.tieBreakNote}`];
+function tieBreakLine(part: Part, { parts }: SetUpInput): readonly Line[] {
+  const rows = workRowsOf(parts.filter((each) => each.name === part.name));
+  const moments = rows.filter((row) => row.tieBreak).map((row) => momentOf(row, rows));
+  const once = moments.filter(
+    (moment, at) =>
+      moments.findIndex(
+        (other) => other.name === moment.name && other.when === moment.when && other.round === moment.round,
+      ) === at,
+  );
+  if (once.length > 0) return [{ kind: "tie-break", moments: once }];
+  return part.tieBreakNote === undefined ? [] : [{ kind: "tie-break-note", note: part.tieBreakNote }];
 }
+
+type Moment = Extract<Line, { kind: "tie-break" }>["moments"][number];
 
 /**
  * When a tie-break time is taken: after a movement, in each round unless the plan has rounds where none is taken, also
  * where the plan does not get beyond the first.
  */
-function momentOf(row: PlannedRow, rows: readonly PlannedRow[]): string {
+function momentOf(row: PlannedRow, rows: readonly PlannedRow[]): Moment {
   const isOnce = rows.some((each) => each.movement === row.movement && !each.tieBreak);
-  if (isOnce) return `after the ${row.name} of round ${row.round}`;
-  return row.rounds === 1 ? `after the ${row.name}` : `after the ${row.name} of each round`;
+  if (isOnce) return { name: row.name, when: "one-round", round: row.round };
+  return { name: row.name, when: row.rounds === 1 ? "once" : "each-round" };
 }
 
-const leastLine = (part: Part): readonly string[] =>
+const leastLine = (part: Part): readonly Line[] =>
   part.minimumWork === undefined
     ? []
-    : [`Nothing counts under ${part.minimumWork.amount} ${part.minimumWork.of}: reach that first.`];
+    : [{ kind: "least", amount: part.minimumWork.amount, of: part.minimumWork.of }];
 
-const chalkLine = ({ movements }: SetUpInput): string | undefined =>
-  movements.some((movement) => movement.stresses.includes("hard-grip"))
-    ? "Chalk and tape where you pass by, not only where you start."
-    : undefined;
+const chalkLine = ({ movements }: SetUpInput): readonly Line[] =>
+  movements.some((movement) => movement.stresses.includes("hard-grip")) ? [{ kind: "chalk" }] : [];

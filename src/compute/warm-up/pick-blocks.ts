@@ -17,8 +17,8 @@ export type PickInput = {
   readonly longestStill: number;
   /** Fills in the words for one movement; undefined where the movement is not primed. */
   readonly forMovement: (say: string, at: AtMovement) => string | undefined;
-  /** Fills in the words of a block for the whole workout; undefined where there is nothing to fill in. */
-  readonly forWorkout: (say: string) => string | undefined;
+  /** Whether a block for the whole workout has something to speak of. */
+  readonly forWorkout: (say: string) => boolean;
   /** Most blocks of each stage. */
   readonly most: Readonly<Record<WarmUpStage, number>>;
 };
@@ -53,10 +53,9 @@ export function pickBlocks(input: PickInput): {
 function candidatesFrom(block: WarmUpBlock, input: PickInput): readonly Candidate[] {
   if ((block.holdsStill ?? 0) > input.longestStill) return [];
   if (!block.perMovement) {
-    const say = input.forWorkout(block.say);
     const why = reasonAgainst(block, input.situation, input);
-    if (say === undefined || why === "conditions") return [];
-    return [{ block, id: block.id, say, ...(why !== undefined && { dropped: why }) }];
+    if (!input.forWorkout(block.say) || why === "conditions") return [];
+    return [{ block, id: block.id, say: block.say, ...(why !== undefined && { dropped: why }) }];
   }
   return input.movements.flatMap((at) => {
     const say = input.forMovement(block.say, at);

@@ -1,8 +1,9 @@
 import type { Bar, Gym } from "../../models/gym.ts";
 import type { BarLoad } from "../../models/plan/basics.ts";
 import { arrangePlates } from "../lifting/arrange-plates.ts";
-import { makableLoads, type MakableLoads } from "../lifting/makable-loads.ts";
+import { makableLoads } from "../lifting/makable-loads.ts";
 import { changePlates, nearestOf } from "../lifting/plates.ts";
+import { easyLoad } from "./easy-load.ts";
 import type { BuildGoal } from "./build-goals.ts";
 import { BUILD_LADDERS, type Rung, type WarmUpNumbers } from "./constants.ts";
 
@@ -47,7 +48,7 @@ export function planBuild(
 ): BuildPlan {
   const loads = makableLoads(place.gym, place.bar);
   const climbed = goals.flatMap((goal, at) =>
-    climb(goal, ladderOf(at === 0 ? sets : FEWEST_SETS), loads, numbers),
+    climb(goal, ladderOf(at === 0 ? sets : FEWEST_SETS), place, numbers),
   );
   const bounded = boundReps(climbed, numbers.mostReps);
   const arranged = arrangePlates(
@@ -90,15 +91,20 @@ type Climbed = Omit<BuildSet, "restAfter">;
 function climb(
   goal: BuildGoal,
   ladder: readonly Rung[],
-  loads: MakableLoads,
+  { gym, bar }: { readonly gym: Gym; readonly bar: Bar },
   numbers: WarmUpNumbers,
 ): readonly Climbed[] {
-  const top = topLoad(goal, loads, numbers);
+  const loads = makableLoads(gym, bar);
+  const top = topLoad(goal, { gym, bar }, numbers);
   const climbed: Climbed[] = [];
   if (top === undefined) return climbed;
   for (const [at, { share, reps }] of ladder.entries()) {
     const isTop = at === ladder.length - 1;
-    const load = isTop ? top : nearestOf(loads, top.kilograms * share, share === 0 ? "up" : "down");
+    const load = isTop
+      ? top
+      : share === 0
+        ? nearestOf(loads, 0, "up")
+        : easyLoad(gym, bar, top.kilograms * share, goal.best);
     const before = climbed.at(-1)?.load.kilograms ?? 0;
     if (load.kilograms <= before || (!isTop && load.kilograms >= top.kilograms)) continue;
     const shareOfBest = load.kilograms / goal.best;
@@ -116,10 +122,16 @@ function climb(
  * The load nearest the goal that can be made and stays under the ceiling, for a lift not under the band either where one
  * in it can be made; none where even the empty bar is over the ceiling.
  */
-function topLoad(goal: BuildGoal, loads: MakableLoads, numbers: WarmUpNumbers): BarLoad | undefined {
+function topLoad(
+  goal: BuildGoal,
+  { gym, bar }: { readonly gym: Gym; readonly bar: Bar },
+  numbers: WarmUpNumbers,
+): BarLoad | undefined {
+  const loads = makableLoads(gym, bar);
   const ceiling = Math.max(goal.top, numbers.buildHighest * goal.best);
   const floor = goal.serves === "lift" ? numbers.buildLowest * goal.best : 0;
   const candidates = [
+    ...(goal.serves === "lift" ? [easyLoad(gym, bar, goal.top, goal.best)] : []),
     nearestOf(loads, goal.top, "nearest"),
     nearestOf(loads, Math.max(floor, goal.top), "up"),
     nearestOf(loads, goal.top, "down"),

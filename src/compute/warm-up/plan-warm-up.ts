@@ -14,8 +14,9 @@ import { WARM_UP_CONSTANTS, type WarmUpNumbers } from "./constants.ts";
 import { fitTime, type Fitted, type Stretch } from "./fit-time.ts";
 import { type DroppedBlock, pickBlocks, type PickedBlock } from "./pick-blocks.ts";
 import { layOut, orderSteps, type WarmUpStep } from "./lay-out.ts";
+import { buildAgain } from "./build-again.ts";
 import { type BuildPlan, FEWEST_SETS, lastsOf, planBuild, setsWanted } from "./plan-build.ts";
-import { joinEfforts, primerWords, rehearsedEfforts } from "./primer-words.ts";
+import { primerWords, rehearsedEfforts } from "./primer-words.ts";
 import { minutesOfDay, wallClock } from "./wall-clock.ts";
 
 export type WarmUp = NonNullable<Plan["warmUp"]>;
@@ -63,11 +64,15 @@ export function planWarmUp(input: WarmUpInput): WarmUp {
     },
     numbers,
   );
-  const { picked, dropped } = pick(input, goals, time, numbers);
+  const { picked: all, dropped } = pick(input, goals, time, numbers);
+  const picked = all.filter((each) => each.block.stage !== "ready");
+  const efforts = rehearsedEfforts(input.parts, numbers);
   const build = buildInTime(input, goals, picked, time, numbers);
   const fitted = fitTime(stretchesOf(picked, build, numbers), time);
   const kept = picked.filter((each) => fitted.times.has(each.id));
-  const steps = layOut(orderSteps(kept, fitted.times, build), input.start);
+  const steps = layOut(orderSteps(kept, fitted.times, build), input.start).map((step) =>
+    step.say.includes("{efforts}") ? { ...step, efforts: [...efforts] } : step,
+  );
   const moved = {
     hasBuild: steps.some((step) => step.sets.length > 0),
     hasRehearsal: kept.some((each) => each.block.stage === "rehearsal"),
@@ -77,6 +82,10 @@ export function planWarmUp(input: WarmUpInput): WarmUp {
     lasts: steps[0]?.before ?? 0,
     ...(input.start !== undefined && { start: wallClock(minutesOfDay(input.start)) }),
     steps,
+    before: all
+      .filter((each) => each.block.stage === "ready")
+      .map(({ id, say, block }) => ({ id, title: block.title, say })),
+    again: buildAgain(input, numbers),
     dropped: [...dropped, ...noTime(picked, fitted)],
     ...(moved.hasBuild && { build: summaryOf(steps, goals) }),
     ifEarly: ifCalledEarly(moved),
@@ -104,7 +113,7 @@ function pick(
     numbers: goal === undefined ? {} : { "load-share": goal.share },
     facts: { "has-lift": [yesOrNo(goal?.serves === "lift")] },
   };
-  const efforts = joinEfforts(rehearsedEfforts(input.parts, input.library.movements, numbers));
+  const hasEfforts = rehearsedEfforts(input.parts, numbers).length > 0;
   const built = goals.map((goal) => goal.movement);
   return pickBlocks({
     blocks: input.library.warmUps.filter((block) => block.stage !== "build" || goals.length > 0),
@@ -113,8 +122,7 @@ function pick(
     avoids: (block) => block.stresses.some((stress) => stresses.has(stress)),
     longestStill: goals.length > 0 ? numbers.longestStillBeforeLift : Infinity,
     forMovement: (say, at) => primerWords(say, at, numbers),
-    forWorkout: (say) =>
-      say.includes("{efforts}") && efforts === "" ? undefined : say.replace("{efforts}", efforts),
+    forWorkout: (say) => hasEfforts || !say.includes("{efforts}"),
     most: mostOf(time >= numbers.roomyFrom),
   });
 }

@@ -1,7 +1,8 @@
 import type { Movement } from "../../models/movement.ts";
 import type { AtMovement } from "../conditions/movement-situation.ts";
-import type { PlannedPart, PlannedRow } from "../conditions/situation-of.ts";
+import type { PlannedPart } from "../conditions/situation-of.ts";
 import { workRowsOf } from "../conditions/situation-of.ts";
+import type { WarmUpStep } from "./lay-out.ts";
 import type { WarmUpNumbers } from "./constants.ts";
 
 /** Most movements rehearsed; more would be a workout of its own. */
@@ -28,39 +29,35 @@ export function primerWords(
 const nameFor = (amount: number, movement: Movement, say: string): string =>
   say.includes("{amount}") && amount !== 1 ? movement.plural : movement.name;
 
-/** One movement of a rehearsal. */
-export type RehearsedEffort = { readonly movement: string; readonly words: string };
+/** One movement of a rehearsal at its planned pace. */
+export type RehearsedEffort = NonNullable<WarmUpStep["efforts"]>[number];
 
 /**
- * What is rehearsed: the first movements of the workout in order, a few reps of each (a share of the first planned set),
- * or some seconds where reps are not counted. Nothing where the workout is only lifted.
+ * What is rehearsed: the first movements of the workout in order, together some half a minute of real work at the planned
+ * pace, no more of each than its first planned set. Nothing where the workout is only lifted.
  */
 export function rehearsedEfforts(
   parts: readonly PlannedPart[],
-  movements: ReadonlyMap<string, Movement>,
   numbers: WarmUpNumbers,
 ): readonly RehearsedEffort[] {
   const rows = workRowsOf(parts);
-  const firsts = rows.filter(
-    (row, at) =>
-      row.movement !== undefined && rows.findIndex((each) => each.movement === row.movement) === at,
-  );
-  return firsts.slice(0, MOST_REHEARSED).flatMap((row) => {
-    const movement = row.movement === undefined ? undefined : movements.get(row.movement);
-    return movement === undefined ? [] : [{ movement: movement.id, words: wordsFor(row, movement, numbers) }];
+  const firsts = rows
+    .filter(
+      (row, at) =>
+        row.secondsPerUnit !== undefined && rows.findIndex((each) => each.movement === row.movement) === at,
+    )
+    .slice(0, MOST_REHEARSED);
+  const share = numbers.rehearsalSeconds / Math.max(1, firsts.length);
+  return firsts.map((row) => {
+    const pace = row.secondsPerUnit ?? 1;
+    const set = row.sets[0]?.amount ?? row.amount;
+    return {
+      name: row.name,
+      plural: row.plural ?? row.name,
+      unit: row.unit,
+      amount: Math.max(1, Math.min(Math.round(share / pace), Math.floor(set))),
+      secondsPerUnit: pace,
+      ...(row.displayed !== undefined && { displayed: row.displayed }),
+    };
   });
-}
-
-function wordsFor(row: PlannedRow, movement: Movement, numbers: WarmUpNumbers): string {
-  if (row.unit !== "reps") return `${numbers.rehearsalSeconds} seconds of the ${movement.name}`;
-  const set = row.sets[0]?.amount ?? row.amount;
-  const reps = Math.max(1, Math.min(numbers.rehearsalMost, Math.floor(set * numbers.rehearsalShare)));
-  return `${reps} ${reps === 1 ? movement.name : movement.plural}`;
-}
-
-/** Efforts as one list: `3 thrusters, 2 pull-ups and 15 seconds of the row`. */
-export function joinEfforts(efforts: readonly RehearsedEffort[]): string {
-  const words = efforts.map((each) => each.words);
-  const last = words.at(-1) ?? "";
-  return words.length < 2 ? last : `${words.slice(0, -1).join(", ")} and ${last}`;
 }

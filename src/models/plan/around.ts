@@ -1,6 +1,8 @@
 import * as z from "zod";
-import { barLoadField, basisKindField, secondsField, shareField } from "./basics.ts";
+import { amountUnitField, barLoadField, basisKindField, secondsField, shareField } from "./basics.ts";
+import { displayedPaceField } from "./pacing.ts";
 import { SESSION_SLOTS, WARM_UP_STAGES } from "../library.ts";
+import { CONDITIONS, JOINTS, STRESSES } from "../vocabulary.ts";
 
 /** One step of the warm-up, counted back from the start. */
 export const warmUpStepField = z.strictObject({
@@ -11,6 +13,19 @@ export const warmUpStepField = z.strictObject({
   before: secondsField.describe("seconds before the start at which the step begins"),
   lasts: secondsField,
   clock: z.string().optional().describe("local wall time `18:04`, when the start is known"),
+  efforts: z
+    .array(
+      z.strictObject({
+        name: z.string(),
+        plural: z.string(),
+        unit: amountUnitField,
+        amount: z.number(),
+        secondsPerUnit: secondsField,
+        displayed: displayedPaceField.optional(),
+      }),
+    )
+    .optional()
+    .describe("what `{efforts}` in the words of a rehearsal stands for, at planned pace"),
   sets: z
     .array(
       z.strictObject({ load: barLoadField, reps: z.int(), restAfter: secondsField, movement: z.string() }),
@@ -33,15 +48,30 @@ export const warmUpField = z.strictObject({
       loadTimesReps: z.number().describe("kilograms x reps of the whole build"),
     })
     .optional(),
+  before: z
+    .array(z.strictObject({ id: z.string(), title: z.string(), say: z.string() }))
+    .describe("what is done the evening before or on arrival; it takes no time of the warm-up"),
+  again: z
+    .array(
+      z.strictObject({
+        movement: z.string(),
+        name: z.string(),
+        clock: secondsField.describe("clock of the workout from which to build again"),
+        sets: z.array(z.strictObject({ load: barLoadField, reps: z.int() })),
+      }),
+    )
+    .describe("a second, short build before a lift that comes long after the work before it"),
   ifEarly: z.string(),
   ifLate: z.string(),
 });
 
 /** A choice a movement offers, decided for this athlete. */
 export const choiceField = z.strictObject({
+  id: z.string().describe("the choice, as athletes' files call it under `prefers`"),
   movement: z.string(),
   movementName: z.string(),
   question: z.string(),
+  parts: z.array(z.string()).describe("names of the parts it is decided for"),
   pick: z.strictObject({ id: z.string(), name: z.string(), say: z.string() }),
   because: z.array(
     z.strictObject({
@@ -52,6 +82,25 @@ export const choiceField = z.strictObject({
     }),
   ),
   decidedBy: z.enum(["numbers", "limit", "preference", "default"]),
+  reason: z
+    .strictObject({
+      say: z.string().describe("the reason of the trade, with gaps such as {pace}"),
+      values: z.array(
+        z.strictObject({
+          gap: z.string(),
+          value: z.number().describe("seconds, reps, share, minutes, years, metres or kilograms by the gap"),
+          guessed: z.boolean().describe("from the level, nobody gave it"),
+        }),
+      ),
+    })
+    .optional(),
+  changesAt: z
+    .strictObject({
+      load: barLoadField,
+      to: z.strictObject({ id: z.string(), name: z.string(), say: z.string() }),
+    })
+    .optional()
+    .describe("a heavier load of the same part at which another option suits"),
   other: z.strictObject({ id: z.string(), name: z.string(), say: z.string() }).optional(),
   switchWhen: z.string().optional(),
   test: z.string().optional().describe("what to try in the warm-up, when it is close"),
@@ -131,6 +180,57 @@ export const afterField = z.strictObject({
       leaveOutFirst: z.array(z.string()).describe("ids of pieces, in the order in which they go"),
     })
     .describe("the rest of the day in its order; rest stands first where it comes first, else last"),
+});
+
+/** One line of what to set out, agree and check; a kind with what it speaks of. */
+export const setUpLineField = z.discriminatedUnion("kind", [
+  z.strictObject({
+    kind: z.literal("equipment"),
+    things: z
+      .array(
+        z.strictObject({
+          what: z.string().describe("a word of the vocabulary of equipment, or the workout's own words"),
+          loads: z.array(barLoadField).describe("of this athlete, each once"),
+          heights: z.array(z.number()).describe("metres, each once"),
+        }),
+      )
+      .describe("in the order of use"),
+  }),
+  z.strictObject({
+    kind: z.literal("floor"),
+    between: z.strictObject({ value: z.number(), unit: z.string() }),
+    prescribed: z.boolean(),
+  }),
+  z.strictObject({ kind: z.literal("plates") }),
+  z.strictObject({ kind: z.literal("loading"), who: z.enum(["alone", "help-allowed"]) }),
+  z.strictObject({ kind: z.literal("monitor") }),
+  z.strictObject({ kind: z.literal("film"), monitor: z.boolean() }),
+  z.strictObject({ kind: z.literal("show") }),
+  z.strictObject({ kind: z.literal("score-sheet") }),
+  z.strictObject({
+    kind: z.literal("tie-break"),
+    moments: z.array(
+      z.strictObject({
+        name: z.string(),
+        when: z.enum(["once", "each-round", "one-round"]),
+        round: z.int().optional(),
+      }),
+    ),
+  }),
+  z.strictObject({ kind: z.literal("tie-break-note"), note: z.string() }),
+  z.strictObject({ kind: z.literal("least"), amount: z.number(), of: z.string() }),
+  z.strictObject({ kind: z.literal("chalk") }),
+]);
+
+/** A limit that stands on the day, as stated. */
+export const limitField = z.strictObject({
+  joint: z.enum(JOINTS).optional(),
+  condition: z.enum(CONDITIONS).optional(),
+  avoid: z.array(z.enum(STRESSES)),
+  without: z.array(z.string()).describe("names of movements kept away from"),
+  cleared: z.array(z.string()).describe("names of movements that are cleared all the same"),
+  note: z.string().optional(),
+  until: z.string().optional().describe("the last day of it, `2026-12-31`"),
 });
 
 export const cautionField = z.strictObject({

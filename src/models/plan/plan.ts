@@ -7,6 +7,8 @@ import {
   sharpenField,
   warmUpField,
   withheldField,
+  limitField,
+  setUpLineField,
 } from "./around.ts";
 import { barLoadField, rangeField, scoreKindField, secondsField } from "./basics.ts";
 import { debriefField, learnedField } from "./debrief.ts";
@@ -83,7 +85,11 @@ export const planSchema = z.strictObject({
   standards: z.array(
     z.strictObject({ movement: z.string(), say: z.string(), costsThisAthlete: z.boolean() }),
   ),
-  setUp: z.array(z.string()).describe("what to set out, film and check before the start"),
+  setUp: z.array(setUpLineField).describe("what to set out, film and check before the start"),
+  limits: z
+    .array(limitField)
+    .optional()
+    .describe("limits that stand on the day, in the athlete's own words; absent where none does"),
   loads: z
     .array(z.strictObject({ movement: z.string(), name: z.string(), load: barLoadField }))
     .describe("prescribed loads with plates, each once, in order of use"),

@@ -1,5 +1,5 @@
 import * as z from "zod";
-import type { MovementChoice, MovementOption } from "../../models/movement.ts";
+import { gapsIn, type MovementChoice, type MovementOption, REASON_GAPS } from "../../models/movement.ts";
 import { refuse } from "../yaml/refuse.ts";
 import { STRESSES } from "../../models/vocabulary.ts";
 import { conditionsField } from "../conditions/condition-schema.ts";
@@ -15,6 +15,13 @@ const optionField = z
     when: conditionsField.describe(
       "conditions that favour it; of the options whose conditions all hold, the first is taken",
     ),
+    because: textField.optional().describe(
+      `why it suits, one sentence of the trade; the athlete's numbers stand in gaps: ${Object.keys(
+        REASON_GAPS,
+      )
+        .map((gap) => `{${gap}}`)
+        .join(", ")}`,
+    ),
     "switch when": textField
       .optional()
       .describe("when to go over to another option in the middle of the workout"),
@@ -24,17 +31,31 @@ const optionField = z
       .describe("what this way does to a body beyond the movement itself, for stated limits"),
   })
   .describe("one way to do it")
-  .transform(({ "switch when": switchWhen, test, ...option }): MovementOption => ({
-    ...option,
-    ...(switchWhen !== undefined && { switchWhen }),
-    ...(test !== undefined && { test }),
-  }));
+  .transform(({ "switch when": switchWhen, test, because, ...option }, ctx): MovementOption => {
+    const unknown = gapsIn(because ?? "").find((gap) => !Object.hasOwn(REASON_GAPS, gap));
+    if (unknown !== undefined) {
+      refuse(ctx, {
+        path: ["because"],
+        found: unknown,
+        problem: "no number of the athlete stands for this gap",
+        allowed: Object.keys(REASON_GAPS).join(", "),
+        remedy: "Use one of the names allowed, or words.",
+      });
+    }
+    return {
+      ...option,
+      ...(because !== undefined && { because }),
+      ...(switchWhen !== undefined && { switchWhen }),
+      ...(test !== undefined && { test }),
+    };
+  });
 
 /** A choice a movement offers. Its last option needs no condition, so that every athlete is given one. */
 export const choiceField = z
   .strictObject({
     id: textField.describe("a short name athletes' files use under `prefers`, such as `pull-up-style`"),
     question: textField.describe("what is to be decided, as a question to the athlete"),
+    when: conditionsField.describe("asked only where all of these hold, such as `amount over 1`"),
     options: z.array(optionField).min(2).describe("the ways to choose from, those with conditions first"),
   })
   .describe("one thing to decide")

@@ -4,6 +4,7 @@ import { inMetres, type Seconds } from "../../models/quantity.ts";
 import { readShare } from "../quantities/share.ts";
 import {
   AMOUNT_UNITS,
+  EQUIPMENT,
   ERG_KINDS,
   MOVEMENT_KINDS,
   MUSCLES,
@@ -154,6 +155,11 @@ export const movementSchema = z
       .optional()
       .describe("usual height of the box, the target or the rope"),
     choices: z.array(choiceField).default([]).describe("what an athlete may do one way or another"),
+    needs: listField(wordField(EQUIPMENT), { split: true })
+      .default([])
+      .describe(
+        `what must stand ready for it beside bar, bells or machine: ${EQUIPMENT.map(spaced).join(", ")}`,
+      ),
     standards: listField(textField)
       .default([])
       .describe("what a judge looks at, the most often lost first, one sentence each"),
@@ -165,11 +171,11 @@ export const movementSchema = z
   .transform((written, ctx): WrittenMovement => {
     checkMovement(written, ctx);
     const { also, pace, load, erg, height, "distance per rep": perRep, "style of": styleOf } = written;
-    const { name, plural, short, kind, counts, taxes, stresses, choices, standards, easier } = written;
+    const { name, plural, short, kind, counts, taxes, stresses, choices, needs, standards, easier } = written;
     const { power, ...powerFrom } = written["speeding up"];
     const { time, ...timeFrom } = written["set up"];
     return {
-      ...{ name, plural, short, kind, counts, taxes, stresses, choices, standards, easier },
+      ...{ name, plural, short, kind, counts, taxes, stresses, choices, needs, standards, easier },
       aliases: also,
       pace: pace.reference,
       kappa: sourced(power, powerFrom),

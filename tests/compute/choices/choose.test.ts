@@ -66,15 +66,16 @@ function choose(given: Given): ReturnType<typeof chooseOptions> {
 const only = (given: Given) => choose(given).choices[0];
 
 describe("a choice of a movement", () => {
-  it("is the first option whose conditions hold, with the number that decided and the runner-up", () => {
+  it("is the first option whose conditions hold, with the number that decided", () => {
     expect(only({ numbers: { unbroken: 25 } })).toEqual({
+      id: "style",
+      parts: [],
       movement: "pull-up",
       movementName: "pull-ups",
       question: "Which way?",
       pick: { id: "butterfly", name: "the butterfly way", say: "Do it the butterfly way." },
       because: [{ what: "unbroken", value: 25, is: "at-least", threshold: 15 }],
       decidedBy: "numbers",
-      other: { id: "kipping", name: "the kipping way", say: "Do it the kipping way." },
       switchWhen: "Leave the butterfly way when it slows.",
     });
   });
@@ -95,8 +96,12 @@ describe("a choice of a movement", () => {
       pick: { id: "kipping" },
       because: [{ what: "unbroken", value: 8, is: "under", threshold: 15 }],
       decidedBy: "numbers",
-      other: { id: "strict" },
     });
+  });
+
+  it("names the runner-up only where it is close", () => {
+    expect(only({ numbers: { unbroken: 25 } })).not.toHaveProperty("other");
+    expect(only({ numbers: { unbroken: 15.5 } })?.other?.id).toBe("kipping");
   });
 
   it("is the usual way where nothing is known, and says what to try", () => {
@@ -222,7 +227,7 @@ describe("a stated preference", () => {
     });
   });
 
-  it("gives way to a clear number, and stays the runner-up where it is next", () => {
+  it("gives way to a clear number", () => {
     expect(only({ prefers: "butterfly", numbers: { unbroken: 5 } })).toMatchObject({
       pick: { id: "kipping" },
       decidedBy: "numbers",
@@ -230,7 +235,6 @@ describe("a stated preference", () => {
     expect(only({ prefers: "kipping", numbers: { unbroken: 30 } })).toMatchObject({
       pick: { id: "butterfly" },
       decidedBy: "numbers",
-      other: { id: "kipping" },
     });
   });
 

@@ -203,7 +203,7 @@ const table: readonly Row[] = [
     given: { lifts },
     does: [max("back-squat")],
     options: { gym: bumpers },
-    has: ["caution:heavy-without-catch", "caution:failing-well", "caution:not-alone"],
+    has: ["caution:heavy-without-catch", "caution:two-misses", "caution:not-alone"],
     hasNot: ["caution:heavy-without-bumpers"],
   },
   {
@@ -211,8 +211,7 @@ const table: readonly Row[] = [
     given: { lifts },
     does: [max("back-squat")],
     options: { gym: pins },
-    has: ["caution:failing-well"],
-    hasNot: ["caution:heavy-without-catch"],
+    has: ["caution:two-misses", "caution:heavy-without-catch"],
   },
   {
     who: "a clean and jerk for load, no bumpers",
@@ -227,7 +226,7 @@ const table: readonly Row[] = [
     given: { lifts },
     does: [rounds(3, { movement: "back-squat", amount: 15, kilograms: 40 })],
     options: { gym: bare },
-    hasNot: ["caution:heavy-without-catch", "caution:heavy-without-bumpers", "caution:failing-well"],
+    hasNot: ["caution:heavy-without-catch", "caution:heavy-without-bumpers", "caution:two-misses"],
   },
   {
     who: "squats near the best in a bare gym",
@@ -235,13 +234,13 @@ const table: readonly Row[] = [
     does: [rounds(1, { movement: "back-squat", amount: 3, kilograms: 100 })],
     options: { gym: bare },
     has: ["caution:heavy-without-catch", "caution:heavy-without-bumpers"],
-    hasNot: ["caution:failing-well"],
+    hasNot: ["caution:two-misses"],
   },
   {
     who: "only rowing",
     does: [row],
     hasNot: [
-      "caution:failing-well",
+      "caution:two-misses",
       "caution:heavy-without-bumpers",
       "caution:falls",
       "warm-up:build-the-lift",
@@ -260,7 +259,7 @@ const table: readonly Row[] = [
     given: { birthYear: 2014, lifts },
     does: [metcon, max("clean-and-jerk")],
     has: ["caution:under-13", "withheld:b"],
-    hasNot: ["warm-up:build-the-lift", "caution:failing-well-done"],
+    hasNot: ["warm-up:build-the-lift"],
   },
   {
     who: "twelve, nothing for load",
@@ -490,8 +489,13 @@ const table: readonly Row[] = [
     ],
     hasNot: ["caution:long-and-stopped"],
   },
-  { who: "climbing", does: [rounds(3, { movement: "rope-climb", amount: 3 })], has: ["caution:falls"] },
-  { who: "handstand push-ups", does: [wall], has: ["warm-up:upper-back", "caution:falls"] },
+  { who: "climbing", does: [rounds(3, { movement: "rope-climb", amount: 3 })], hasNot: ["caution:box"] },
+  {
+    who: "handstand push-ups",
+    does: [wall],
+    has: ["warm-up:upper-back", "caution:upside-down"],
+    hasNot: ["caution:falls"],
+  },
   {
     who: "a gym with a rower",
     does: [metcon],
@@ -510,7 +514,7 @@ const table: readonly Row[] = [
     who: "twenty minutes to warm up",
     given: { lifts, warmUpTime: seconds(1200) },
     does: [metcon, max("clean-and-jerk")],
-    has: ["warm-up:build-the-lift", "warm-up:rest-warm", "warm-up:read-standards"],
+    has: ["warm-up:build-the-lift", "warm-up:rest-warm"],
   },
   {
     who: "two starts a day, the second",

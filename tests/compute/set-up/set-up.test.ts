@@ -3,6 +3,7 @@ import { setUpOf, type SetUpInput } from "../../../src/compute/set-up/set-up.ts"
 import type { Competition } from "../../../src/models/competition.ts";
 import { athlete, type PartSketch, workout } from "../../support/hand-made.ts";
 import { kiloGym } from "../../support/sample-gym.ts";
+import { saySetUp } from "../../../src/wording/set-up.ts";
 import { situationsFor } from "../../support/situations-for.ts";
 
 const competition: Competition = {
@@ -19,13 +20,14 @@ const competition: Competition = {
 };
 const lines = (sketches: readonly PartSketch[], more: Partial<SetUpInput> = {}): readonly string[] => {
   const { movements, parts } = situationsFor(athlete(), sketches);
-  return setUpOf({
+  const told = setUpOf({
     workout: workout(sketches),
     movements: movements.map((at) => at.movement),
     parts,
     gym: kiloGym,
     ...more,
   });
+  return told.map((line) => saySetUp(line, "kg").replaceAll("\u00a0", " "));
 };
 const mixed: readonly PartSketch[] = [
   {
@@ -41,7 +43,7 @@ const mixed: readonly PartSketch[] = [
 describe("what to set out", () => {
   it("is the equipment of the movements, the floor, the plates, the machine and the chalk", () => {
     expect(lines(mixed)).toEqual([
-      "Set out, in the order of use: barbell, plates and collars, rig at your height, rower, kettlebells.",
+      "Set out, in the order of use: bar, plates and collars; rower; kettlebell.",
       "Stations about 3 m apart; walk the way once.",
       "Plates beside the bar in loading order; a second person checks them without knowing your target.",
       "Monitor reset and turned to the unit that counts.",
@@ -55,7 +57,7 @@ describe("what to set out", () => {
       floor: { between: { value: 10, unit: "ft" } },
     });
     const told = lines(mixed, { workout: listed });
-    expect(told).toContain("Set out, in the order of use: one bar, a rig.");
+    expect(told).toContain("Set out, in the order of use: one bar; a rig.");
     expect(told).toContain("Stations 10 ft apart as prescribed; show the tape on the film.");
   });
 
@@ -103,7 +105,9 @@ describe("what to set out", () => {
       }),
     }));
     const input = { workout: workout(sketches), movements: movements.map((at) => at.movement), gym: kiloGym };
-    expect(setUpOf({ ...input, parts: marked })).toEqual([
+    const told = (of: SetUpInput) =>
+      setUpOf(of).map((line) => saySetUp(line, "kg").replaceAll("\u00a0", " "));
+    expect(told({ ...input, parts: marked })).toEqual([
       "Stations about 3 m apart; walk the way once.",
       "Score sheet with a box for each round, ticked by your judge.",
       "Tie-break: your judge writes down the clock after the burpee of each round.",
@@ -117,7 +121,7 @@ describe("what to set out", () => {
         },
       }),
     }));
-    expect(setUpOf({ ...input, parts: once })).toContain(
+    expect(told({ ...input, parts: once })).toContain(
       "Tie-break: your judge writes down the clock after the burpee of round 2.",
     );
   });

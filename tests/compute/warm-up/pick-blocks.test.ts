@@ -37,7 +37,7 @@ const pick = (blocks: readonly WarmUpBlock[], more: Partial<PickInput> = {}) =>
     avoids: (each) => each.stresses.includes("impact"),
     longestStill: 45,
     forMovement: (say, { movement }) => say.replace("{movement}", movement.name),
-    forWorkout: (say) => say,
+    forWorkout: () => true,
     most: { ready: 1, mobility: 2, general: 1, specific: 1, build: 1, primer: 3, rehearsal: 1, rest: 1 },
     ...more,
   });
@@ -101,6 +101,6 @@ describe("the blocks of a warm-up", () => {
   });
 
   it("are left out where their words cannot be filled in", () => {
-    expect(ids(pick([block("a")], { forWorkout: () => undefined }))).toEqual([]);
+    expect(ids(pick([block("a")], { forWorkout: () => false }))).toEqual([]);
   });
 });

@@ -35,10 +35,9 @@ const within = (minutes: number, given: Partial<Athlete> = {}): WarmUp =>
   });
 
 describe("a warm-up", () => {
-  it("goes from getting ready to a last rest, with the build and primers between", () => {
+  it("goes from mobility to a last rest, with the build and primers between", () => {
     const plan = within(40);
     expect([...new Set(stages(plan))]).toEqual([
-      "ready",
       "mobility",
       "general",
       "specific",
@@ -75,19 +74,18 @@ describe("a warm-up", () => {
     const counts = [75, 40, 25, 20, 10].map((minutes) => within(minutes).dropped.length);
     expect(counts).toEqual([...counts].sort((one, other) => one - other));
     expect(within(20).dropped.every((each) => each.why === "no-time")).toBe(true);
-    expect(within(20).dropped.map((each) => each.title)).toContain("A few easy reps");
     for (const minutes of [20, 25, 40, 75]) {
       expect(stages(within(minutes))).toEqual(
-        expect.arrayContaining(["ready", "general", "build", "rehearsal", "rest"]),
+        expect.arrayContaining(["general", "build", "rehearsal", "rest"]),
       );
     }
   });
 
-  it.each([10, 20, 25, 40, 75])("ends with a rest of three to eight minutes (%s minutes)", (minutes) => {
+  it.each([10, 20, 25, 40, 75])("ends with a rest of three to ten minutes (%s minutes)", (minutes) => {
     const last = within(minutes).steps.at(-1);
     expect(last?.stage).toBe("rest");
     expect(last?.lasts).toBeGreaterThanOrEqual(180);
-    expect(last?.lasts).toBeLessThanOrEqual(480);
+    expect(last?.lasts).toBeLessThanOrEqual(600);
   });
 
   it.each([10, 20, 25, 40, 75])(

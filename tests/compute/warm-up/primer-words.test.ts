@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { WARM_UP_CONSTANTS } from "../../../src/compute/warm-up/constants.ts";
-import { joinEfforts, primerWords, rehearsedEfforts } from "../../../src/compute/warm-up/primer-words.ts";
+import { primerWords, rehearsedEfforts } from "../../../src/compute/warm-up/primer-words.ts";
 import { withOverrides } from "../../../src/compute/overrides/with-overrides.ts";
 import { plannedParts } from "../../support/hand-made.ts";
 import { sampleMovements } from "../../support/sample-movements.ts";
@@ -46,14 +46,19 @@ describe("what is rehearsed", () => {
         ],
       },
     ]);
-    const efforts = rehearsedEfforts(parts, sampleMovements, numbers);
-    // 30 % of 21 is 6.3, held at 5; of 3 it is 0.9, so one
-    expect(joinEfforts(efforts)).toBe("15 seconds of the row, 5 thrusters and 1 pull-up");
+    const efforts = rehearsedEfforts(parts, numbers);
+    // 30 s over three movements are 10 s each: 5 reps of 2 s, and of the pull-up the one visit
+    expect(efforts.map(({ name }) => name)).toEqual(["row", "thruster", "pull-up"]);
+    for (const { amount, secondsPerUnit } of efforts) {
+      expect(amount * secondsPerUnit).toBeLessThanOrEqual(30);
+      expect(amount).toBeGreaterThanOrEqual(1);
+    }
+    const total = efforts.reduce((sum, each) => sum + each.amount * each.secondsPerUnit, 0);
+    expect(total).toBeGreaterThanOrEqual(15);
+    expect(total).toBeLessThanOrEqual(40);
   });
 
   it("is nothing where nothing is paced", () => {
-    expect(rehearsedEfforts([], sampleMovements, numbers)).toEqual([]);
-    expect(joinEfforts([])).toBe("");
-    expect(joinEfforts([{ movement: "x", words: "3 swings" }])).toBe("3 swings");
+    expect(rehearsedEfforts([], numbers)).toEqual([]);
   });
 });

@@ -287,6 +287,8 @@ export const forTimeThenLift: Plan = {
   warmUp: {
     lasts: 2400,
     start: "18:40",
+    before: [],
+    again: [],
     steps: [
       {
         id: "standards",
@@ -373,6 +375,8 @@ export const forTimeThenLift: Plan = {
   },
   choices: [
     {
+      id: "choice-1",
+      parts: ["a"],
       movement: "pull-up",
       movementName: "pull-ups",
       question: "kipping or butterfly?",
@@ -388,6 +392,8 @@ export const forTimeThenLift: Plan = {
       test: "Try two sets of five of each in the warm-up.",
     },
     {
+      id: "choice-2",
+      parts: ["a"],
       movement: "box-step-over",
       movementName: "box step-overs",
       question: "same leg or alternating?",
@@ -410,9 +416,16 @@ export const forTimeThenLift: Plan = {
     },
   ],
   setUp: [
-    "Box 3 m from the pull-up bar, bell between them.",
-    "Bar for part B loaded to 58 kg before the start.",
-    "Clock and whole bar in the picture; film the plates.",
+    {
+      kind: "equipment",
+      things: [
+        { what: "rig", loads: [], heights: [] },
+        { what: "box", loads: [], heights: [0.5] },
+        { what: "barbell", loads: [], heights: [] },
+      ],
+    },
+    { kind: "floor", between: { value: 3, unit: "m" }, prescribed: true },
+    { kind: "film", monitor: false },
   ],
   loads: [
     { movement: "kettlebell-swing", name: "kettlebell swing", load: bell },

@@ -132,7 +132,7 @@ export const twentyRounds: Plan = {
       costsThisAthlete: true,
     },
   ],
-  setUp: ["Chalk at the dumbbell, water out of reach."],
+  setUp: [{ kind: "chalk" }],
   loads: [{ movement: "dumbbell-snatch", name: "dumbbell snatch", load: dumbbell }],
   cautions: [
     {

@@ -1,0 +1,105 @@
+import type { Plan } from "../models/plan/plan.ts";
+import { capitalised } from "./basis.ts";
+import { nameFor } from "./movement-words.ts";
+import { sayNumber } from "./number.ts";
+import { sayRowPace } from "./pace.ts";
+import { sayRoundOf } from "./round-name.ts";
+
+type Pacing = NonNullable<Plan["parts"][number]["pacing"]>;
+type PacingRow = Pacing["rows"][number];
+
+/** More movements than this nobody keeps in mind. */
+const MOST = 3;
+/** A last visit this much quicker than those before is a finish. */
+const QUICKER = 0.97;
+/** Visits needed to tell a finish from the ups and downs between them. */
+const FEWEST_VISITS = 3;
+
+/** One movement of a part with its visits in order. */
+type Visited = { readonly name: string; readonly rows: readonly PacingRow[] };
+
+/**
+ * The one sentence that leads a part: what this athlete does where, in the plan's own numbers; where to breathe, and the
+ * finish where the plan holds one. Nothing for work that could not be planned.
+ */
+export function sayGuide(pacing: Pacing): string | undefined {
+  const visited = visitedIn(pacing.rows);
+  if (visited.length === 0) return undefined;
+  const { limiter, breather } = pacing.roles;
+  const told = [...visited]
+    .sort(
+      (one, other) =>
+        Number(other.name === limiter) - Number(one.name === limiter) || timeOf(other) - timeOf(one),
+    )
+    .slice(0, MOST);
+  const clauses = visited.filter((each) => told.includes(each)).map((each) => clauseFor(each));
+  const rest = visited.find(({ name }) => name === breather && name !== limiter);
+  const breath = rest && `; take your breath on the ${pluralFor(rest)}`;
+  const finish = finishOf(visited, pacing);
+  return `${capitalised(clauses.join(", "))}${breath ?? ""}.${finish === undefined ? "" : ` ${finish}`}`;
+}
+
+function visitedIn(rows: readonly PacingRow[]): readonly Visited[] {
+  const work = rows.filter((row) => row.kind === "work" && row.amount > 0);
+  return [...new Set(work.map((row) => row.name))].map((name) => ({
+    name,
+    rows: work.filter((row) => row.name === name),
+  }));
+}
+
+const timeOf = ({ rows }: Visited): number => rows.reduce((sum, row) => sum + row.end - row.start, 0);
+
+const pluralFor = ({ name, rows: [first] }: Visited): string => (first ? nameFor(first, 2) : name);
+
+/** How a movement is done: a machine or a way at its pace, the limiter and what is never broken at its seconds a rep, the rest in its sets. */
+function clauseFor(visited: Visited): string {
+  const { rows } = visited;
+  const [first] = rows;
+  if (first === undefined) return "";
+  const pace = sayRowPace(middleOf(rows));
+  const what = pluralFor(visited);
+  const sets = rows.flatMap((row) => row.sets.map((set) => set.amount));
+  const largest = Math.max(...sets);
+  const isBroken = rows.some((row) => row.sets.length > 1);
+  if (first.displayed) return pace === undefined ? what : `${what} at ${pace}`;
+  if (first.unit === "reps" && isBroken && largest <= 1) return `${what} one at a time`;
+  if (isBroken) {
+    const most = sayNumber(largest, 0);
+    return first.unit === "reps"
+      ? `${what} never more than ${most} in a set`
+      : `${what} with the planned stops`;
+  }
+  if (first.unit !== "reps" || largest <= 1) return pace === undefined ? what : `${what} at ${pace}`;
+  return pace === undefined ? `${what} in one go` : `${what} in one go at ${pace}`;
+}
+
+/** The visit in the middle: neither the fresh first nor a finish. */
+const middleOf = (rows: readonly PacingRow[]): PacingRow =>
+  rows[Math.floor((rows.length - 1) / 2)] as PacingRow;
+
+/** Where the plan goes quicker at the end, and how much, as a sentence. */
+function finishOf(visited: readonly Visited[], pacing: Pacing): string | undefined {
+  const found = visited.flatMap(({ name, rows }) => {
+    const last = rows.at(-1);
+    const before = rows.slice(1, -1).flatMap((row) => row.secondsPerUnit ?? []);
+    if (rows.length < FEWEST_VISITS || last?.secondsPerUnit === undefined || before.length === 0) return [];
+    const mean = before.reduce((sum, each) => sum + each, 0) / before.length;
+    return last.secondsPerUnit <= QUICKER * mean ? [{ name, last, gain: mean - last.secondsPerUnit }] : [];
+  });
+  const [most] = [...found].sort((one, other) => other.gain * other.last.amount - one.gain * one.last.amount);
+  if (most === undefined) return undefined;
+  const round = sayRoundOf(pacing, most.last.round);
+  const pace = sayRowPace(most.last);
+  if (round === undefined || pace === undefined) return undefined;
+  return `Finish in ${round}: the ${nameFor(most.last, 2)} at ${pace}.`;
+}
+
+/** Where half of the work lies, in the words of the plan, for who looks at rounds or at the clock. `clock` is the one that is read. */
+export function sayHalf(pacing: Pacing, clock: string): string | undefined {
+  const { half } = pacing;
+  const row = half && pacing.rows.find(({ index }) => index === half.row);
+  if (row === undefined) return undefined;
+  const round = sayRoundOf(pacing, row.round);
+  const where = `${round === undefined ? "" : `${round}, `}in the ${nameFor(row, 2)}`;
+  return `Half of your work lies behind you only ${round === undefined ? "" : "in "}${where}, at ${clock}.`;
+}
