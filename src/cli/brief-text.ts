@@ -1,4 +1,5 @@
 import type { Plan } from "../models/plan/plan.ts";
+import { sayCoachWord } from "../wording/coach-word.ts";
 import { sayMoment } from "../wording/date.ts";
 import { sayEightInTen, sayGoal } from "../wording/goal.ts";
 import { sayInstead, sayLeftOut } from "../wording/left-out.ts";
@@ -68,6 +69,9 @@ function headText(plan: Plan, strong: (text: string) => string): readonly string
       ],
       ["left", "right"],
     ),
+    ...(plan.coachWord
+      ? ["", ...sayCoachWord(plan.coachWord, athlete.units).flatMap((line) => wrap(line, 2))]
+      : []),
     ...(athlete.note ? ["", ...wrap(athlete.note, 2)] : []),
   ];
 }

@@ -1,9 +1,10 @@
 import pc from "picocolors";
-import { makePlan } from "../compute/make-plan.ts";
+import { makePlan, planAsIs } from "../compute/make-plan.ts";
 import type { Unmade } from "../models/data.ts";
 import { nearestName } from "../models/nearest.ts";
 import { planJsonSchema } from "../models/plan/plan.ts";
 import { sayFaults } from "../reading/say-fault.ts";
+import { comparePlans } from "./compare-plans.ts";
 import { briefText } from "./brief-text.ts";
 import { type CommonOptions, makeCommand, run, surroundingsOf } from "./command.ts";
 import { readUsable } from "./read-checked.ts";
@@ -12,6 +13,7 @@ type Options = CommonOptions & {
   readonly athlete?: string;
   readonly workout?: string;
   readonly all?: true;
+  readonly compare?: true;
   readonly json?: true;
   readonly schema?: true;
 };
@@ -21,6 +23,7 @@ await run(
     .option("--athlete <id>", "name of the file in athletes/ without its ending, or the athlete's name")
     .option("--workout <id>", "name of the file in content/workouts/ without its ending, or its title")
     .option("--all", "every athlete; with --json one plan a line")
+    .option("--compare", "the plan with what you set and without it, side by side")
     .option("--json", "the whole plan as JSON and nothing else")
     .option("--schema", "the JSON Schema of a plan and nothing else")
     .action((options: Options) => {
@@ -39,6 +42,10 @@ await run(
         try {
           const plan = makePlan({ athlete, workout, data, date: surroundings.date });
           const indent = options.all ? undefined : 2;
+          if (options.compare) {
+            console.log(comparePlans(plan, planAsIs({ athlete, workout, data, date: surroundings.date })));
+            continue;
+          }
           console.log(options.json ? JSON.stringify(plan, null, indent) : briefText(plan, pc.bold));
         } catch (error) {
           if (!options.all) throw error;

@@ -1,3 +1,4 @@
+import { sayCoachWord } from "../wording/coach-word.ts";
 import type { Plan } from "../models/plan/plan.ts";
 
 /** One athlete on the coach's board. */
@@ -47,6 +48,7 @@ export const flagsOf = (row: BoardRow): readonly string[] => [
 /** What a coach should look at before sending a link: what is withheld, not planned, to be careful about. */
 export const lookAt = (row: BoardRow, shared: readonly string[]): readonly string[] => [
   ...row.plan.withheld.map(({ title }) => `Withheld: ${title}`),
+  ...(row.plan.coachWord ? sayCoachWord(row.plan.coachWord, row.plan.athlete.units) : []),
   ...row.plan.parts.flatMap(({ missing }) => missing.map((why) => `Not planned: ${why}`)),
   ...careOf(row)
     .filter((title) => !shared.includes(title))

@@ -1,7 +1,11 @@
 import type { Athlete, IsoDate } from "../models/athlete.ts";
 import type { Data } from "../models/data.ts";
+import { inKilograms } from "../models/quantity.ts";
 import type { Plan } from "../models/plan/plan.ts";
 import type { Workout } from "../models/workout.ts";
+import { namesLifted } from "../models/choose-field.ts";
+import type { Part } from "../models/workout.ts";
+import { coachWordFor, tellCoachWord, withCoachWord } from "./plan/coach-word.ts";
 import { headlineOf } from "./plan/headline.ts";
 import { learnedFrom } from "./plan/learned-from.ts";
 import { planAround } from "./plan/plan-around.ts";
@@ -31,7 +35,26 @@ export type MakePlanInput = {
  * Settles division, gym, limits and capacities; paces the parts and chooses the attempts in order; then everything
  * around them. Equal input gives an equal plan: chance comes from the seed of the settings only.
  */
-export function makePlan({ athlete, workout, data, date, anonymous = false }: MakePlanInput): Plan {
+export function makePlan(input: MakePlanInput): Plan {
+  const { athlete, workout, data, date } = input;
+  const word = coachWordFor(athlete, workout);
+  if (word === undefined || input.anonymous === true) return planAsIs(input);
+  const { context } = settle(athlete, workout, data, date);
+  const bestOf = (part: Part): number | undefined => {
+    const [lift] = namesLifted(part, context.division, data.library.movements);
+    if (lift === undefined) return undefined;
+    const known = context.bestLift(lift)?.kilograms;
+    // An old best counts for less today, but nobody need ask about a load that was lifted.
+    const lifted = athlete.lifts.filter(({ movement, added }) => movement === lift && added !== true);
+    return known === undefined ? undefined : Math.max(known, ...lifted.map(({ load }) => inKilograms(load)));
+  };
+  const { overBest, ...set } = withCoachWord(athlete, workout, word, bestOf);
+  const plan = planAsIs({ ...input, ...set });
+  return { ...plan, coachWord: tellCoachWord(word, plan, planAsIs(input), overBest) };
+}
+
+/** The plan of the athlete's own numbers, whatever a coach sets. */
+export function planAsIs({ athlete, workout, data, date, anonymous = false }: MakePlanInput): Plan {
   const learned = athlete.results.length === 0 ? undefined : learnedFrom(athlete, workout, data, date);
   const { context, division } = settle(learned?.athlete ?? athlete, workout, data, date, learned?.paces);
   const planned = planParts(workout, context);

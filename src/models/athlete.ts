@@ -1,3 +1,4 @@
+import type { CoachWord } from "./coach-word.ts";
 import type { Place } from "./fault.ts";
 import type { Kilograms, Mass, MassUnit, Metres, Seconds } from "./quantity.ts";
 import type {
@@ -121,6 +122,8 @@ export type Athlete = {
   readonly results: readonly LoggedResult[];
   /** Wet bulb globe temperature expected at the start, degrees Celsius. */
   readonly heat?: { readonly wbgt: number; readonly acclimatised: boolean };
+  /** What the coach set for workouts, by their ids. */
+  readonly words?: Readonly<Record<string, CoachWord>>;
   readonly retry: "planned" | "open" | "no";
   /** Private words between coach and athlete, shown on the brief only. */
   readonly note?: string;

@@ -1,4 +1,5 @@
 import type { CoachText } from "./coach-text.ts";
+import type { CoachWordFor } from "./coach-word.ts";
 import type { Place } from "./fault.ts";
 import type { Length, Mass, Seconds } from "./quantity.ts";
 import type { AmountUnit, ScoreKind } from "./vocabulary.ts";
@@ -263,6 +264,8 @@ export type Workout = {
   /** Samples of scores to be compared with; none where places are not spoken of. */
   readonly fields: readonly NamedField[];
   readonly early: readonly EarlyPerformance[];
+  /** What the coach set for everyone, a level or an athlete. */
+  readonly words?: readonly CoachWordFor[];
   /** What the coach asks of the lifting part. */
   readonly objective: "expected-lift" | "expected-place" | "chance-of-load";
   readonly objectiveLoad?: Mass;

@@ -1,6 +1,7 @@
 import type { AthleteContext, KnownCompetition, KnownWorkout } from "./athlete-file/context.ts";
 import type { Competition } from "../models/competition.ts";
 import { checkAthletes, type AthleteOfFile } from "./data-folder/check-athletes.ts";
+import { checkCoachWords } from "./data-folder/check-coach-words.ts";
 import { checkFields, checkNames } from "./data-folder/check-workout.ts";
 import { makeCollector, type Collector } from "./data-folder/collect.ts";
 import type { ReadFiles } from "./data-folder/leave-out.ts";
@@ -81,6 +82,14 @@ export function readFiles(
     ...(settings.dates === undefined ? {} : { dates: settings.dates }),
   };
   const athletes = readAthletes(files.of.athletes, workouts, library.movements, context, collector);
+  const athleteIds = files.of.athletes.map(({ path }) => idOfFile(path).toLowerCase());
+  for (const workout of workouts) {
+    const file = files.of.workouts.find(({ path }) => path === workout.place.file);
+    if (file)
+      collector.faults.push(
+        ...checkCoachWords(workout, file, athleteIds.length > 0 ? athleteIds : undefined),
+      );
+  }
   const readBand = bandReader(context);
   const bands = files.of.bands.flatMap((file) => collector.take(readBand(file)) ?? []);
   const faults = withoutConsequences(collector.faults, broken);

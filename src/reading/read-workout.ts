@@ -265,6 +265,7 @@ function workoutOf(file: SourceFile, shape: ShapedWorkout, settled: Settled): Wo
     ...(between === undefined ? {} : { floor: { between } }),
     fields,
     early,
+    ...(shape["coach sets"] === undefined ? {} : { words: shape["coach sets"] }),
     ...objective,
   };
 }

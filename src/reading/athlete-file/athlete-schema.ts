@@ -10,7 +10,7 @@ import { defined, profileOf } from "./profile-of.ts";
 import { readPreferences, writtenPreferences } from "./preference-entries.ts";
 import { resolveMovement } from "./resolve-movement.ts";
 import { readResults, writtenResults } from "./result-entries.ts";
-import { readStarts, writtenStarts } from "./start-entries.ts";
+import { readStarts, resolveWorkout, writtenStarts } from "./start-entries.ts";
 import { readUnbroken, writtenUnbroken } from "./unbroken-entries.ts";
 import {
   HABITS,
@@ -24,6 +24,8 @@ import {
 import { MASS_UNITS } from "../../models/quantity.ts";
 import { readWeeklyHours } from "../quantities/weekly-hours.ts";
 import { gymName } from "../fields/gym-name.ts";
+import type { CoachWord } from "../../models/coach-word.ts";
+import { coachWordFields, coachWordOf } from "../fields/coach-word-field.ts";
 import { known, listField } from "../fields/list-field.ts";
 import {
   bodyMassField,
@@ -171,6 +173,19 @@ const personFields = (context: AthleteContext) => ({
     .optional()
     .describe(writtenResults.description ?? "")
     .meta({ alsoCalled: ["log", "done", "scores"] }),
+  "coach sets": z
+    .record(z.string(), z.strictObject(coachWordFields).transform(coachWordOf))
+    .transform((written, ctx): Readonly<Record<string, CoachWord>> => {
+      const settled = Object.entries(written).flatMap(([name, word]) => {
+        const workout = resolveWorkout(name, { path: [name], at: "name" }, ctx, context);
+        return workout ? [[workout.id, word] as const] : [];
+      });
+      return Object.fromEntries(settled);
+    })
+    .optional()
+    .describe(
+      "what you set for a workout whatever the numbers say: `low-water: {open with: 60 kg, lifts: 3}`",
+    ),
   note: known(textField)
     .describe("private words between coach and athlete, shown on the brief only")
     .meta({ alsoCalled: ["notes", "comment", "comments", "remarks"] }),
@@ -187,6 +202,7 @@ export const athleteSchema = (context: AthleteContext) =>
       starts: written.starts ?? [],
       shares: written.shares ?? [],
       results: written.results ?? [],
+      ...defined("words", written["coach sets"]),
       ...defined("note", written.note),
     }));
 

@@ -1,5 +1,7 @@
 import * as z from "zod";
 import { readClock } from "../quantities/time.ts";
+import type { CoachWordFor } from "../../models/coach-word.ts";
+import { coachWordFields, coachWordOf } from "../fields/coach-word-field.ts";
 import { lengthField, quantityField } from "../fields/quantity-field.ts";
 import { listField } from "../fields/list-field.ts";
 import { nameField, textField } from "../fields/text-field.ts";
@@ -104,6 +106,19 @@ export const workoutSchema = z.strictObject({
   objective: phraseField
     .optional()
     .describe("what the lifting aims at: `highest lift`, `best place`, or `chance of 100 kg`"),
+  "coach sets": listField(
+    z
+      .strictObject({
+        for: nameField.describe("`everyone`, a level, or the name of an athlete's file"),
+        ...coachWordFields,
+      })
+      .transform((written): CoachWordFor => ({
+        ...coachWordOf(written),
+        for: written.for.trim().toLowerCase(),
+      })),
+  )
+    .optional()
+    .describe("what you set whatever the numbers say: `{for: new, open with: 60 kg, lifts: 3}`"),
   early: z.array(earlySchema).default([]).describe("splits of people who have done it already"),
 });
 
