@@ -6,7 +6,8 @@ const ROUNDS = [1, 2, 4, 5, 10, 20, 25, 30] as const;
 const MOST_WAYS = 5;
 
 /**
- * The ways of cutting up the work that may be done in any order: as written, and in equal rounds of all of it. Numbers of rounds that
+ * The ways of cutting up the work that may be done in any order: as written, in equal rounds of all of it, and one after the other in
+ * every order (up to three movements). Numbers of rounds that
  * divide every amount come first; without enough of those, amounts differ by one between rounds. A course without such
  * work has one way, itself.
  */
@@ -24,7 +25,23 @@ export function partitionsOf(course: Course): readonly Course[] {
   const possible = ROUNDS.filter((rounds) => rounds <= smallest);
   const even = possible.filter((rounds) => amounts.every((amount) => amount % rounds === 0));
   const chosen = even.length >= 3 ? even : possible;
-  return thinned(chosen).map((rounds) => ({ ...course, items: cutUp(course.items, group, members, rounds) }));
+  const ways = thinned(chosen).map((rounds) => ({
+    ...course,
+    items: cutUp(course.items, group, members, rounds),
+  }));
+  const orders = members.length <= MOST_ORDERED ? permutations(members).slice(1) : [];
+  return [...ways, ...orders.map((order) => ({ ...course, items: cutUp(course.items, group, order, 1) }))];
+}
+
+/** With more members than this not every order is tried, only that written. */
+const MOST_ORDERED = 3;
+
+/** All orders, the one given first. */
+function permutations<T>(items: readonly T[]): readonly (readonly T[])[] {
+  if (items.length <= 1) return [items];
+  return items.flatMap((item, at) =>
+    permutations([...items.slice(0, at), ...items.slice(at + 1)]).map((rest) => [item, ...rest]),
+  );
 }
 
 /** The smallest and largest, and some between. */

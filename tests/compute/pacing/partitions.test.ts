@@ -31,7 +31,7 @@ describe("work in any order", () => {
   it("is cut into rounds that divide every amount, written and finely cut among them", () => {
     const ways = partitionsOf(chipper(100, 200, 300));
     // Of 1, 2, 4, 5, 10, 20, 25 rounds (30 does not divide 100) five spread out ones: two runs and three movements a round.
-    expect(ways.map((way) => (way.items.length - 2) / 3)).toEqual([1, 4, 5, 20, 25]);
+    expect(ways.map((way) => (way.items.length - 2) / 3)).toEqual([1, 4, 5, 20, 25, 1, 1, 1, 1, 1]);
     expect(amountsOf(ways[3] ?? chipper(1, 1, 1)).slice(0, 5)).toEqual([1600, 5, 10, 15, 5]);
   });
 
@@ -44,9 +44,23 @@ describe("work in any order", () => {
         sums.set(item.movement.id, (sums.get(item.movement.id) ?? 0) + item.amount.amount);
         score += item.scores;
       }
-      expect([...sums.values()]).toEqual([3200, 17, 31, 43]);
+      expect([...sums.values()].sort((a, b) => a - b)).toEqual([17, 31, 43, 3200]);
       expect(score).toBeCloseTo(3200 + 91, 9);
     }
+  });
+
+  it("is done one after the other in each of the six orders of three movements, as written first", () => {
+    const whole = partitionsOf(chipper(17, 31, 43)).filter((way) => way.items.length === 5);
+    const orders = whole.map((way) => amountsOf(way).slice(1, 4).join("-"));
+    expect(orders[0]).toBe("17-31-43");
+    expect([...orders].sort()).toEqual([
+      "17-31-43",
+      "17-43-31",
+      "31-17-43",
+      "31-43-17",
+      "43-17-31",
+      "43-31-17",
+    ]);
   });
 
   it("counts its rounds on, also after it", () => {
