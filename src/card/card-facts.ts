@@ -1,7 +1,7 @@
 import type { PartPlan, Plan } from "../models/plan/plan.ts";
 import type { SharedFact } from "../models/vocabulary.ts";
 import { sayGoal, type Goal } from "../wording/goal.ts";
-import { sayMass, sayMassFigure } from "../wording/mass.ts";
+import { sayLiftFigure, sayLiftLoad } from "../wording/lift-words.ts";
 import { clockShift } from "../wording/part-clock.ts";
 import { sayClock } from "../wording/time.ts";
 import { isUnfinished } from "../wording/unfinished.ts";
@@ -65,10 +65,10 @@ function withoutLifts(part: PartPlan): PartPlan {
 function sayLoads(parts: readonly PartPlan[]): string | undefined {
   const lifts = parts
     .flatMap((part) => part.lifting?.lifts ?? [])
-    .map(({ attempts }) =>
-      attempts
-        .map(({ load }, index) =>
-          index === attempts.length - 1 ? sayMass(load.mass) : sayMassFigure(load.mass),
+    .map((lift) =>
+      lift.attempts
+        .map((attempt, index) =>
+          index === lift.attempts.length - 1 ? sayLiftLoad(attempt, lift) : sayLiftFigure(attempt, lift),
         )
         .join(" → "),
     )

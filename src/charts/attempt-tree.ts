@@ -1,6 +1,6 @@
 import type { Plan } from "../models/plan/plan.ts";
 import { sayAfterMiss } from "../wording/after-miss.ts";
-import { sayMass } from "../wording/mass.ts";
+import { sayLiftLoad } from "../wording/lift-words.ts";
 import { sayChance } from "../wording/share.ts";
 import { sayClock } from "../wording/time.ts";
 import type { Drawing, DrawingSize, Shape } from "./drawing.ts";
@@ -33,26 +33,29 @@ export function drawAttempts(
   });
   const nodes = attempts.flatMap((attempt, index) => {
     const [x, top] = at[index] ?? [0, 0];
-    return [...node(attempt, x, top, shift, size), ...missBranch(attempt, x, top, height, shift, textSize)];
+    return [
+      ...node(attempt, lift, [x, top], shift, size),
+      ...missBranch(attempt, lift, [x, top], height, shift, textSize),
+    ];
   });
   return {
     width,
     height,
     shapes: [...made, ...nodes],
-    textAlternative: attempts.map((attempt) => inWords(attempt, shift)).join(" "),
+    textAlternative: attempts.map((attempt) => inWords(attempt, lift, shift)).join(" "),
   };
 }
 
 /** The words stand on paper of their own, because the made line may pass behind them. */
 function node(
   attempt: Attempt,
-  x: number,
-  y: number,
+  lift: Lift,
+  [x, y]: readonly [number, number],
   shift: number,
   { textSize, measure }: DrawingSize,
 ): readonly Shape[] {
   const left = x - textSize * 0.35;
-  const load = sayMass(attempt.load.mass);
+  const load = sayLiftLoad(attempt, lift);
   const when = `${sayClock(attempt.clock + shift)} · ${sayChance(attempt.chance)}`;
   const width = Math.max(measure(load, textSize, true), measure(when, textSize, false));
   const paper = { x: left, y: y - textSize * 2.65, width: width + textSize * 0.3, height: textSize * 2.2 };
@@ -66,14 +69,14 @@ function node(
 
 function missBranch(
   { afterMiss }: Attempt,
-  x: number,
-  y: number,
+  lift: Lift,
+  [x, y]: readonly [number, number],
   height: number,
   shift: number,
   textSize: number,
 ): readonly Shape[] {
   const end = height - textSize * 3.3;
-  const words = ["missed:", ...branchWords(afterMiss, shift)];
+  const words = ["missed:", ...branchWords(afterMiss, lift, shift)];
   return [
     lineBetween([x, y + textSize * 0.5], [x, end], "accent", textSize * 0.12, true),
     afterMiss.kind === "stop"
@@ -86,13 +89,13 @@ function missBranch(
 }
 
 /** What to do, in two short lines that fit a narrow column. */
-function branchWords(afterMiss: Attempt["afterMiss"], shift: number): readonly string[] {
-  if (afterMiss.kind === "stop") return ["stop"];
+function branchWords(afterMiss: Attempt["afterMiss"], lift: Lift, shift: number): readonly string[] {
+  if (afterMiss.kind === "stop") return ["done"];
   const again = afterMiss.direction === "same" ? "again " : "";
-  return [`${again}${sayMass(afterMiss.load.mass)}`, `at ${sayClock(afterMiss.clock + shift)}`];
+  return [`${again}${sayLiftLoad(afterMiss, lift)}`, `at ${sayClock(afterMiss.clock + shift)}`];
 }
 
-function inWords(attempt: Attempt, shift: number): string {
-  const when = `${sayMass(attempt.load.mass)} at ${sayClock(attempt.clock + shift)}`;
-  return `Attempt ${attempt.number}: ${when}, made ${sayChance(attempt.chance)} of the time; if missed, ${sayAfterMiss(attempt.afterMiss, shift)}.`;
+function inWords(attempt: Attempt, lift: Lift, shift: number): string {
+  const when = `${sayLiftLoad(attempt, lift)} at ${sayClock(attempt.clock + shift)}`;
+  return `Attempt ${attempt.number}: ${when}, made ${sayChance(attempt.chance)} of the time; if missed, ${sayAfterMiss(attempt.afterMiss, shift, lift)}.`;
 }

@@ -1,4 +1,3 @@
-import { sayMassFigure } from "../wording/mass.ts";
 import { sayClock } from "../wording/time.ts";
 import type { MeasureText, Shape, Text } from "./drawing.ts";
 import { placeLabels, type WantedLabel } from "./place-labels.ts";
@@ -23,10 +22,10 @@ export function tapeLabels(timeline: Timeline, frame: TapeFrame, measure: Measur
 function above(timeline: Timeline, frame: TapeFrame, measure: MeasureText): readonly Text[] {
   const { x, stripTop, textSize } = frame;
   const loads = timeline.parts.flatMap((part) =>
-    part.attempts.map(({ at, load }): Label => ({
+    part.attempts.map(({ at, figure }): Label => ({
       x: x(at),
       y: stripTop - textSize,
-      text: sayMassFigure(load),
+      text: figure,
       rank: 1,
       strong: true,
     })),

@@ -1,5 +1,4 @@
 import type { Plan } from "../models/plan/plan.ts";
-import { sayMass } from "../wording/mass.ts";
 import { sayList } from "../wording/number.ts";
 import { sayPart } from "../wording/part-name.ts";
 import { sayClock } from "../wording/time.ts";
@@ -15,7 +14,7 @@ export const tapeInWords = (plan: Pick<Plan, "workout">, timeline: Timeline): st
 function partInWords(part: TimelinePart): string {
   const from = `Part ${sayPart(part.name)} from ${sayClock(part.from)} to ${sayClock(part.to)}`;
   if (part.kind === "lift") {
-    const lifts = part.attempts.map(({ at, load }) => `${sayMass(load)} at ${sayClock(at)}`);
+    const lifts = part.attempts.map(({ at, load }) => `${load} at ${sayClock(at)}`);
     return `${from}: ${sayList(lifts)}.`;
   }
   const cuts = part.pieces.slice(0, -1).map(({ to }) => sayClock(to));

@@ -1,5 +1,5 @@
 import type { PartPlan, Plan } from "../models/plan/plan.ts";
-import type { Mass } from "../models/quantity.ts";
+import { sayLiftFigure, sayLiftLoad } from "../wording/lift-words.ts";
 
 type PacingRow = NonNullable<PartPlan["pacing"]>["rows"][number];
 
@@ -22,7 +22,7 @@ export type TimelinePart = Span & {
   readonly half?: number;
   /** Clocks where a tie is broken. */
   readonly tieBreaks: readonly number[];
-  readonly attempts: readonly { readonly at: number; readonly load: Mass }[];
+  readonly attempts: readonly { readonly at: number; readonly figure: string; readonly load: string }[];
 };
 
 export type Timeline = { readonly end: number; readonly parts: readonly TimelinePart[] };
@@ -84,7 +84,14 @@ function blocksOf(row: PacingRow, lane: number, shift: number): readonly Block[]
 
 function liftOf(part: PartPlan): TimelinePart | undefined {
   const { lifting } = part;
-  const attempts = lifting?.lifts.flatMap((lift) => lift.attempts) ?? [];
+  const attempts =
+    lifting?.lifts.flatMap((lift) =>
+      lift.attempts.map((attempt) => ({
+        clock: attempt.clock,
+        figure: sayLiftFigure(attempt, lift),
+        load: sayLiftLoad(attempt, lift),
+      })),
+    ) ?? [];
   if (!lifting || attempts.length === 0) return undefined;
   const shift = part.start.clock;
   const at = attempts.map((attempt) => attempt.clock + shift);
@@ -98,6 +105,6 @@ function liftOf(part: PartPlan): TimelinePart | undefined {
     lanes: [],
     blocks: at.map((from) => ({ lane: 0, from, to: from + LIFT_SHOWN })),
     tieBreaks: [],
-    attempts: attempts.map((attempt) => ({ at: attempt.clock + shift, load: attempt.load.mass })),
+    attempts: attempts.map(({ clock, figure, load }) => ({ at: clock + shift, figure, load })),
   };
 }

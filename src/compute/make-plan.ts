@@ -57,7 +57,7 @@ export function makePlan(input: MakePlanInput): Plan {
 export function planAsIs({ athlete, workout, data, date, anonymous = false }: MakePlanInput): Plan {
   const learned = athlete.results.length === 0 ? undefined : learnedFrom(athlete, workout, data, date);
   const { context, division } = settle(learned?.athlete ?? athlete, workout, data, date, learned?.paces);
-  const planned = planParts(workout, context);
+  const planned = planParts(workout, { ...context, anonymous });
   const plans = planned.map(({ plan }) => plan);
   const compared = placesOfParts(plans, workout.parts, context);
   const parts = plans.map((plan, index) => {

@@ -1,7 +1,7 @@
 import type { PartPlan } from "../models/plan/plan.ts";
 import { sayAfterMiss } from "../wording/after-miss.ts";
-import { ONLY_IF_WELL } from "../wording/lift-words.ts";
-import { sayMassFigure, sayOtherUnit } from "../wording/mass.ts";
+import { ONLY_IF_WELL, sayLiftFigure } from "../wording/lift-words.ts";
+import { sayOtherUnit } from "../wording/mass.ts";
 import { sayNumber } from "../wording/number.ts";
 import { clockShift, sayWhichClock } from "../wording/part-clock.ts";
 import { sayPart } from "../wording/part-name.ts";
@@ -46,7 +46,9 @@ export function attemptPanel(
     setter,
   );
   const loadWidth = Math.max(
-    ...attempts.map(({ load }) => keyWidth(sayMassFigure(load.mass), load.mass.unit, capitals, setter)),
+    ...attempts.map((attempt) =>
+      keyWidth(sayLiftFigure(attempt, lift), unitOf(attempt, lift), capitals, setter),
+    ),
   );
   const clockWidth = Math.max(
     ...attempts.map((attempt) => keyWidth(sayClock(attempt.clock + shift), undefined, capitals, setter)),
@@ -56,13 +58,13 @@ export function attemptPanel(
       { text: sayNumber(attempt.number, 0) },
       box,
       [
-        { text: sayMassFigure(attempt.load.mass), unit: attempt.load.mass.unit, width: loadWidth },
+        { text: sayLiftFigure(attempt, lift), ...unitIn(attempt, lift), width: loadWidth },
         { text: sayClock(attempt.clock + shift), width: clockWidth },
       ],
       capitals,
       setter,
     );
-    return withWords(figures, wordsOf(attempt, shift, setting, setter), capitals);
+    return withWords(figures, wordsOf(attempt, lift, shift, setting, setter), capitals);
   });
   return {
     width: box + gap + loadWidth + gap + clockWidth,
@@ -78,18 +80,30 @@ function headingOf(part: PartPlan, lift: Lift, clockLeft: number, setter: Setter
   return fits ? [name, { text: sayWhichClock(part) ?? "start at", left: clockLeft }] : [name];
 }
 
+/** A share of the reader's own best has no unit. */
+const unitOf = ({ load }: Attempt, { ofOwnBest }: Lift): string | undefined =>
+  ofOwnBest ? undefined : load.mass.unit;
+
+const unitIn = (attempt: Attempt, lift: Lift): { readonly unit?: string } => {
+  const unit = unitOf(attempt, lift);
+  return unit === undefined ? {} : { unit };
+};
+
 /** Words under the figures: the load in the other unit where the reader needs it, plates, and what to do after a miss; on one line where both fit. */
 function wordsOf(
   attempt: Attempt,
+  lift: Lift,
   shift: number,
   { columnWidth: width, units }: KeySetting,
   setter: Setter,
 ): Measured {
-  const plates = [sayOtherUnit(attempt.load, units), sayPerSide(attempt.load)].filter(Boolean).join(": ");
+  const plates = lift.ofOwnBest
+    ? "of your own best"
+    : [sayOtherUnit(attempt.load, units), sayPerSide(attempt.load)].filter(Boolean).join(": ");
   const miss = setParagraph(
     [
       ...(attempt.onlyIfWell ? [{ text: `${ONLY_IF_WELL}; ` }] : []),
-      { text: `missed: ${sayAfterMiss(attempt.afterMiss, shift)}` },
+      { text: `missed: ${sayAfterMiss(attempt.afterMiss, shift, lift)}` },
     ],
     TEXT_CAPITALS,
     width,

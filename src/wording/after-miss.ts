@@ -1,6 +1,7 @@
 import type { Plan } from "../models/plan/plan.ts";
 import type { MassUnit } from "../models/quantity.ts";
-import { sayLoad, sayMass } from "./mass.ts";
+import { sayLiftLoad } from "./lift-words.ts";
+import { sayLoad } from "./mass.ts";
 import { sayPerSide } from "./plates.ts";
 import { sayChance } from "./share.ts";
 import { sayClock, sayDuration } from "./time.ts";
@@ -13,9 +14,13 @@ type AfterMiss = Attempt["afterMiss"];
  *
  * @example sayAfterMiss({ kind: "stop" }, 0) // => "done"
  */
-export function sayAfterMiss(afterMiss: AfterMiss, shift: number): string {
+export function sayAfterMiss(
+  afterMiss: AfterMiss,
+  shift: number,
+  lift: Parameters<typeof sayLiftLoad>[1] = { ofOwnBest: false },
+): string {
   if (afterMiss.kind === "stop") return "done";
-  const what = afterMiss.direction === "same" ? "again" : sayMass(afterMiss.load.mass);
+  const what = afterMiss.direction === "same" ? "again" : sayLiftLoad(afterMiss, lift);
   return `${what} at ${sayClock(afterMiss.clock + shift)}`;
 }
 

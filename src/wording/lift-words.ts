@@ -1,5 +1,6 @@
 import type { Plan } from "../models/plan/plan.ts";
 import type { MassUnit } from "../models/quantity.ts";
+import { capitalised } from "./basis.ts";
 import { sayKilograms, sayMass, sayMassFigure } from "./mass.ts";
 import { NO_BREAK_SPACE, sayCount } from "./number.ts";
 import { sayShare } from "./share.ts";
@@ -7,6 +8,7 @@ import { sayClock } from "./time.ts";
 
 type Lifting = NonNullable<Plan["parts"][number]["lifting"]>;
 type Lift = Lifting["lifts"][number];
+type Attempt = Lift["attempts"][number];
 type FinishRow = Lifting["finishTable"][number];
 
 /** On a row beyond the load that is aimed at. */
@@ -15,6 +17,31 @@ export const ONLY_IF_WELL = "only if it moved well";
 /** What ends the day, for everybody. */
 export const MISSES_END =
   "Two misses in a row end it; with nothing made yet there is one last try, lighter still.";
+
+/** A load of a lift as its reader takes it: in kilograms or pounds, or as a share of their own best. */
+export const sayLiftLoad = (
+  { load }: Pick<Attempt, "load">,
+  { ofOwnBest }: Pick<Lift, "ofOwnBest">,
+): string => (ofOwnBest ? sayShare(load.shareOfBest ?? 0) : sayMass(load.mass));
+
+/** The same without the unit of a mass. */
+export const sayLiftFigure = (
+  { load }: Pick<Attempt, "load">,
+  { ofOwnBest }: Pick<Lift, "ofOwnBest">,
+): string => (ofOwnBest ? sayShare(load.shareOfBest ?? 0) : sayMassFigure(load.mass));
+
+/**
+ * The lifts of a typical band in a sentence, as shares of the reader's own best.
+ *
+ * @example sayBandLifts({ name: "jerk", attempts: [], target: 1 }) // => "No lift fits the time."
+ */
+export function sayBandLifts({ name, attempts, target }: Pick<Lift, "name" | "attempts" | "target">): string {
+  const [first] = attempts;
+  const aim = attempts[target - 1] ?? first;
+  if (!first || !aim) return "No lift fits the time.";
+  const own = { ofOwnBest: true };
+  return `${capitalised(name)}: open with ${sayLiftLoad(first, own)} of your own best, aim at ${sayLiftLoad(aim, own)}, ${sayCount(attempts.length, "lift", "lifts")}.`;
+}
 
 /** How the loads were chosen. */
 export const sayLiftRule = ({ rule }: Lift): string =>
@@ -37,8 +64,8 @@ const sayStretch = (from: number, to: number): string =>
 export function sayFinishPlan(row: FinishRow): string {
   const { firstLift, firstLiftUntil = firstLift, lifts, loads } = row;
   if (firstLift === undefined || firstLiftUntil === undefined || lifts === 0) return "no time for a lift";
-  const ladder = sayLadder(loads);
-  return `first lift ${sayStretch(firstLift, firstLiftUntil)}, ${sayCount(lifts, "lift", "lifts")}: ${ladder}`;
+  const when = `first lift ${sayStretch(firstLift, firstLiftUntil)}, ${sayCount(lifts, "lift", "lifts")}`;
+  return loads.length === 0 ? when : `${when}: ${sayLadder(loads)}`;
 }
 
 /** Loads one after the other, the unit once. */

@@ -40,7 +40,7 @@ describe("a plan laid out in time", () => {
   });
 
   it("puts attempts on the running clock", () => {
-    expect(lift?.attempts.map(({ at, load }) => [Math.round(at), load.value])).toEqual([
+    expect(lift?.attempts.map(({ at, figure }) => [Math.round(at), Number(figure)])).toEqual([
       [615, 58],
       [745, 63],
       [905, 66],

@@ -229,6 +229,7 @@ function liftedPart(
             today: { kilograms: kilogram, spread: 3, lossShare: 0, lossAtLast: 0 },
             attempts: [],
             target: 1,
+            ofOwnBest: false,
             expected: range,
             chanceOfNone: 0,
             misses: 0,

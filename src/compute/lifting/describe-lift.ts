@@ -48,6 +48,7 @@ export function describeLift(
     },
     attempts: today.byFeel ? attempts.slice(0, 1) : attempts,
     target,
+    ofOwnBest: today.ofOwnBest,
     ...(today.byFeel && { feel: feelOf(today, planned, overrides) }),
     expected: { target: middle, cautious: quantile(0.1), middle, hopeful: quantile(0.9) },
     chanceOfNone: chosen.outcomes.reduce((sum, { best: made, chance }) => sum + (made ? 0 : chance), 0),

@@ -28,6 +28,8 @@ export type LiftToday = {
   readonly loss: WorkLoss;
   /** Only a level is known: the loads are to be found by feel. */
   readonly byFeel: boolean;
+  /** A typical band: its readers take the loads as shares of their own best. */
+  readonly ofOwnBest: boolean;
   /** Seconds from the opening until there is breath for the first attempt. */
   readonly breath: number;
   /** Share of the day's strength by the seconds since the opening, the seconds of rest before and the attempts before. */
@@ -70,6 +72,7 @@ export function liftToday(
     belief: beliefBefore({ kilograms: mean, spread }, constants.lossDoubt * loss.at(middle), kind, constants),
     loss,
     byFeel: best.basis === "level" && !input.anonymous,
+    ofOwnBest: input.anonymous === true,
     breath: before ? breathBack(before.secondsSince, pace, constants) : 0,
     strength: (since, rest, attempts) =>
       (1 - loss.at(since)) * (1 - attemptLoss(rest, pace, constants)) - constants.attemptCost * attempts,

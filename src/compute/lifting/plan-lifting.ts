@@ -120,7 +120,7 @@ function tableOf(
   return rows.map(({ loads, ...row }) => ({
     ...row,
     lifts: loads.length,
-    loads: (task.today.byFeel ? loads.slice(0, 1) : loads).map(
+    loads: (task.today.ofOwnBest ? [] : task.today.byFeel ? loads.slice(0, 1) : loads).map(
       (load) => barLoadOfCandidate(task.iron.loads, nearestTo(task.iron.candidates, load)).mass,
     ),
   }));

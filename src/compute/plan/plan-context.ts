@@ -17,6 +17,8 @@ import type { StartInstant } from "./start-instant.ts";
 export type PlanContext = {
   /** The athlete, in the division they are planned in. */
   readonly athlete: Athlete;
+  /** A typical band of athletes, not a person. */
+  readonly anonymous?: boolean;
   readonly division: string;
   readonly date: IsoDate;
   readonly library: Library;

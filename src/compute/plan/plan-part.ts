@@ -172,7 +172,7 @@ function liftPart(
   before: Before | undefined,
   paced: PacedPart | undefined,
 ): { readonly lifting?: Lifting; readonly missing: readonly string[] } {
-  const { athlete, library, gym, date, competition, overrides } = context;
+  const { athlete, anonymous = false, library, gym, date, competition, overrides } = context;
   const own = paced?.kind === "paced" ? paced : undefined;
   const worked = own ? beforeEachLift(own, course) : beforeTheWindow(before);
   const bounds = part.attempts && ownEntry(part.attempts, context.division);
@@ -181,6 +181,7 @@ function liftPart(
     part,
     course,
     athlete,
+    anonymous,
     movements: library.movements,
     gym,
     date,

@@ -78,6 +78,9 @@ export const liftField = z.strictObject({
   }),
   attempts: z.array(attemptField).describe("where only a level is known of the athlete, the opener alone"),
   target: z.int().describe("number of the attempt that is aimed at"),
+  ofOwnBest: z
+    .boolean()
+    .describe("a typical band: loads are told as shares of the reader's own best, never in kilograms"),
   feel: z
     .strictObject({
       lifts: z.int().describe("lifts there is time for"),

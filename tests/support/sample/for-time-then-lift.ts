@@ -245,6 +245,7 @@ export const forTimeThenLift: Plan = {
               },
             ],
             target: 2,
+            ofOwnBest: false,
             expected: { target: 63, cautious: 58, middle: 63, hopeful: 66 },
             chanceOfNone: 0.01,
             misses: 0.8,
