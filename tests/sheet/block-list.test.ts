@@ -60,7 +60,7 @@ describe("a block", () => {
   it("of finish times says when to lift what", () => {
     expect(blockOf(plan, "finish", "full")?.title).toBe("If A ends at");
     expect(lines("finish", "full")[1]).toBe("8:30 first lift 10:15, 3 lifts: 58 → 63 → 66 kg");
-    expect(lines("finish", "short").length).toBe(2);
+    expect(lines("finish", "short").length).toBe(4);
   });
 
   it("of choices names the option, how to do it and when to switch; short the option alone", () => {
