@@ -179,7 +179,8 @@ function taskOf(line: LiftResultLine, situation: Situation, window: AttemptWindo
   const problem = {
     ...ladderRules(lifted, constants),
     loads,
-    openers: loads,
+    // Whole kilograms to climb by, loads 2.5 kg apart to open with and to go down to.
+    openers: loads.filter((load) => load % 5 === 0 || load % 5 === 2),
     belief,
     change: () => 0,
     worth: (made: number | undefined) => made ?? 0,
