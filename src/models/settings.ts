@@ -8,6 +8,8 @@ export type Settings = {
   readonly readAt: Metres;
   /** Seed of the simulated days, so that the same input gives the same plan. */
   readonly seed: number;
+  /** Time zone of starts that name none, in workouts of no competition: `Europe/Oslo`. */
+  readonly zone?: string;
   /** Gym of athletes who name none. */
   readonly gym?: string;
   /** Whether every brief asks for a passcode on top of its link. */

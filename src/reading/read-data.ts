@@ -80,6 +80,7 @@ export function readFiles(
     gyms: gymIds,
     workouts: knownWorkouts(files.of.workouts, workouts, competitions),
     ...(settings.dates === undefined ? {} : { dates: settings.dates }),
+    ...(settings.zone === undefined ? {} : { zone: settings.zone }),
   };
   const athletes = readAthletes(files.of.athletes, workouts, library.movements, context, collector);
   const athleteIds = files.of.athletes.map(({ path }) => idOfFile(path).toLowerCase());

@@ -25,6 +25,8 @@ export type AthleteContext = {
   readonly gyms: readonly string[];
   readonly workouts: ReadonlyMap<string, KnownWorkout>;
   readonly dates?: DateOrder;
+  /** The zone of starts that name none, where the workout belongs to no competition. */
+  readonly zone?: string;
   /** The unit the athlete reads loads in; proposed first where a unit is missing. */
   readonly units?: MassUnit;
 };

@@ -90,7 +90,8 @@ function readStart(
   }
   if (!read.ok || read.told || !workout) return undefined;
   const { at } = read.value;
-  const zone = stated ?? read.value.zone;
+  const usual = workout.ofCompetition ? undefined : context.zone;
+  const zone = stated ?? read.value.zone ?? usual;
   const { competition } = workout;
   const there = zone ?? competition?.zone;
   if (there === undefined && !workout.ofCompetition) {
@@ -98,7 +99,8 @@ function readStart(
       path: atPath,
       problem: "the time zone is missing, since the workout belongs to no competition",
       allowed: "a time zone behind the time, such as `2026-11-28 18:40 Europe/Berlin`",
-      remedy: "Add the time zone, or name the competition in the workout's file.",
+      remedy:
+        "Add the time zone, or name the competition in the workout's file, or write `zone:` in content/settings.yaml.",
     });
   } else if (there !== undefined && !exists(at, there)) {
     tellRefusal(ctx, {

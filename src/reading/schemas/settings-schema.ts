@@ -2,12 +2,13 @@ import * as z from "zod";
 import type { SettableConstants } from "../../models/model-constant.ts";
 import { metres } from "../../models/quantity.ts";
 import type { Settings } from "../../models/settings.ts";
+import { isZone } from "../quantities/date-time.ts";
 import { tellRefusal } from "../yaml/refuse.ts";
 import { gymName } from "../fields/gym-name.ts";
 import { known } from "../fields/list-field.ts";
 import { overridesField } from "../fields/overrides-field.ts";
 import { metresField, numberField, yesNoField } from "../fields/quantity-field.ts";
-import { nameField } from "../fields/text-field.ts";
+import { nameField, textField } from "../fields/text-field.ts";
 import { wordField } from "../fields/word-field.ts";
 
 /** Distance from which a sheet is read at the rig, metres: in reach of an arm, and as far as one page has room for figures of 20 arcminutes. */
@@ -23,6 +24,17 @@ export const USUAL_SETTINGS: Settings = {
   overrides: {},
 };
 
+const zoneField = textField.transform((text, ctx): string => {
+  if (isZone(text)) return text;
+  tellRefusal(ctx, {
+    path: [],
+    problem: "this is no time zone",
+    allowed: "a name of the tz database such as `Europe/Oslo`",
+    remedy: "Write the name of the time zone, area and city.",
+  });
+  return z.NEVER;
+});
+
 /** The file `content/settings.yaml`: what a coach sets once. `settable` are the numbers of the model `overrides:` may name. */
 export const settingsSchema = (gyms: readonly string[], settable: SettableConstants) =>
   z
@@ -33,6 +45,9 @@ export const settingsSchema = (gyms: readonly string[], settable: SettableConsta
         .describe("how far away the sheet is read at the rig: `1.5 m`; letters grow with it"),
       seed: known(numberField).describe(
         "a whole number that fixes the simulated days; the same number gives the same plan",
+      ),
+      zone: known(zoneField).describe(
+        "the time zone of starts that name none, in workouts of no competition: `Europe/Oslo`",
       ),
       gym: known(gymName(gyms)).describe(
         "the gym of athletes who name none, by the name of its file in content/gyms",
@@ -70,6 +85,7 @@ export const settingsSchema = (gyms: readonly string[], settable: SettableConsta
         title,
         readAt,
         seed,
+        ...(written.zone === undefined ? {} : { zone: written.zone }),
         ...(gym === undefined ? {} : { gym }),
         passcode,
         ...(dates === undefined ? {} : { dates }),
