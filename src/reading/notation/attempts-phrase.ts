@@ -2,7 +2,8 @@ import { readMass } from "../quantities/mass.ts";
 import { readClock } from "../quantities/time.ts";
 import type { Mass } from "../../models/quantity.ts";
 import type { AttemptBounds } from "../../models/workout.ts";
-import { tellText, type Faults } from "./notation-fault.ts";
+import { beyond } from "./check-bounds.ts";
+import { tellText, type Faults, type Trouble } from "./notation-fault.ts";
 import type { TextSource } from "./token.ts";
 
 const ALLOWED =
@@ -60,26 +61,34 @@ function boundOf(
 ): AttemptBounds {
   if (/^(?:loads )?rising$/i.test(phrase)) return { rising: true };
   const most = /^at most (\d+)(?: attempts)?$/i.exec(phrase);
-  if (most && Number(most[1]) > 0) return { attempts: Number(most[1]) };
   const rest = /^rest at least (\S+)$/i.exec(phrase);
   const time = rest && readClock(rest[1] ?? "");
+  const trouble =
+    (most && beyond("attempts", Number(most[1]))) ?? (time?.ok === true && beyond("rest", time.value));
+  if (trouble) {
+    tellOnce(phrase, trouble, source, faults);
+    return {};
+  }
+  if (most) return { attempts: Number(most[1]) };
   if (time?.ok === true) return { smallestRest: time.value };
   const opener = massOf(/^open (?:with|at) (.+)$/i.exec(phrase)?.[1], index, divisions.length);
   if (opener) return { opener };
   const jump = massOf(/^up by (.+)$/i.exec(phrase)?.[1], index, divisions.length);
   if (jump) return { jump };
-  const alike = faults.some((fault) => fault.source.path === source.path && fault.found === phrase);
-  if (!alike) {
-    faults.push({
-      source,
-      offset: Math.max(0, source.text.indexOf(phrase)),
-      found: phrase,
-      problem: "this sets nothing for the attempts",
-      allowed: ALLOWED,
-      remedy: "Write it in one of these ways; loads carry their unit, and slashes part divisions.",
-    });
-  }
+  tellOnce(phrase, NOTHING_SET, source, faults);
   return {};
+}
+
+const NOTHING_SET: Trouble = {
+  problem: "this sets nothing for the attempts",
+  allowed: ALLOWED,
+  remedy: "Write it in one of these ways; loads carry their unit, and slashes part divisions.",
+};
+
+/** Each phrase is read once for every division. */
+function tellOnce(phrase: string, trouble: Trouble, source: TextSource, faults: Faults): void {
+  if (faults.some((fault) => fault.source.path === source.path && fault.found === phrase)) return;
+  faults.push({ ...trouble, source, offset: Math.max(0, source.text.indexOf(phrase)), found: phrase });
 }
 
 /** The load of a division, of one for all or of one for each with slashes between and the unit at the end. */

@@ -10,6 +10,7 @@ import { takeRoundValues } from "./round-values.ts";
 import { longestMovement, takeMovements } from "./movement-phrase.ts";
 import { BLOCK_WORDS, tellUnknownClause } from "./block-troubles.ts";
 import { writtenBy, type Token } from "./token.ts";
+import { WORK_BOUNDS } from "./work-bounds.ts";
 import { tradeWordRemedy } from "./trade-words.ts";
 
 /** Everything the name of a block may say, each once. */
@@ -219,7 +220,13 @@ const SPAN_OF_TIME = {
 function openLadder(start: number, step: number): BlockClauses {
   if (step > 0) return { ladder: { start, step } };
   const amounts: number[] = [];
-  for (let amount = start; amount > 0 && step < 0; amount += step) amounts.push(amount);
+  // One more than there may be is enough to be told.
+  for (
+    let amount = start;
+    amount > 0 && step < 0 && amounts.length <= WORK_BOUNDS.rounds.high;
+    amount += step
+  )
+    amounts.push(amount);
   return { ladder: { amounts } };
 }
 

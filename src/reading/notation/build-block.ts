@@ -1,6 +1,7 @@
 import type { Place } from "../../models/fault.ts";
 import type { BlockStep, BlockWindow, Passes, Step } from "../../models/workout.ts";
 import { passesOf } from "./block-passes.ts";
+import { beyond, passesIn } from "./check-bounds.ts";
 import type { BlockClauses } from "./block-phrase.ts";
 import { tellText, type Faults } from "./notation-fault.ts";
 import type { TextSource } from "./token.ts";
@@ -22,6 +23,12 @@ export function blockOf(
   if (untilDone === "fault") return undefined;
   const passes = intervalsIn(clauses, inTurn ? steps.length : 1, source, faults);
   if (passes === undefined) return undefined;
+  // Before anything walks through them.
+  const tooMany = beyond("rounds", passesIn(passes));
+  if (tooMany) {
+    tellText(faults, source, tooMany);
+    return undefined;
+  }
   const rounds = typeof clauses.rounds === "number" ? clauses.rounds : undefined;
   const inner: BlockStep = {
     ...base,

@@ -1,5 +1,6 @@
 import { seconds, type Seconds } from "../../models/quantity.ts";
 import type { MinimumWork, PartClock, PartLength, PartStart } from "../../models/workout.ts";
+import { beyond, troubleOfClock } from "./check-bounds.ts";
 import { atEnd, cursorAt, peek, rest, skip, skipOneOf, type Cursor } from "./cursor.ts";
 import { takeTime } from "./take-clauses.ts";
 import { tell, tellText, type Faults, type Trouble } from "./notation-fault.ts";
@@ -23,7 +24,11 @@ export function readPartClock(kind: PartKind, source: TextSource, faults: Faults
   const cursor = cursorAt(tokensOf(source));
   const before = faults.length;
   const clock = CLOCKS[kind](cursor);
-  if (clock !== undefined && atEnd(cursor)) return clock;
+  if (clock !== undefined && atEnd(cursor)) {
+    const trouble = troubleOfClock("asWritten" in clock ? {} : clock);
+    if (trouble) tellText(faults, source, trouble);
+    return trouble ? undefined : clock;
+  }
   if (faults.length > before) return undefined;
   const here = peek(cursor);
   if (here?.kind === "clock" && Number.isNaN(here.value)) {
@@ -73,7 +78,7 @@ function onTheClock(cursor: Cursor): WrittenClock | undefined {
   if (skipOneOf(cursor, ["open", "open end", "no limit"]) !== undefined) return { kind: "on-the-clock" };
   if (atEnd(cursor) || skip(cursor, "as", "written")) return { kind: "on-the-clock", asWritten: true };
   const length = takeTime(cursor);
-  return length && { kind: "on-the-clock", length };
+  return length === undefined ? undefined : { kind: "on-the-clock", length };
 }
 
 function maxLoad(cursor: Cursor): WrittenClock | undefined {
@@ -109,7 +114,7 @@ function takeLength(cursor: Cursor): PartLength | undefined {
   const until = skipOneOf(cursor, ["until", "to"]) !== undefined;
   if (!until) skip(cursor, "for");
   const time = takeTime(cursor);
-  return time && { kind: until ? "until" : "for", time };
+  return time === undefined ? undefined : { kind: until ? "until" : "for", time };
 }
 
 const CLOCK_FORMS: Readonly<Record<PartKind, string>> = {
@@ -153,7 +158,11 @@ export function readPartStart(
     });
     return undefined;
   }
+  const tooLate = start.kind === "clock" && start.at > 0 ? beyond("clock", start.at) : undefined;
+  if (tooLate) tellText(faults, source, tooLate);
   if (start.kind === "clock") return start;
+  const tooLong = start.rest > 0 ? beyond("rest", start.rest) : undefined;
+  if (tooLong) tellText(faults, source, tooLong);
   const name = earlier.find((part) => part.toLowerCase() === start.part.toLowerCase());
   if (name !== undefined) return { ...start, part: name };
   tellText(faults, source, {
@@ -167,7 +176,7 @@ export function readPartStart(
 function takeStart(cursor: Cursor): PartStart | undefined {
   if (skip(cursor, "at", "least") || skip(cursor, "minimum")) {
     const time = takeTime(cursor);
-    return time && takeAfter(cursor, time, "at-least");
+    return time === undefined ? undefined : takeAfter(cursor, time, "at-least");
   }
   const at = skip(cursor, "at");
   const time: Seconds | undefined = takeTime(cursor);
@@ -202,6 +211,11 @@ export function readMinimumWork(source: TextSource, faults: Faults): MinimumWork
   cursor.index += 1;
   const word = skipOneOf(cursor, ["reps", "rep", "rounds", "round"]);
   if (number?.kind === "number" && Number.isInteger(number.value) && word !== undefined && atEnd(cursor)) {
+    const trouble = beyond("minimum", number.value);
+    if (trouble) {
+      tellText(faults, source, trouble);
+      return undefined;
+    }
     return { amount: number.value, of: word.startsWith("rep") ? "reps" : "rounds", written: source.text };
   }
   tellText(faults, source, {

@@ -1,5 +1,6 @@
 import type { Step } from "../../models/workout.ts";
 import type { ReadStep } from "./build-block.ts";
+import { beyond, checkBounds, visitsOf } from "./check-bounds.ts";
 import { checkEnd } from "./check-end.ts";
 import { checkWork, type CheckedWork, type ClockOfPart } from "./check-work.ts";
 import { effortsOf } from "./default-score.ts";
@@ -31,6 +32,12 @@ export function workOf(
   const untold = reading.faults.slice(before).every((fault) => fault.severity === "notice");
   if (untold && effortsOf(steps).length === 0)
     tellText(reading.faults, "work" in part.entries ? source : wholePart(part), NO_WORK);
+  const tooLong = untold ? beyond("visits", Math.max(1, visitsOf(steps))) : undefined;
+  if (tooLong) {
+    tellText(reading.faults, { text: "work", path: [...part.path, "work"], isName: true }, tooLong);
+    return { division, steps: [], checked: { clock: undefined, filled: false, lastWork: undefined } };
+  }
+  checkBounds(steps, reading.tellStep);
   const checked = checkWork(steps, clockOfPart(clock, starts), starts, (step, trouble) => {
     reading.tellStep(step, trouble);
   });

@@ -1,5 +1,6 @@
 import { seconds } from "../../models/quantity.ts";
 import type { Load, MinimumWork, Part, PartClock, PartStart, Score } from "../../models/workout.ts";
+import { nearestName } from "../../models/nearest.ts";
 import { checkScore } from "./check-score.ts";
 import { defaultScore } from "./default-score.ts";
 import { tellText, type Faults, type Trouble } from "./notation-fault.ts";
@@ -42,8 +43,8 @@ export function readPart(
   const kind = kindOf(part, faults);
   const clock = kind && readPartClock(kind, sourceOf(part, kind), faults);
   const starts = start?.kind === "clock" ? start.at : undefined;
-  const works =
-    kind === undefined ? [] : readings.map((reading) => workOf(part, kind, clock, starts, reading));
+  // Where the kind is not known, its lines are read all the same, so that their faults are told with it.
+  const works = readings.map((reading) => workOf(part, kind ?? likeliestKind(part), clock, starts, reading));
   const [first] = works;
   const written = part.entries["score"];
   const score = typeof written === "string" ? readScore(sourceOf(part, "score"), faults) : undefined;
@@ -140,6 +141,12 @@ function kindOf(part: WrittenPart, faults: Faults): PartKind | undefined {
     });
   }
   return undefined;
+}
+
+/** What a misspelled kind most likely is. */
+function likeliestKind(part: WrittenPart): PartKind {
+  const meant = Object.keys(part.entries).map((name) => nearestName(name, PART_KINDS));
+  return PART_KINDS.find((kind) => meant.includes(kind)) ?? "for time";
 }
 
 function settleClock(clock: WrittenClock, works: readonly Work[]): PartClock {

@@ -1,3 +1,4 @@
+import { beyond } from "./check-bounds.ts";
 import { peek, skip, skipOneOf, type Cursor } from "./cursor.ts";
 import { tell, type Faults } from "./notation-fault.ts";
 import { startsEntry, takeSeries, type Entry } from "./number-series.ts";
@@ -93,6 +94,11 @@ function takeRange(
       allowed: "`10 to 1`, `2 to 20 by 2`",
       remedy: "Write every number with hyphens between, for example `10-8-6`.",
     });
+    return undefined;
+  }
+  const tooMany = beyond("rounds", span / step + 1);
+  if (tooMany) {
+    tell(faults, tokens, tokens, tooMany);
     return undefined;
   }
   const sign = last.value > first.value ? 1 : -1;

@@ -1,3 +1,4 @@
+import { ownEntry } from "../../models/own-entry.ts";
 import { seconds, type Seconds } from "../../models/quantity.ts";
 import { atEnd, peek, skip, skipOneOf, takeValue, type Cursor } from "./cursor.ts";
 import { secondsOf, startsEntry, takeSeries } from "./number-series.ts";
@@ -23,7 +24,7 @@ export function takeSides(cursor: Cursor): Sides | "both" | undefined {
     return "alternating";
   }
   if (word === undefined || next === undefined || !SIDE.includes(next)) return undefined;
-  const sides = (
+  const sides = ownEntry(
     {
       each: "each",
       per: "each",
@@ -37,8 +38,9 @@ export function takeSides(cursor: Cursor): Sides | "both" | undefined {
       left: "one",
       right: "one",
       same: "one",
-    } as const
-  )[word];
+    } as const satisfies Readonly<Record<string, Sides | "both">>,
+    word,
+  );
   if (sides === undefined) return undefined;
   cursor.index += 2;
   return sides;

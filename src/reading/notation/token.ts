@@ -1,4 +1,5 @@
 import type { Path } from "../yaml/open-yaml.ts";
+import { LARGEST_READ } from "./work-bounds.ts";
 
 /** A text of a file: the value of an entry, or (`isName`) the name of one. */
 export type TextSource = { readonly text: string; readonly path: Path; readonly isName: boolean };
@@ -87,8 +88,10 @@ function matchAt(pattern: RegExp, text: string, offset: number): string | undefi
 
 /** NaN where a comma or point may stand for thousands, and for lists such as 21,15,9. */
 function numberValue(written: string): number {
-  if (/^\d+$/.test(written)) return Number(written);
-  return /^\d+[.,]\d{1,2}$/.test(written) ? Number(written.replace(",", ".")) : Number.NaN;
+  if (/^\d+$/.test(written)) return Math.min(Number(written), LARGEST_READ);
+  return /^\d+[.,]\d{1,2}$/.test(written)
+    ? Math.min(Number(written.replace(",", ".")), LARGEST_READ)
+    : Number.NaN;
 }
 
 /** Seconds of `m:ss` or `h:mm:ss`, with tenths; NaN for anything else. */
@@ -98,7 +101,7 @@ function clockValue(written: string): number {
   const [, hours = "0", minutes = "0", rest = "0"] = match;
   const second = Number(rest.replace(",", "."));
   if (second >= 60 || (match[1] !== undefined && Number(minutes) >= 60)) return Number.NaN;
-  return Number(hours) * 3600 + Number(minutes) * 60 + second;
+  return Math.min(Number(hours) * 3600 + Number(minutes) * 60 + second, LARGEST_READ);
 }
 
 /** The tokens' own words, with spaces as typed. Tokens of another text are joined by single spaces. */

@@ -1,0 +1,130 @@
+import { inKilograms, inMetres, type Length } from "../../models/quantity.ts";
+import type { BlockStep, ByRound, EffortStep, Load, Passes, RestLength, Step } from "../../models/workout.ts";
+import type { Trouble } from "./notation-fault.ts";
+import { type BoundName, WORK_BOUNDS } from "./work-bounds.ts";
+
+/** A number that lies beyond its bound, as a person would be told; nothing where it does not. */
+export function beyond(name: BoundName, value: number): Trouble | undefined {
+  const { low, high, what, from, to } = WORK_BOUNDS[name];
+  if (value >= low && value <= high) return undefined;
+  return {
+    problem: `${what} is ${value < low ? `at least ${from}` : `at most ${to}`}`,
+    allowed: `from ${from} to ${to}`,
+    remedy: "Correct the number.",
+  };
+}
+
+/** Tells every number of the work, at any depth, that no workout has. */
+export function checkBounds(steps: readonly Step[], tell: (step: Step, trouble: Trouble) => void): void {
+  for (const step of steps) {
+    const numbers =
+      step.kind === "effort" ? inEffort(step) : step.kind === "rest" ? inRest(step.rest) : inBlock(step);
+    const [trouble] = numbers.flatMap(([name, value]) => beyond(name, value) ?? []);
+    if (trouble) tell(step, trouble);
+    if (step.kind === "block") checkBounds(step.steps, tell);
+  }
+}
+
+/** How many lines are visited where every round of known number is counted. */
+export const visitsOf = (steps: readonly Step[]): number =>
+  steps.reduce(
+    (sum, step) => sum + (step.kind === "block" ? passesIn(step.passes) * visitsOf(step.steps) : 1),
+    0,
+  );
+
+/** The number of passes, 1 where they have no end of their own. */
+export function passesIn(passes: Passes): number {
+  if (passes.kind === "rounds") return passes.count;
+  return passes.kind === "ladder" ? passes.amounts.length : 1;
+}
+
+type Numbers = readonly (readonly [name: BoundName, value: number])[];
+
+function inEffort({ pieces, load, height, countsAs, attempts, written }: EffortStep): Numbers {
+  const isBox = /\bbox/i.test(written);
+  return [
+    ...pieces.flatMap(({ amount }): Numbers => {
+      if (amount.kind === "max-for") return [["window", amount.time]];
+      return amount.kind === "counted"
+        ? valuesIn(amount.amount, ({ value, unit }) => [unit, value] as const)
+        : [];
+    }),
+    ...(load ? valuesIn(load, (each) => each).flatMap(inLoad) : []),
+    ...(height
+      ? valuesIn(height, (each: Length) => [isBox ? "box" : "height", inMetres(each)] as const)
+      : []),
+    ...(countsAs ? [["scores", countsAs.scores] as const] : []),
+    ...(attempts === undefined ? [] : [["attempts", attempts] as const]),
+  ];
+}
+
+/** The values of all rounds; of a stepped one the first, which the others only go on from. */
+const valuesIn = <T, U>(values: ByRound<T>, of: (value: T) => U): readonly U[] =>
+  values.kind === "listed"
+    ? values.values.map(of)
+    : [of(values.kind === "same" ? values.value : values.start)];
+
+/** A load as numbers, whatever it is a share of. */
+export function inLoad(load: Load): Numbers {
+  switch (load.kind) {
+    case "mass":
+      return [
+        ["pieces", load.pieces],
+        ["load", load.pieces * inKilograms(load.mass)],
+      ];
+    case "share-of-best":
+      return [["shareOfBest", load.share]];
+    case "share-of-body-mass":
+      return [["shareOfBodyMass", load.share]];
+    case "athletes-choice":
+      return [];
+  }
+}
+
+function inRest(rest: RestLength): Numbers {
+  switch (rest.kind) {
+    case "exactly":
+    case "at-least":
+      return [["rest", rest.time]];
+    case "until":
+      return [["clock", rest.clock]];
+    default:
+      return [];
+  }
+}
+
+function inBlock({ passes, window, by, cap, restBetween }: BlockStep): Numbers {
+  const amounts = passes.kind === "ladder" ? passes.amounts : [];
+  return [
+    ["rounds", passesIn(passes)],
+    ...amounts.map((amount) => ["reps", amount] as const),
+    ...(window === undefined
+      ? []
+      : window.kind === "on-off"
+        ? [["window", window.on] as const, ["rest", window.off] as const]
+        : [["window", window.time] as const]),
+    ...(by === undefined ? [] : [["clock", by.time] as const]),
+    ...(cap === undefined ? [] : [["window", cap] as const]),
+    ...(restBetween === undefined ? [] : inRest(restBetween)),
+  ];
+}
+
+/** What is wrong with the numbers of the kind of a part: its length, its attempts, what a missing rep costs. */
+export function troubleOfClock(clock: ClockNumbers): Trouble | undefined {
+  const { length, cap, secondsPerMissingRep, attempts } = clock;
+  const numbers: readonly (readonly [BoundName, number | undefined])[] = [
+    ["length", typeof length === "number" ? length : length?.time],
+    ["length", cap?.time],
+    ["penalty", secondsPerMissingRep],
+    ["attempts", attempts],
+  ];
+  return numbers.flatMap(([name, value]) => (value === undefined ? [] : (beyond(name, value) ?? [])))[0];
+}
+
+/** The numbers that the kind of a part may hold, whichever it is. */
+type ClockNumbers = {
+  readonly length?: number | { readonly time: number };
+  readonly cap?: { readonly time: number };
+  readonly secondsPerMissingRep?: number;
+  readonly attempts?: number;
+};
