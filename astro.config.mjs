@@ -1,16 +1,14 @@
 // @ts-check
 import { defineConfig } from "astro/config";
-import { relative, resolve } from "node:path";
+import { join, relative, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
+import { devGuard } from "./src/site/dev-guard.ts";
 import { workerPlugin } from "./src/site/worker-plugin.ts";
 
 const root = fileURLToPath(new URL(".", import.meta.url));
 // Compiled code no longer stands where its source did, and asks the environment instead.
 process.env.RIGSHEET_ROOT = root;
-const { RIGSHEET_DATA, RIGSHEET_OUT, RIGSHEET_BASE, RIGSHEET_SITE } = process.env;
-
-/** The folder that holds content/ and athletes/; it may lie outside this project. */
-const dataFolder = RIGSHEET_DATA ? resolve(RIGSHEET_DATA) : root;
+const { RIGSHEET_OUT, RIGSHEET_BASE, RIGSHEET_SITE } = process.env;
 
 // While it renders, Astro loads its own modules from the output folder, and Node finds their packages only
 // inside the project. A build meant for elsewhere is made in here first and moved when it has succeeded.
@@ -46,11 +44,15 @@ export default defineConfig({
     },
   },
   vite: {
-    server: { fs: { allow: [root, dataFolder] } },
+    // The pages need the program's own files and packages; everything people wrote is read by the program.
+    server: {
+      cors: false,
+      fs: { strict: true, allow: [join(root, "src"), join(root, "node_modules")] },
+    },
     build: {
       // A page opens in one round trip: scripts stand in it, and fonts are files, which the content policy wants.
       assetsInlineLimit: (file) => /\.m?js$/.test(file),
     },
-    plugins: [workerPlugin(root)],
+    plugins: [workerPlugin(root), devGuard(RIGSHEET_BASE || "/")],
   },
 });

@@ -1,5 +1,6 @@
 import { fileURLToPath } from "node:url";
 import { Command } from "commander";
+import { explain } from "../site/explain.ts";
 import { readSurroundings, type Surroundings, today } from "../site/surroundings.ts";
 
 /** The folder of the tool. */
@@ -39,9 +40,19 @@ export async function run(command: Command): Promise<void> {
   try {
     await command.parseAsync();
   } catch (error) {
-    const message = error instanceof Error ? error.message : String(error);
-    process.stderr.write(`${message}\n`);
+    process.stderr.write(`${explain(error)}\n`);
     if (process.env["RIGSHEET_DEBUG"] && error instanceof Error) console.error(error);
     process.exitCode = 1;
   }
+}
+
+/**
+ * The port that is named, or any free one for 0.
+ *
+ * @throws an Error in plain words where the text is no port.
+ */
+export function readPort(written: string): number {
+  const port = /^\d{1,5}$/.test(written) ? Number(written) : Number.NaN;
+  if (port <= 65_535) return port;
+  throw new Error(`The port is "${written}"; write a whole number from 1 to 65535, such as --port 4321.`);
 }

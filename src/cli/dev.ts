@@ -1,5 +1,5 @@
 import { dev } from "astro";
-import { type CommonOptions, makeCommand, ROOT, run, surroundingsOf } from "./command.ts";
+import { type CommonOptions, makeCommand, ROOT, readPort, run, surroundingsOf } from "./command.ts";
 import { SHOWN_OPENLY } from "../site/shown-openly.ts";
 import { readChecked } from "./read-checked.ts";
 
@@ -9,6 +9,7 @@ await run(
   makeCommand("dev", "Shows the site while you write; a page changes when its file is saved.")
     .option("--port <number>", "port of this computer", "4321")
     .action(async (options: Options) => {
+      const port = readPort(options.port);
       const surroundings = surroundingsOf(options);
       tellFaults(() => readChecked(surroundings, (text) => process.stderr.write(`${text}\n`)));
       Object.assign(process.env, {
@@ -18,7 +19,7 @@ await run(
         ASTRO_TELEMETRY_DISABLED: "1",
         ASTRO_DEV_BACKGROUND: "0",
       });
-      const server = await dev({ root: ROOT, logLevel: "warn", server: { port: Number(options.port) } });
+      const server = await dev({ root: ROOT, logLevel: "warn", server: { host: "localhost", port } });
       console.log(
         `Pages are shown unlocked, to you alone: http://localhost:${server.address.port}${surroundings.base}`,
       );

@@ -1,5 +1,5 @@
 import { resolve } from "node:path";
-import { makeCommand, ROOT, run, surroundingsOf, type CommonOptions } from "./command.ts";
+import { makeCommand, ROOT, readPort, run, surroundingsOf, type CommonOptions } from "./command.ts";
 import { serveFolder } from "../site/serve-folder.ts";
 
 type Options = CommonOptions & { readonly port: string; readonly out: string };
@@ -10,7 +10,7 @@ await run(
     .option("--out <folder>", "folder of the site", "dist")
     .action(async (options: Options) => {
       const { base } = surroundingsOf(options);
-      const { address } = await serveFolder(resolve(ROOT, options.out), base, Number(options.port));
+      const { address } = await serveFolder(resolve(ROOT, options.out), base, readPort(options.port));
       console.log(`The site as it was built: ${address}${base}`);
       console.log(`Links that open its pages here: RIGSHEET_SITE=${address} npm run links`);
       console.log("Stop with Ctrl-C.");

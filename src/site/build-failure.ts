@@ -1,4 +1,5 @@
 import { existsSync } from "node:fs";
+import { explain } from "./explain.ts";
 import { hasCode } from "./has-code.ts";
 
 /** Raised when a build cannot be made; the message is for a person, and the earlier site is as it was. */
@@ -8,20 +9,11 @@ export class BuildFailure extends Error {}
 export function explainFailure(error: unknown, target: string): BuildFailure {
   if (error instanceof BuildFailure) return error;
   const left = existsSync(target) ? " What was built before is as it was." : "";
-  const message = error instanceof Error ? error.message : String(error);
-  if (hasCode(error, "ENOSPC")) {
-    return new BuildFailure(
-      `The disk is full, so the site could not be written.${left} Make room and build again.`,
-    );
-  }
-  if (["EACCES", "EPERM", "EROFS"].some((code) => hasCode(error, code))) {
-    return new BuildFailure(`A file or folder may not be written: ${message}.${left}`);
-  }
   if (hasCode(error, "EBUSY")) {
     return new BuildFailure(
       `${target} cannot be replaced as a whole: another disk is mounted there, or a program has it open. ` +
         `Close that program, or put the site into a folder inside it with --out.${left}`,
     );
   }
-  return new BuildFailure(`${message}${left}`, { cause: error });
+  return new BuildFailure(`${explain(error)}${left}`, { cause: error });
 }

@@ -1,6 +1,7 @@
 import { linkSync, mkdirSync, readFileSync, renameSync, rmSync } from "node:fs";
 import { dirname } from "node:path";
 import { hasCode } from "./has-code.ts";
+import { processAge } from "./process-age.ts";
 import { writeOnce } from "./write-once.ts";
 
 /** Someone who is building: a process of this computer, and when it began, because numbers come again. */
@@ -48,8 +49,14 @@ function moveAway(file: string): boolean {
 function isHeld(file: string): boolean {
   const holder = readHolder(file);
   if (holder?.pid === self.pid) return holder.began === self.began;
-  return isRunning(holder?.pid);
+  if (!holder || !isRunning(holder.pid)) return false;
+  const age = processAge(holder.pid);
+  // Numbers of processes come again: one that began after the lock was taken is another.
+  return age === undefined || Date.now() / 1000 - age < holder.began / 1000 + SECONDS_APART;
 }
+
+/** How far the two clocks that tell when a process began may lie apart. */
+const SECONDS_APART = 10;
 
 function readHolder(file: string): Holder | undefined {
   try {

@@ -10,16 +10,15 @@ describe("a build that failed", () => {
   it("says that the disk is full, however deep that was found", () => {
     const full = new Error("could not write", { cause: withCode("ENOSPC", "write") });
     expect(explainFailure(full, there).message).toBe(
-      "The disk is full, so the site could not be written. What was built before is as it was. Make room and build again.",
+      "The disk is full. Make room and try again. What was built before is as it was.",
     );
-    expect(explainFailure(full, nowhere).message).toBe(
-      "The disk is full, so the site could not be written. Make room and build again.",
-    );
+    expect(explainFailure(full, nowhere).message).toBe("The disk is full. Make room and try again.");
   });
 
   it("says which file or folder may not be written", () => {
-    expect(explainFailure(withCode("EACCES", "permission denied, mkdir '/dist'"), nowhere).message).toBe(
-      "A file or folder may not be written: permission denied, mkdir '/dist'.",
+    const refused = Object.assign(withCode("EACCES", "permission denied, mkdir '/dist'"), { path: "/dist" });
+    expect(explainFailure(refused, nowhere).message).toBe(
+      "/dist may not be read or written. Give yourself the right to it, or name another folder.",
     );
   });
 
