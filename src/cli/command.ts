@@ -1,5 +1,6 @@
 import { fileURLToPath } from "node:url";
 import { Command } from "commander";
+import { visibleText } from "../models/visible-text.ts";
 import { explain } from "../site/explain.ts";
 import { readSurroundings, type Surroundings, today } from "../site/surroundings.ts";
 
@@ -40,7 +41,7 @@ export async function run(command: Command): Promise<void> {
   try {
     await command.parseAsync();
   } catch (error) {
-    process.stderr.write(`${explain(error)}\n`);
+    process.stderr.write(`${visibleText(explain(error))}\n`);
     if (process.env["RIGSHEET_DEBUG"] && error instanceof Error) console.error(error);
     process.exitCode = 1;
   }

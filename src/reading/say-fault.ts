@@ -1,3 +1,4 @@
+import { visibleText } from "../models/visible-text.ts";
 import type { Fault } from "../models/fault.ts";
 
 const KIND = { fault: "Fault", question: "Question", notice: "Notice" } as const;
@@ -16,7 +17,7 @@ export function sayFault(fault: Fault): string {
     fault.nearest === undefined ? undefined : `  nearest  ${fault.nearest}`,
     `  ${fault.severity === "notice" ? "to know " : "to do   "} ${fault.remedy}`,
   ];
-  return lines.filter((line) => line !== undefined).join("\n");
+  return visibleText(lines.filter((line) => line !== undefined).join("\n"));
 }
 
 /** All faults in the order of files and lines, with a first line that counts them. */

@@ -27,14 +27,9 @@ import { gymName } from "../fields/gym-name.ts";
 import type { CoachWord } from "../../models/coach-word.ts";
 import { coachWordFields, coachWordOf } from "../fields/coach-word-field.ts";
 import { known, listField } from "../fields/list-field.ts";
-import {
-  bodyMassField,
-  heightField,
-  numberField,
-  quantityField,
-  timeField,
-  yesNoField,
-} from "../fields/quantity-field.ts";
+import { bodyMassField, heightField, quantityField, yesNoField } from "../fields/quantity-field.ts";
+import { boundedField, warmUpField } from "../fields/bounded-field.ts";
+import { WBGT } from "../quantities/plausible.ts";
 import { nameField, textField } from "../fields/text-field.ts";
 import { wordField } from "../fields/word-field.ts";
 
@@ -134,10 +129,12 @@ export const profileFields = (context: AthleteContext) => ({
     .describe(writtenPreferences.description ?? "")
     .meta({ alsoCalled: ["preferences", "variants", "styles"] }),
   gym: known(gymName(context.gyms)).describe("the gym, by the name of its file in content/gyms"),
-  "warm up": known(timeField).describe("time at hand for warming up: `40 min`"),
+  "warm up": known(warmUpField).describe("time at hand for warming up: `40 min`"),
   heat: z
     .strictObject({
-      wbgt: numberField.describe("wet bulb globe temperature expected, degrees Celsius: `28`"),
+      wbgt: boundedField(WBGT, "a wet bulb globe temperature in degrees Celsius").describe(
+        "wet bulb globe temperature expected, degrees Celsius: `28`",
+      ),
       acclimatised: yesNoField
         .default(false)
         .describe("whether the athlete is used to such heat: `yes` or `no`"),

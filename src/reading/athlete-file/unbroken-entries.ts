@@ -1,10 +1,12 @@
 import * as z from "zod";
 import type { UnbrokenBest } from "../../models/athlete.ts";
+import type { Movement } from "../../models/movement.ts";
 import { answerWord } from "../quantities/answer-word.ts";
 import { readCount } from "../quantities/count.ts";
 import { readLength } from "../quantities/length.ts";
 import { readMass } from "../quantities/mass.ts";
-import { reject, take, type Reading } from "../quantities/reading.ts";
+import { ask, reject, take, type Reading } from "../quantities/reading.ts";
+import { UNBROKEN_OVER_ELITE } from "../quantities/plausible.ts";
 import { inMetres, type Mass } from "../../models/quantity.ts";
 import { tellRefusal } from "../yaml/refuse.ts";
 import { tellReading } from "../fields/take-reading.ts";
@@ -51,11 +53,37 @@ export function readUnbroken(
       });
     }
     if (word !== undefined || text === null) continue;
-    const set = readSet(text, movement?.counts.includes("metres") === true);
+    const set = plausibleSet(
+      readSet(text.replace(CHECKED, ""), movement?.counts.includes("metres") === true),
+      text,
+      movement,
+    );
     tellReading(ctx, set, { path: [name] });
     if (set.ok && movement) unbroken.push({ movement: movement.id, ...set.value });
   }
   return { unbroken, cannot };
+}
+
+const CHECKED = /\s*checked$/i;
+/** Where the best do fewer, a few more are no wonder. */
+const LEAST_BEST = 10;
+
+/** Asks about a set longer than the best do, and refuses one that nobody does; `checked` behind it keeps what is rare. */
+function plausibleSet(set: Reading<Set>, text: string, movement: Movement | undefined): Reading<Set> {
+  const known = movement?.pace.unbroken.elite;
+  const best = known === undefined ? undefined : Math.max(known, LEAST_BEST);
+  if (!set.ok || best === undefined || set.value.load !== undefined || !movement?.counts.includes("reps"))
+    return set;
+  const { reps } = set.value;
+  const most = Math.round(best * UNBROKEN_OVER_ELITE.usual);
+  if (reps <= most) return set;
+  const allowed = `a whole number up to ${most}`;
+  if (reps > best * UNBROKEN_OVER_ELITE.possible) {
+    return reject(`nobody has done ${reps} without a break`, allowed);
+  }
+  return CHECKED.test(text)
+    ? set
+    : ask(`${reps} without a break is more than the best do`, [`${text.trim()} checked`], allowed);
 }
 
 type Set = { readonly reps: number; readonly load?: Mass };

@@ -84,7 +84,19 @@ const nameKey = (name: string): string =>
     .normalize("NFC")
     .replace(/[^\p{L}\p{M}\p{N}()]+/gu, "");
 
-/** A division that is nearly one of a workout's is a slip; one of another kind is planned in the nearest by sex. */
+/** The division of men or of women, by the athlete's sex or by a letter such as that of `F` or `M35`. */
+function meantBySex(division: string, sex: Athlete["sex"], divisions: readonly string[]): string | undefined {
+  const letter = /^[fw]\s*\d*\+?$/i.test(division)
+    ? "female"
+    : /^m\s*\d*\+?$/i.test(division)
+      ? "male"
+      : undefined;
+  const meant = letter ?? sex;
+  if (meant === undefined) return undefined;
+  return divisions.find((name) => name.toLowerCase() === (meant === "female" ? "women" : "men"));
+}
+
+/** A division no workout has is asked about, unless it says men or women, as whom it is planned then. */
 function divisionsMisspelled(
   athletes: readonly AthleteOfFile[],
   workouts: readonly Workout[],
@@ -94,19 +106,23 @@ function divisionsMisspelled(
     const { division } = each.athlete;
     if (division === undefined || divisions.some((name) => name.toLowerCase() === division.toLowerCase()))
       return [];
-    const nearest = nearestName(division, divisions);
-    if (nearest === undefined || nearest.split(" ").length !== division.split(" ").length) return [];
-    const problem = "no workout has a division of this name";
-    const allowed = divisions.join(", ");
-    const remedy = `Write \`${nearest}\`.`;
+    const near = nearestName(division, divisions);
+    const isSlip = near !== undefined && near.split(" ").length === division.split(" ").length;
+    // A division of its own that says men or women is planned as theirs.
+    if (
+      divisions.length === 0 ||
+      (!isSlip && /\b(?:wo)?men\b|\b(?:fe)?male\b|\b(?:boys|girls)\b/i.test(division))
+    )
+      return [];
+    const nearest = isSlip ? near : meantBySex(division, each.athlete.sex, divisions);
     return [
       {
         place: placeIn(each, "division"),
         found: division,
-        problem,
-        allowed,
-        nearest,
-        remedy,
+        problem: "no workout has a division of this name",
+        allowed: divisions.join(", "),
+        ...(nearest === undefined ? {} : { nearest }),
+        remedy: nearest === undefined ? "Write one of the divisions allowed." : `Write \`${nearest}\`.`,
         severity: "question",
       },
     ];

@@ -1,9 +1,12 @@
 import * as z from "zod";
+import { mendedEncoding } from "./mended-encoding.ts";
 import { refuse } from "../yaml/refuse.ts";
 
 /** Marks that turn the direction of what follows; a name needs none, and they would turn the numbers beside it. */
 const STEERING = /[\u200E\u200F\u202A-\u202E\u2066-\u2069\uFEFF]/g;
 const CONTROLS = /\p{Cc}/u;
+/** What takes no ink: control and format signs, spaces, marks alone, and fillers that count as letters. */
+const UNSEEN = /[\p{C}\p{Z}\p{M}\u115F\u1160\u2800\u3164\uFFA0]/gu;
 const LONGEST_NAME = 80;
 
 /** Words of a person, kept as they are but for spaces around them. */
@@ -13,7 +16,23 @@ export const textField = z.string().transform((text) => text.normalize("NFC").tr
 export const nameField = z.string().transform((text, ctx) => {
   const name = text.normalize("NFC").replace(STEERING, "").replace(/\s+/g, " ").trim();
   const allowed = "a name in any script";
-  if (name === "") return refuse(ctx, { problem: "the name is empty", allowed, remedy: "Write the name." });
+  if (name.replace(UNSEEN, "") === "") {
+    return refuse(ctx, {
+      problem: name === "" ? "the name is empty" : "nothing of the name can be seen",
+      allowed,
+      remedy: "Write the name.",
+    });
+  }
+  const mended = mendedEncoding(name);
+  if (mended !== undefined) {
+    return refuse(ctx, {
+      problem: "the name comes from another encoding of letters",
+      allowed,
+      nearest: mended,
+      remedy: `Write \`${mended}\`, and save tables as UTF-8.`,
+      severity: "question",
+    });
+  }
   if (CONTROLS.test(name)) {
     return refuse(ctx, {
       problem: "an invisible control sign stands in the name",

@@ -75,7 +75,7 @@ const earlySchema = z.strictObject({
 
 /** The front matter of `content/workouts/*.mdx`, as far as it does not need movements or divisions to be understood. */
 export const workoutSchema = z.strictObject({
-  title: textField.describe("what the workout is called"),
+  title: nameField.describe("what the workout is called"),
   summary: textField.optional().describe("a sentence on it for the general page"),
   competition: textField
     .optional()

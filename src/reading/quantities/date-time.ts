@@ -1,7 +1,7 @@
 import { Temporal } from "temporal-polyfill";
 import { readDate, type DateOrder } from "./date.ts";
 import { plainText } from "./plain-text.ts";
-import { ask, reject, take, type Reading, type Told } from "./reading.ts";
+import { ask, askFor, reject, take, type Reading, type Told } from "./reading.ts";
 
 /** Local date and time as `2026-11-28T18:40`, with its time zone where one was written. */
 export type LocalDateTime = { readonly at: string; readonly zone?: string };
@@ -25,7 +25,10 @@ export function readDateTime(text: string, order?: DateOrder): Reading<LocalDate
       ? reject("the date is missing", ALLOWED)
       : reject("this is not a date with a time", ALLOWED);
   }
-  const date = readDate((match[1] ?? "").trim().replace(/,$/, ""), order);
+  const before = (match[1] ?? "").trim().replace(/,$/, "");
+  const open = unsettled(before);
+  if (open) return open;
+  const date = readDate(before, order);
   const time = timeOfDay(
     Number(match[2]),
     Number(match[3] ?? "0"),
@@ -45,6 +48,25 @@ export function readDateTime(text: string, order?: DateOrder): Reading<LocalDate
   const readAs = zone === undefined ? `${date.value} ${time}` : `${date.value} ${time} ${zone}`;
   const told: Told | undefined = date.told && { problem: date.told.problem, readAs };
   return take({ at, ...(zone === undefined ? {} : { zone }) }, false, told);
+}
+
+/** Words before a time that leave open when it is, or another time there. */
+function unsettled(before: string): Reading<never> | undefined {
+  if (
+    /^(?:from|since|after|before|by|until|about|around|not|between|either)\b|\b(?:from|after|before|by|until|about|around|not|between|or|and|to)$/i.test(
+      before,
+    ) ||
+    /[~<>≈]/.test(before)
+  ) {
+    return askFor("this does not say one time at which to start", ALLOWED, "Write the one time to plan for.");
+  }
+  return /\d[:h]\d\d/.test(before)
+    ? askFor(
+        "more than one time stands here",
+        ALLOWED,
+        "Write the one time to plan for; several tries go into a list: `[..., ...]`.",
+      )
+    : undefined;
 }
 
 function timeOfDay(hour: number, minute: number, half: string | undefined): string | undefined {

@@ -7,7 +7,7 @@ import { ask, askFor, reject, take, type NotTaken, type Reading } from "./readin
 export type DateOrder = "day-first" | "month-first";
 
 const ALLOWED = "a date such as `2026-11-28`";
-const YEARS = [1950, 2100] as const;
+const YEARS = [1950, 2040] as const;
 /** Spreadsheets count days from here (their day 0, 29 February 1900 included as they do). */
 const SERIAL_ZERO = "1899-12-30";
 const SERIALS = [20_000, 80_000] as const;
@@ -23,7 +23,9 @@ export function readDate(text: string, order?: DateOrder): Reading<string> {
     "",
   );
   const iso =
-    /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})(?:[T ].*)?$/.exec(plain) ?? /^(\d{4})(\d\d)(\d\d)$/.exec(plain);
+    /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})(?:[T ]\d\d?:\d\d(?::\d\d(?:\.\d+)?)?(?:Z|[+-]\d\d:?\d\d)?)?$/.exec(
+      plain,
+    ) ?? /^(\d{4})(\d\d)(\d\d)$/.exec(plain);
   if (iso) return ofNumbers(Number(iso[1]), Number(iso[2]), Number(iso[3]));
   const numbers = /^(\d{1,2})[-/. ]+(\d{1,2})[-/. ]+(\d{4}|\d\d)$/.exec(plain);
   if (numbers) return readNumbers(Number(numbers[1]), Number(numbers[2]), yearOf(numbers[3] ?? ""), order);

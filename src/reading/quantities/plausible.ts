@@ -18,6 +18,25 @@ export const BODY_MASS: Bounds = {
   confidence: "judgement",
 };
 
+/** Wet bulb globe temperature, degrees Celsius: what is forecast where people train, frost included. */
+export const WBGT: Bounds = {
+  usual: [-5, 36],
+  possible: [-20, 42],
+  source: "the range of the index over inhabited places, with room",
+  confidence: "judgement",
+};
+
+/** Minutes at hand for warming up. */
+export const WARM_UP_MINUTES: Bounds = {
+  usual: [3, 90],
+  possible: [1, 180],
+  source: "from none at all to a whole session",
+  confidence: "judgement",
+};
+
+/** Longest set without stopping over the longest that is usual for the best: asked about, and refused. */
+export const UNBROKEN_OVER_ELITE = { usual: 3, possible: 12 } as const;
+
 /** Height in metres. */
 export const HEIGHT: Bounds = {
   usual: [1.4, 2.15],

@@ -62,7 +62,7 @@ describe("the settings file", () => {
   it("tells a number the model does not have, with the nearest, and one no plan can be made with", () => {
     expect(tellFaults(read("overrides:", "  openerChanse: 0.9", "  openerChance: 90"))).toEqual([
       lines(
-        "line 2, column 3: Fault",
+        "2:3: Fault",
         "found    openerChanse",
         "wrong    the model has no number of this name",
         "allowed  the names that `npm run model` prints",
@@ -70,7 +70,7 @@ describe("the settings file", () => {
         "to do    Write `openerChance`, or leave it out.",
       ),
       lines(
-        "line 3, column 17: Fault",
+        "3:17: Fault",
         "found    90",
         "wrong    no plan can be made with this number",
         "allowed  0.1 to 0.99",
