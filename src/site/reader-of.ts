@@ -1,6 +1,5 @@
 import type { Reader } from "../components/reader.ts";
-import { bestLift } from "../compute/capacity/best-lift.ts";
-import { chooseBar, nearestLoad } from "../compute/lifting/plates.ts";
+import { loadsAtShare } from "../compute/loads-at-share.ts";
 import type { Athlete } from "../models/athlete.ts";
 import type { Data } from "../models/data.ts";
 import { movementFinder } from "../reading/names/find-movement.ts";
@@ -8,8 +7,7 @@ import type { Plan } from "../models/plan/plan.ts";
 
 /** The reader of a coach's text for whom there is a plan: what the words in the text need to know of them. */
 export function readerOf(athlete: Athlete, plan: Plan, data: Data): Reader & { readonly kind: "one" } {
-  const { movements } = data.library;
-  const gym = data.gyms.get(plan.gym.id);
+  const workout = data.workouts.find(({ id }) => id === plan.workout.id);
   const held = athlete.limits.filter(({ until }) => until === undefined || until >= plan.date);
   return {
     kind: "one",
@@ -21,18 +19,7 @@ export function readerOf(athlete: Athlete, plan: Plan, data: Data): Reader & { r
       ...(condition ? [condition] : []),
       ...avoid,
     ]),
-    loadAt: (id, share) => {
-      const movement = movements.get(id);
-      const best = movement && bestLift(athlete, movement, movements, plan.date, data.settings.overrides);
-      if (!best || !gym) return undefined;
-      return nearestLoad(
-        gym,
-        chooseBar(gym, athlete.sex),
-        best.kilograms * share,
-        "down",
-        data.settings.overrides,
-      );
-    },
+    loadAt: workout ? loadsAtShare(athlete, workout, data, plan.date) : () => undefined,
     movementNamed: namesIn(data),
   };
 }

@@ -29,11 +29,11 @@ const ask = async (path: string) => {
 
 describe("serving a site on this computer", () => {
   it("gives pages of folders, files by their type, and 404 for the rest", async () => {
-    expect(await ask("/gym/")).toEqual([200, "text/html; charset=utf-8", "home"]);
-    expect(await ask("/gym/b/AA/")).toEqual([200, "text/html; charset=utf-8", "locked"]);
+    expect(await ask("/gym/")).toEqual([200, "text/html;charset=utf-8", "home"]);
+    expect(await ask("/gym/b/AA/")).toEqual([200, "text/html;charset=utf-8", "locked"]);
     expect(await ask("/gym/b/AA/sheet-a4.bin")).toEqual([200, "application/octet-stream", "bytes"]);
     for (const path of ["/", "/gym/none", "/gym/b", "/gym/b/", "/gym/%E0%A4%", "/gym/%zz"]) {
-      expect(await ask(path)).toEqual([404, "text/html; charset=utf-8", "nothing"]);
+      expect(await ask(path)).toEqual([404, "text/html;charset=utf-8", "nothing"]);
     }
   });
 
