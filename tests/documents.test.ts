@@ -26,6 +26,14 @@ describe("the documents of the repository", () => {
   });
 });
 
+describe("DEVELOPERS.md", () => {
+  it("is read in one sitting: at most 120 lines", () => {
+    expect(readFileSync(`${root}/DEVELOPERS.md`, "utf8").trimEnd().split("\n").length).toBeLessThanOrEqual(
+      120,
+    );
+  });
+});
+
 describe("the check of documents", () => {
   const repository: Repository = {
     files: ["README.md", "package.json", "src/models/plan.ts", "content/workouts/first.mdx"],
