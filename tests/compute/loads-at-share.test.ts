@@ -3,6 +3,7 @@ import { loadsAtShare } from "../../src/compute/loads-at-share.ts";
 import { makePlan } from "../../src/compute/make-plan.ts";
 import type { Data } from "../../src/models/data.ts";
 import { demoData } from "../support/demo-data.ts";
+import { without } from "../support/without.ts";
 
 const demo = demoData();
 const athlete = demo.athletes.find(({ id }) => id === "zoe-quellmalz");
@@ -23,10 +24,8 @@ it("loads a share with the bar the plan uses, where a competition counts a 15 kg
 });
 
 it("has a number where the gym is only assumed", () => {
-  const { gym: _none, ...homeless } = athlete;
-  const { gym: _usual, ...settings } = demo.settings;
-  const data: Data = { ...demo, settings, gyms: new Map() };
-  const load = loadsAtShare(homeless, workout, data, date)("clean-and-jerk", 0.7);
+  const data: Data = { ...demo, settings: without(demo.settings, "gym"), gyms: new Map() };
+  const load = loadsAtShare(without(athlete, "gym"), workout, data, date)("clean-and-jerk", 0.7);
   // 70 % of 101 kg is 70.7 kg; a usual gym makes 70 kg below it.
   expect(load?.kilograms).toBe(70);
 });
