@@ -28,14 +28,26 @@ export function planLadder(
   const planned = ladderAt(task, mostWorth(task, options, constants), constants);
   const rows = planned.chosen.loads.length;
   if (rows === planned.problem.slots.length) return planned;
-  // The day allows no heavier load: the time of the attempts left over goes to the rests before.
-  const rested = ladderAt(
-    task,
-    slotsOf(task.today, attemptStarts(window, first, rows, constants), window),
-    constants,
-  );
+  const slotsFor = (count: number): readonly Slot[] =>
+    slotsOf(task.today, attemptStarts(window, first, count, constants), window);
+  // The day allows no heavier load: fewer steps than four are made smaller, and the time left over goes to the rests.
+  const wanted = Math.min(constants.breathKeeps, planned.problem.slots.length);
+  if (rows < wanted) {
+    const closer = ladderAt(withSteps(task, CLOSER), slotsFor(wanted), constants);
+    if (closer.chosen.loads.length === wanted) return closer;
+  }
+  const rested = ladderAt(task, slotsFor(rows), constants);
   return rested.chosen.loads.length === rows ? rested : planned;
 }
+
+/** Steps of a ladder that has little way to go, over the usual ones. */
+const CLOSER = 0.6;
+
+/** The same lift climbing by other steps; jumps that are set stay, and so does the rule that fits the steps. */
+const withSteps = (task: LiftingTask, times: number): LiftingTask => ({
+  ...task,
+  problem: { ...task.problem, steps: task.problem.steps.map((step) => times * step), gainWorthIt: 1 },
+});
 
 /** The attempts of one lift at moments that are settled. */
 export function ladderAt(
