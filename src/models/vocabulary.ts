@@ -99,6 +99,7 @@ export const MOVEMENT_KINDS = [
   "gymnastics",
   "bodyweight",
   "jump",
+  "rope",
   "erg",
   "run",
   "carry",

@@ -6,7 +6,7 @@ export function plainCapacity(
   tasks: Readonly<Record<string, Partial<MovementCapacity> & { readonly sustainable: number }>>,
   more: Partial<Omit<Capacity, "of">> = {},
 ): Capacity {
-  return {
+  const capacity: Capacity = {
     level: "regular",
     sex: "male",
     recoverySpeed: 1,
@@ -31,5 +31,23 @@ export function plainCapacity(
         ...own,
       };
     },
+    slowedBy: (factor) =>
+      factor === 1
+        ? capacity
+        : plainCapacity(
+            Object.fromEntries(
+              Object.entries(tasks).map(([id, own]) => [
+                id,
+                {
+                  ...own,
+                  sustainable: own.sustainable * factor,
+                  fastest: (own.fastest ?? own.sustainable / 3) * Math.sqrt(factor),
+                  unbroken: (own.unbroken ?? Number.POSITIVE_INFINITY) / factor,
+                },
+              ]),
+            ),
+            more,
+          ),
   };
+  return capacity;
 }

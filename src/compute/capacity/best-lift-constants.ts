@@ -230,4 +230,12 @@ export const BEST_LIFT_CONSTANTS = {
     source: "no measurement found",
     confidence: "judgement",
   },
+  femaleShareOfTypicalSnatch: {
+    value: 0.76,
+    unit: "share",
+    range: [0.3, 1],
+    does: "the same of a barbell caught overhead in one motion",
+    source: "fitted to open results of a qualifier with rising snatches",
+    confidence: "judgement",
+  },
 } as const satisfies ModelConstants;

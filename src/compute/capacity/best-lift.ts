@@ -189,9 +189,11 @@ function scaled(best: BestLift, of: Movement, ratio: number, ratioError: number)
 function fromLevel(athlete: Athlete, movement: Movement, constants: Constants): BestLift | undefined {
   const typical = movement.loading?.typical[athlete.level];
   if (typical === undefined) return undefined;
-  const { femaleShareOfTypical, levelError } = constants;
+  const { femaleShareOfTypical, femaleShareOfTypicalSnatch, levelError } = constants;
+  const isSnatch = movement.kind === "barbell" && hasOverheadCatch(movement);
+  const female = isSnatch ? femaleShareOfTypicalSnatch : femaleShareOfTypical;
   const mass = bodyMassOf(athlete, constants);
-  const value = mass.kilograms * typical * bySex({ female: femaleShareOfTypical, male: 1 }, athlete.sex);
+  const value = mass.kilograms * typical * bySex({ female, male: 1 }, athlete.sex);
   const error = Math.hypot(levelError, mass.error);
   return {
     kilograms: kilograms(value),

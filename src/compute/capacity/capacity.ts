@@ -1,17 +1,18 @@
 import type { Athlete, IsoDate } from "../../models/athlete.ts";
 import type { Movement } from "../../models/movement.ts";
+import { kilograms } from "../../models/quantity.ts";
 import { rulesFor } from "../motion/rules.ts";
 import { withOverrides } from "../overrides/with-overrides.ts";
 import { carriedOver } from "./carried-over.ts";
 import { BODY_MASS_CONSTANTS } from "./body-mass-constants.ts";
-import { CAPACITY_CONSTANTS } from "./constants.ts";
+import { CAPACITY_CONSTANTS, type CapacityConstants } from "./constants.ts";
 import { fitMovement, type MovementFit, type Subject } from "./fit-movement.ts";
 import type { Capacity, MovementCapacity, NoCapacity, Task } from "../motion/movement-capacity.ts";
-import { repeatSeconds } from "./load-effect.ts";
+import { musclesAtTask } from "./fit-muscles.ts";
 import { hasSets, isHeld } from "./reference-pace.ts";
 import { sharedReserve } from "./shared-reserve.ts";
 import { usualPlans } from "./sustainable-work.ts";
-import { type LiftOf, taskFactor } from "./task-factor.ts";
+import { type LiftOf, type TaskFactor, taskFactor } from "./task-factor.ts";
 
 /** What the capacity of an athlete is computed from. */
 export type CapacityInput = {
@@ -56,13 +57,49 @@ export function capacityOf({ athlete, movements, date, liftOf, overrides = {} }:
     }
     return fits.get(key);
   };
+  const at = (factor: number): Capacity => {
+    const slowed: Subject =
+      factor === 1 ? subject : { ...subject, liftOf: slowedLift(subject.liftOf, athlete, factor) };
+    return {
+      level,
+      ...(sex === undefined ? {} : { sex }),
+      recoverySpeed,
+      reserve: reserve.seconds,
+      reserveError: reserve.error,
+      of: (task) => {
+        if (task.unit === "seconds") return asHold(task);
+        const believed = capacityOfTask(subject, task, fitOf(task));
+        return factor === 1 || "missing" in believed
+          ? believed
+          : slowedTask(believed, capacityOfTask(slowed, task, fitOf(task)), factor);
+      },
+      slowedBy: at,
+    };
+  };
+  return at(1);
+}
+
+/** The athlete's best lifts divided by a factor; those typical of the level stay. */
+const slowedLift =
+  (liftOf: LiftOf, athlete: Athlete, factor: number): LiftOf =>
+  (of, movement) => {
+    const best = liftOf(of, movement);
+    return best && of === athlete ? { ...best, kilograms: kilograms(best.kilograms / factor) } : best;
+  };
+
+/** A task of a slowed athlete. What is believed to be possible stays so: a load does not become a wall by a doubt. */
+function slowedTask(
+  { possible }: MovementCapacity,
+  slowed: MovementCapacity | NoCapacity,
+  factor: number,
+): MovementCapacity | NoCapacity {
+  if ("missing" in slowed) return slowed;
   return {
-    level,
-    ...(sex === undefined ? {} : { sex }),
-    recoverySpeed,
-    reserve: reserve.seconds,
-    reserveError: reserve.error,
-    of: (task) => (task.unit === "seconds" ? asHold(task) : capacityOfTask(subject, task, fitOf(task))),
+    ...slowed,
+    sustainable: slowed.sustainable * factor,
+    fastest: slowed.fastest * Math.sqrt(factor),
+    unbroken: Math.max(1, slowed.unbroken / factor),
+    possible,
   };
 }
 
@@ -72,8 +109,9 @@ function remembered(liftOf: LiftOf, athlete: Athlete): LiftOf {
   const typical = new Map<string, ReturnType<LiftOf>>();
   return (of, movement) => {
     const known = of === athlete ? own : typical;
-    if (!known.has(movement.id)) known.set(movement.id, liftOf(of, movement));
-    return known.get(movement.id);
+    const key = `${movement.id}|${of.sex ?? ""}`;
+    if (!known.has(key)) known.set(key, liftOf(of, movement));
+    return known.get(key);
   };
 }
 
@@ -91,21 +129,18 @@ function capacityOfTask(
     };
   }
   const factor = taskFactor(athlete, sex, task, load, liftOf, constants);
-  const { best, loadShare } = factor;
-  const tested = best?.basis === "tested" || best?.basis === "estimated";
-  const heaviest = best && (tested ? best.kilograms : best.kilograms + constants.liftDoubt * best.spread);
-  const liftable = load === undefined || heaviest === undefined || load <= heaviest;
+  const { loadShare } = factor;
+  const liftable = load === undefined || load <= heaviestOf(factor, constants);
   const offReference = 0.25 * Math.abs(Math.log(factor.rate));
   return {
     // A lift near the best is not repeated at the pace of lighter ones, however strong the lungs.
-    sustainable: Math.max(fit.sustainable * factor.rate, repeatSeconds(movement, loadShare)),
+    sustainable: fit.sustainable * factor.rate,
     fastest: fit.fastest * factor.cycle,
     kappa: fit.kappa,
     reach: fit.reach,
-    unbroken: hasSets(movement)
-      ? Math.max(constants.unbrokenLeast, fit.muscles.unbroken * factor.unbroken)
-      : Number.POSITIVE_INFINITY,
-    muscleRecovery: fit.muscles.muscleRecovery,
+    ...(hasSets(movement)
+      ? musclesAtTask(fit.muscles, factor, constants)
+      : { unbroken: Number.POSITIVE_INFINITY, muscleRecovery: fit.muscles.muscleRecovery }),
     held: isHeld(movement),
     possible: liftable && !athlete.cannot.includes(movement.id),
     ...(loadShare === undefined ? {} : { loadShare }),
@@ -114,6 +149,17 @@ function capacityOfTask(
     from: fit.from,
     byDuration: fit.byDuration,
   };
+}
+
+/**
+ * The heaviest load that can be worked with: a tested best; of a guessed one a little less, but of a guess from the level never less than
+ * the load its reference pace is meant for.
+ */
+function heaviestOf({ best, usualLoad = 0 }: TaskFactor, { loadShareWall }: CapacityConstants): number {
+  if (best === undefined) return Number.POSITIVE_INFINITY;
+  if (best.basis === "tested" || best.basis === "estimated") return best.kilograms;
+  const guessed = loadShareWall * best.kilograms;
+  return best.basis === "level" ? Math.max(guessed, usualLoad) : guessed;
 }
 
 /** A movement held for a time: the time is given, so nothing about it can be fast or slow. */

@@ -12,6 +12,20 @@ export const CAPACITY_CONSTANTS = {
       "W' over critical power of 18 rowers about 49 s (Cheng et al. 2012); a hard 3-minute workout of this kind is 38 % anaerobic (Rios et al. 2024), which is more",
     confidence: "judgement",
   },
+  reserveElite: {
+    value: 1.1,
+    unit: "factor",
+    does: "reserve of elite over the usual one",
+    source: "fitted to best times of the best twentieth in work of two to five minutes (1.0 to 1.15)",
+    confidence: "judgement",
+  },
+  reachGymnastics: {
+    value: 1.4,
+    unit: "factor",
+    does: "how much of the reserve work on bar, rings and wall reaches where own efforts do not say it",
+    source: "fitted likewise",
+    confidence: "judgement",
+  },
   reserveShortest: {
     value: 25,
     unit: "seconds",
@@ -89,6 +103,15 @@ export const CAPACITY_CONSTANTS = {
     source: "no measurement found",
     confidence: "judgement",
   },
+  loadWithoutBest: {
+    value: 0.3,
+    unit: "exponent",
+    range: [0, 2],
+    does: "power of load over reference load by which that share grows where no best lift is meaningful",
+    source:
+      "open results of a race with two weights of each station: doubling a bag or a sled costs little more than the work of it",
+    confidence: "judgement",
+  },
   loadShareMost: {
     value: 0.97,
     unit: "share",
@@ -111,14 +134,6 @@ export const CAPACITY_CONSTANTS = {
     source: "no measurement found",
     confidence: "judgement",
   },
-  liftDoubt: {
-    value: 0.3,
-    unit: "spreads",
-    range: [0, 3],
-    does: "spreads over a best lift that was not tested up to which a load is still planned as possible",
-    source: "no measurement found",
-    confidence: "judgement",
-  },
   repeatedShare: {
     value: 0.85,
     unit: "share",
@@ -128,12 +143,62 @@ export const CAPACITY_CONSTANTS = {
     confidence: "judgement",
   },
   unbrokenLeast: {
-    value: 2,
+    value: 1.15,
     unit: "reps",
-    range: [1, 20],
-    does: "shortest best set believed of a movement that can be done",
+    range: [1.01, 20],
+    does: "units of a set that a load under the best lift always allows",
     source:
-      "a muscle does not need to be fully fresh for one more single: a true single was repeated after a minute by 13 of 17 (Matuszak et al. 2003)",
+      "a single does not need fully fresh muscles: a true one was repeated after a minute by 13 of 17 (Matuszak et al. 2003)",
+    confidence: "judgement",
+  },
+  rhythmMiddle: {
+    value: 0.65,
+    unit: "share",
+    range: [0.3, 0.95],
+    does: "share of the best lift at which broken work is half way from touch-and-go to singles",
+    source:
+      "fitted to open results of qualifiers and of a race by place in the field with loads of 40 to 95 % (0.64 to 0.66 do as well)",
+    confidence: "judgement",
+  },
+  rhythmWidth: {
+    value: 0.12,
+    unit: "share",
+    range: [0.02, 0.5],
+    does: "how gradual that is, in shares of the best lift",
+    source:
+      "fitted to open results of qualifiers and of a race by place in the field (0.105 to 0.125 do as well)",
+    confidence: "judgement",
+  },
+  rhythmPower: {
+    value: 12,
+    unit: "exponent",
+    range: [2, 40],
+    does: "how steeply waits grow just under the best lift",
+    source: "fitted to open results of qualifiers and of a race by place in the field",
+    confidence: "judgement",
+  },
+  rhythmShareMost: {
+    value: 0.985,
+    unit: "share",
+    range: [0.8, 0.999],
+    does: "share of the best lift above which waits grow no more",
+    source: "no measurement found",
+    confidence: "judgement",
+  },
+  muscleRefillLeast: {
+    value: 0.02,
+    unit: "factor",
+    range: [0.001, 1],
+    does: "slowest refill of a muscle between heavy singles, over the two-phase law",
+    source: "no measurement found",
+    confidence: "judgement",
+  },
+  loadShareWall: {
+    value: 0.97,
+    unit: "share",
+    range: [0.5, 1.5],
+    does: "share of a best lift guessed from a level or another lift from which on a load is a wall",
+    source: "fitted to where open fields stop before a load (0.94 to 1)",
     confidence: "judgement",
   },
   wornCost: {
@@ -235,6 +300,13 @@ export const CAPACITY_CONSTANTS = {
     source: "no measurement found",
     confidence: "judgement",
   },
+  centralLightBar: {
+    value: 0.25,
+    unit: "share",
+    does: "share of that which a bar loses whose reference load is lifted in singles; a light one costs lungs more than muscles",
+    source: "fitted to open results of qualifiers and of a race by place in the field (0.1 to 0.35)",
+    confidence: "judgement",
+  },
   centralOfSets: {
     value: 0.9,
     unit: "share",
@@ -268,6 +340,14 @@ export const CAPACITY_CONSTANTS = {
     does: "power with which running time grows with distance",
     source: "Riegel 1981",
     confidence: "published",
+  },
+  riegelShorter: {
+    value: 1.08,
+    unit: "exponent",
+    range: [1, 1.3],
+    does: "the same towards shorter runs",
+    source: "between Riegel's power and how best times over 400 and 800 m go together",
+    confidence: "judgement",
   },
   riegelShortest: {
     value: 210,

@@ -9,14 +9,14 @@ import type { CarriedOver } from "./carried-over.ts";
 import type { CapacityConstants } from "./constants.ts";
 import { convertKappa } from "./convert-pace.ts";
 import { type EffortPoint, fitRateAndReserve } from "./fit-effort.ts";
-import { fitMuscles, type MuscleFit, timeOfPoint } from "./fit-muscles.ts";
+import { type Doing, fitMuscles, type MuscleFit, timeOfPoint } from "./fit-muscles.ts";
 import type { CapacityBasis } from "../motion/movement-capacity.ts";
 import { type OwnEffort, ownEfforts } from "./own-efforts.ts";
 import { hasSets, isHeld, type Reference, referencePace, STEADY_SECONDS } from "./reference-pace.ts";
 import { riegelDistance } from "./riegel.ts";
 import { sayEfforts } from "./say-efforts.ts";
-import { sustainableWorkIn, type UsualPlan, usualWorkIn } from "./sustainable-work.ts";
-import { type LiftOf, type TaskFactor, taskFactor } from "./task-factor.ts";
+import { type Endurance, sustainableWorkIn, type UsualPlan, usualWorkIn } from "./sustainable-work.ts";
+import { AT_REFERENCE, type LiftOf, setOfMovement, type TaskFactor, taskFactor } from "./task-factor.ts";
 
 /** What is known of an athlete and the day, for fitting. */
 export type Subject = {
@@ -54,6 +54,17 @@ const MUSCLES_EXPLAIN = 0.985;
 /** The fastest cycle is at least this much faster than the mean pace of an own effort. */
 const FASTER_THAN_MEAN = 0.9;
 
+/** Everything one movement is fitted from. */
+type Fitting = {
+  readonly subject: Subject;
+  readonly movement: Movement;
+  readonly unit: AmountUnit;
+  readonly reference: Reference;
+  readonly own: readonly OwnEffort[];
+  readonly known: Known;
+  readonly points: readonly Point[];
+};
+
 /**
  * Fits one movement of one athlete: own efforts if there are any, else the reference of the level (held for twenty minutes) with what
  * carries over from other movements. The numbers are those with which the pacing's own simulation gives the efforts back:
@@ -73,47 +84,51 @@ export function fitMovement(
   const own = ownEfforts(athlete, movement, unit, date, constants);
   const known = own.length > 0 ? fromOwn(subject, movement, unit, own) : fromReference(reference, carried());
   const points = movement.kind === "run" ? alongRunningLaw(known.points, constants) : known.points;
+  const fitting: Fitting = { subject, movement, unit, reference, own, known, points };
   const kappa = convertKappa(movement, unit, reference.steady);
-  const reach = reachOf(own, kappa, rules);
-  const fastest = Math.min(
+  const reach = reachOf(movement, own, kappa, rules, constants);
+  const doing = { fastest: fastestOf(fitting), held: isHeld(movement) };
+  const central = centralShare(fitting);
+  const muscles = fitMuscles(points, unbrokenAtReference(fitting), central < 1, doing, rules, constants);
+  const { error, basis, from } = known;
+  const { fastest } = doing;
+  return {
+    ...sustainableOf(fitting, { kappa, reach }, doing, muscles, central),
+    ...{ fastest, kappa, reach, muscles, error, basis, from },
+  };
+}
+
+/** Quickest cycle at the reference load: the usual one, unless own efforts ask for a quicker one. */
+function fastestOf({ subject, movement, unit, reference, own, known }: Fitting): number {
+  return Math.min(
     reference.fastest * known.scale,
     ...own.map(
-      (effort) =>
-        (effort.time / effort.amount / factorAt(subject, movement, unit, effort.kilograms).cycle) *
-        FASTER_THAN_MEAN,
+      ({ time, amount, kilograms }) =>
+        (time / amount / factorAt(subject, movement, unit, kilograms).cycle) * FASTER_THAN_MEAN,
     ),
   );
-  const doing = { fastest, held: isHeld(movement) };
-  const central = hasSets(movement) && isHeld(movement) ? centralShare(movement, constants) : 1;
-  const muscles = fitMuscles(
-    points.map(({ amount, time, factor }) => ({
-      amount,
-      time,
-      cycle: factor.cycle,
-      unbroken: factor.unbroken,
-    })),
-    unbrokenAtReference(subject, movement, unit, reference),
-    central < 1,
-    doing,
-    rules,
-    constants,
-  );
+}
+
+/**
+ * The sustainable time that gives the points back, and by length what one number leaves over. Where the muscles explain a point, heart
+ * and lungs account for their share of it only.
+ */
+function sustainableOf(
+  { subject, own, known, points }: Fitting,
+  endurance: Omit<Endurance, "quickest">,
+  doing: Doing,
+  muscles: MuscleFit,
+  central: number,
+): Pick<MovementFit, "sustainable" | "byDuration"> {
+  const { rules, constants, usualPlan } = subject;
   const spread = spreadToPlanFor(rules, known.error);
-  const muscleTimes = points.map(({ factor, ...point }) =>
-    timeOfPoint(
-      { ...point, cycle: factor.cycle, unbroken: factor.unbroken },
-      muscles,
-      doing,
-      rules,
-      constants,
-    ),
-  );
+  const muscleTimes = points.map((point) => timeOfPoint(point, muscles, doing, rules, constants));
   const full = points.map(({ amount, time, factor }, i) => {
-    const quickest = Math.max(amount * fastest * factor.cycle, muscleTimes[i] ?? 0) / time;
+    const quickest = Math.max(amount * doing.fastest * factor.cycle, muscleTimes[i] ?? 0) / time;
     const work =
       own.length > 0
-        ? sustainableWorkIn(time, { kappa, reach, quickest: Math.min(0.99, quickest) }, rules, spread)
-        : usualWorkIn(time, { kappa, reach }, rules, spread, subject.usualPlan);
+        ? sustainableWorkIn(time, { ...endurance, quickest: Math.min(0.99, quickest) }, rules, spread)
+        : usualWorkIn(time, endurance, rules, spread, usualPlan);
     return work / (amount * factor.rate);
   });
   const level = Math.exp(weightedMean(full.map(Math.log), points));
@@ -125,13 +140,6 @@ export function fitMovement(
   const flat = factors.every((factor) => Math.abs(factor - 1) < 1e-3);
   return {
     sustainable,
-    fastest,
-    kappa,
-    reach,
-    muscles,
-    error: known.error,
-    basis: known.basis,
-    from: known.from,
     byDuration: flat ? { seconds: [], factors: [] } : { seconds: points.map(({ time }) => time), factors },
   };
 }
@@ -159,11 +167,10 @@ function fromOwn(subject: Subject, movement: Movement, unit: AmountUnit, own: re
 }
 
 function fromReference({ steady }: Reference, carried: CarriedOver): Known {
-  const factor: TaskFactor = { rate: 1, cycle: 1, unbroken: 1 };
   const amount = STEADY_SECONDS / (steady * carried.factor);
   const { error, basis, from } = carried;
   return {
-    points: [{ amount, time: STEADY_SECONDS, error, factor }],
+    points: [{ amount, time: STEADY_SECONDS, error, factor: AT_REFERENCE }],
     error,
     basis,
     from,
@@ -178,51 +185,69 @@ const factorAt = (
   kilograms: number | undefined,
 ): TaskFactor => taskFactor(athlete, sex, { movement, unit }, kilograms, liftOf, constants);
 
-/** One running result long enough is carried along Riegel's law inside its validity; several speak for themselves. */
+/**
+ * One running result is carried along a power law, towards longer work inside the validity of Riegel's; several speak for themselves.
+ */
 function alongRunningLaw(points: readonly Point[], constants: CapacityConstants): readonly Point[] {
   const [point, ...more] = points;
-  if (!point || more.length > 0 || point.time < constants.riegelShortest) return points;
+  if (!point || more.length > 0) return points;
+  const { riegelExponent, riegelShorter, riegelShortest, riegelLongest } = constants;
   const others = RUN_LENGTHS.filter(
-    (time) => Math.abs(time / point.time - 1) > 0.1 && time <= constants.riegelLongest,
+    (time) =>
+      Math.abs(time / point.time - 1) > 0.1 &&
+      (time < point.time || (point.time >= riegelShortest && time <= riegelLongest)),
   ).map((time) => ({
     ...point,
     time,
-    amount: riegelDistance(point.amount, point.time, time, constants.riegelExponent),
+    amount: riegelDistance(
+      point.amount,
+      point.time,
+      time,
+      time < point.time ? riegelShorter : riegelExponent,
+    ),
     // The law shapes the curve; the result itself keeps nearly all the weight.
     error: point.error * 3,
   }));
   return [point, ...others].sort((a, b) => a.time - b.time);
 }
 
-/** How much of the shared reserve a movement reaches, from two or more efforts at one load; 1 without them. */
-function reachOf(own: readonly OwnEffort[], kappa: number, rules: Rules): number {
+/** How much of the shared reserve a movement reaches, from two or more efforts at one load; the usual reach of its kind without them. */
+function reachOf(
+  { kind }: Movement,
+  own: readonly OwnEffort[],
+  kappa: number,
+  rules: Rules,
+  { reachGymnastics }: CapacityConstants,
+): number {
+  const usual = kind === "gymnastics" ? reachGymnastics : 1;
   const alike = own.filter(({ kilograms }) => kilograms === own[0]?.kilograms);
   const fit = alike.length > 1 ? fitRateAndReserve(alike) : undefined;
-  if (!fit) return 1;
+  if (!fit) return own.length > 0 ? 1 : usual;
   return Math.min(REACHES.most, Math.max(REACHES.least, (kappa * fit.reserve) / fit.rate / rules.reserve));
 }
 
-/** Share of a movement's time per rep that heart and lungs account for; the more it taxes them beside its muscles, the more. */
-function centralShare({ taxes }: Movement, constants: CapacityConstants): number {
-  const { lungs = 0, ...others } = taxes;
+/**
+ * Share of a movement's time per rep that heart and lungs account for; the more it taxes them beside its muscles, the more, and the
+ * less the nearer its reference load is to singles. All of it where nothing is held.
+ */
+function centralShare({ subject, movement, unit }: Fitting): number {
+  if (!hasSets(movement) || !isHeld(movement)) return 1;
+  const { centralLeast, centralOfSets, centralLightBar } = subject.constants;
+  const { lungs = 0, ...others } = movement.taxes;
   const most = Math.max(...Object.values(others), 1e-9);
   const ratio = Math.min(1, lungs / most);
-  return constants.centralLeast + (constants.centralOfSets - constants.centralLeast) * ratio;
+  const { referenceRhythm = 0 } = factorAt(subject, movement, unit, undefined);
+  return (centralLeast + (centralOfSets - centralLeast) * ratio) * (1 - centralLightBar * referenceRhythm);
 }
 
 /** The best set from fresh at the reference load: the athlete's own, brought there from its load, else the usual one. */
-function unbrokenAtReference(
-  subject: Subject,
-  movement: Movement,
-  unit: AmountUnit,
-  reference: Reference,
-): number {
+function unbrokenAtReference({ subject, movement, unit, reference }: Fitting): number {
   if (!hasSets(movement)) return Number.POSITIVE_INFINITY;
   const own = subject.athlete.unbroken
     .filter((best) => best.movement === movement.id && best.reps > 0)
     .map((best) => {
       const kilograms = best.load === undefined ? undefined : inKilograms(best.load);
-      return best.reps / factorAt(subject, movement, unit, kilograms).unbroken;
+      return setOfMovement(best.reps, factorAt(subject, movement, unit, kilograms), subject.constants);
     });
   return own.length > 0 ? Math.max(1, ...own) : reference.unbroken;
 }

@@ -2,6 +2,7 @@ import { findRoot } from "../../numerics/find-root.ts";
 import { leastTimeOf } from "../search/least-time.ts";
 import type { Rules } from "../motion/rules.ts";
 import type { CapacityConstants } from "./constants.ts";
+import { refillOfTask, setOfTask, type TaskFactor } from "./task-factor.ts";
 
 /** What the muscles of one movement can do: units in one set from fresh, and a factor on how fast they refill in breaks. */
 export type MuscleFit = { readonly unbroken: number; readonly muscleRecovery: number };
@@ -9,13 +10,8 @@ export type MuscleFit = { readonly unbroken: number; readonly muscleRecovery: nu
 /** How a movement is done, as far as its muscles go. */
 export type Doing = { readonly fastest: number; readonly held: boolean };
 
-/** An effort as the muscles see it: factors of its load on the fastest cycle and on the units in one set. */
-export type MusclePoint = {
-  readonly amount: number;
-  readonly time: number;
-  readonly cycle: number;
-  readonly unbroken: number;
-};
+/** An effort as the muscles see it: how its task differs from the movement at the reference load. */
+export type MusclePoint = { readonly amount: number; readonly time: number; readonly factor: TaskFactor };
 
 /** A single set is never fitted to be longer than this multiple of the amount of an effort. */
 const LONGEST_SET = 20;
@@ -53,29 +49,38 @@ const timeFromFresh = (
       ...doing,
       unbroken,
       muscleRecovery,
-      fast: rules.refillFastShare,
-      slow: 1 - rules.refillFastShare,
+      fast: rules.muscleFastShare,
+      slow: 1 - rules.muscleFastShare,
       full: 1,
       time: 0,
       unbrokenOnly: false,
+      mayBreathe: false,
     },
     rules,
   ).total;
 
+/** What the muscles can do of a task, from what they can do of its movement at the reference load. */
+export const musclesAtTask = (
+  { unbroken, muscleRecovery }: MuscleFit,
+  factor: TaskFactor,
+  constants: CapacityConstants,
+): MuscleFit => ({
+  unbroken: setOfTask(unbroken, factor, constants),
+  muscleRecovery: Math.max(
+    Math.min(constants.muscleRefillLeast, muscleRecovery),
+    muscleRecovery * refillOfTask(unbroken, factor, constants),
+  ),
+});
+
 /** Seconds of the fastest way of doing what was done in an effort, at its load. */
 export const timeOfPoint = (
-  point: MusclePoint,
+  { amount, factor }: MusclePoint,
   fit: MuscleFit,
   { fastest, held }: Doing,
   rules: Rules,
   constants: CapacityConstants,
 ): number =>
-  muscleTime(
-    point.amount,
-    { ...fit, unbroken: Math.max(constants.unbrokenLeast, fit.unbroken * point.unbroken) },
-    { fastest: fastest * point.cycle, held },
-    rules,
-  );
+  muscleTime(amount, musclesAtTask(fit, factor, constants), { fastest: fastest * factor.cycle, held }, rules);
 
 /**
  * Fits the muscles of a movement to what was done: the longest effort says how fast they refill in breaks; a shorter one that would
@@ -138,7 +143,9 @@ function unbrokenFor(
   constants: CapacityConstants,
 ): number {
   const low = Math.log(fit.unbroken);
-  const high = Math.log(Math.max(fit.unbroken * 1.01, (point.amount * LONGEST_SET) / point.unbroken));
+  const high = Math.log(
+    Math.max(fit.unbroken * 1.01, (point.amount * LONGEST_SET) / Math.min(1, point.factor.reps)),
+  );
   const over = (logarithm: number): number =>
     timeOfPoint(point, { ...fit, unbroken: Math.exp(logarithm) }, doing, rules, constants) / point.time - 1;
   const root = findRoot(over, low, high, { width: 0.01, near: 0.006, most: 10 });

@@ -28,12 +28,44 @@ export function loadOnCycle({ task, reference }: LoadShares, constants: Capacity
 }
 
 /**
- * Factor on the reps possible unbroken, in the proportion of the reps Epley's equation gives at each share (reps = 30 (1 / share -
- * 1)). Falls to nearly nothing at the best lift.
+ * Reps possible before failure over those at the reference load, in the proportion Epley's equation gives (reps = 30 (1 / share - 1)).
+ * Falls to nearly nothing at the best lift.
  */
-export function loadOnUnbroken({ task, reference }: LoadShares, constants: CapacityConstants): number {
+export function repsOverReference({ task, reference }: LoadShares, constants: CapacityConstants): number {
   const possible = (share: number): number => 1 / Math.max(0.05, within(share, constants)) - 1;
   return possible(task) / possible(reference);
+}
+
+/**
+ * Factor on the seconds a rep takes in long broken work, rests included: touch and go below half of the best lift, single after single
+ * from two thirds on, steeply longer at the limit. 1 at the reference load; never falls as the load rises.
+ */
+export function loadOnRhythm({ task, reference }: LoadShares, constants: CapacityConstants): number {
+  return rhythmAt(task, constants) / rhythmAt(reference, constants);
+}
+
+/** Relative seconds a rep at a share of the best lift: a rise to singles, over what is left below the limit. */
+export function rhythmAt(share: number, constants: CapacityConstants): number {
+  const { rhythmMiddle, rhythmWidth, rhythmPower, rhythmShareMost } = constants;
+  const rise = 1 / (1 + Math.exp(-(share - rhythmMiddle) / rhythmWidth));
+  return rise / (1 - Math.min(rhythmShareMost, Math.max(0, share)) ** rhythmPower);
+}
+
+/**
+ * Units in one set at a load, from those at the reference load: in the proportion of the reps before failure where it is lighter; heavier
+ * loads close in on little more than a single, which is always possible under the best lift.
+ *
+ * @param reps reps before failure over those at the reference load
+ */
+export function setAtLoad(atReference: number, reps: number, { unbrokenLeast }: CapacityConstants): number {
+  const whole = Math.max(unbrokenLeast, atReference);
+  return reps >= 1 ? whole * reps : unbrokenLeast + (whole - unbrokenLeast) * reps;
+}
+
+/** Units in one set at the reference load from those at a load; the inverse of `setAtLoad`. */
+export function setAtReference(atLoad: number, reps: number, { unbrokenLeast }: CapacityConstants): number {
+  if (reps >= 1) return atLoad / reps;
+  return unbrokenLeast + Math.max(0, atLoad - unbrokenLeast) / reps;
 }
 
 /** Share of the best lift from which reps are singles with a pause of their own. */

@@ -35,6 +35,6 @@ export function referencePace(
 /** Whether a movement is done in sets at all; nobody puts an erg or a run down. */
 export const hasSets = (movement: Movement): boolean => movement.kind !== "erg" && movement.kind !== "run";
 
-/** Whether something is held or hung on, so that only putting it down or coming off rests. */
+/** Whether something is held, hung on or turned, so that only putting it down, coming off or stopping rests. */
 export const isHeld = (movement: Movement): boolean =>
-  ["barbell", "dumbbell", "kettlebell", "odd-object", "gymnastics", "carry"].includes(movement.kind);
+  ["barbell", "dumbbell", "kettlebell", "odd-object", "gymnastics", "carry", "rope"].includes(movement.kind);

@@ -25,7 +25,8 @@ export function sharedReserve(
   constants: CapacityConstants,
 ): SharedReserve {
   let weight = 1 / constants.reserveSpreadUsual ** 2;
-  let sum = weight * Math.log(constants.reserveUsual);
+  const usual = constants.reserveUsual * (athlete.level === "elite" ? constants.reserveElite : 1);
+  let sum = weight * Math.log(usual);
   for (const id of new Set(athlete.efforts.map((effort) => effort.movement))) {
     const movement = movements.get(id);
     const unit = movement?.counts[0];

@@ -7,18 +7,71 @@ import type { BodyMassConstants } from "./body-mass-constants.ts";
 import { bodyMassOf } from "./body-mass.ts";
 import { bySex } from "./by-sex.ts";
 import type { CapacityConstants } from "./constants.ts";
-import { type LoadShares, loadOnCycle, loadOnRate, loadOnUnbroken } from "./load-effect.ts";
+import {
+  type LoadShares,
+  loadOnCycle,
+  loadOnRate,
+  loadOnRhythm,
+  repsOverReference,
+  rhythmAt,
+  setAtLoad,
+  setAtReference,
+} from "./load-effect.ts";
 import type { Task } from "../motion/movement-capacity.ts";
 
-/** How a task differs from its movement at the reference load and height: factors on times and on unbroken sets. */
+/** How a task differs from its movement at the reference load and height. */
 export type TaskFactor = {
+  /** Factor on the sustainable time per unit, on the fastest cycle, and on the seconds a unit takes in long broken work. */
   readonly rate: number;
   readonly cycle: number;
-  readonly unbroken: number;
+  readonly rhythm: number;
+  /** Reps before failure over those at the reference load. */
+  readonly reps: number;
+  /** How near the reference load is to a rhythm of singles (0 touch and go, 1 singles), where there is a best lift. */
+  readonly referenceRhythm?: number;
+  /** Whether a best lift says how the load limits a set; else sets go in the proportion of `reps`. */
+  readonly byBestLift: boolean;
   /** Load over best lift and that best lift, where one is meaningful. */
   readonly loadShare?: number;
   readonly best?: BestLift;
+  /** The reference load of the athlete's own sex, where there is a best lift; kilograms. */
+  readonly usualLoad?: number;
 };
+
+/** The factor of a movement at its reference load and height. */
+export const AT_REFERENCE: TaskFactor = { rate: 1, cycle: 1, rhythm: 1, reps: 1, byBestLift: false };
+
+/** Units in one set of a task, from those of its movement at the reference load. */
+export const setOfTask = (
+  atReference: number,
+  { reps, byBestLift }: TaskFactor,
+  constants: CapacityConstants,
+): number =>
+  byBestLift
+    ? setAtLoad(atReference, reps, constants)
+    : Math.max(constants.unbrokenLeast, atReference * reps);
+
+/** The inverse of `setOfTask`. */
+export const setOfMovement = (
+  ofTask: number,
+  { reps, byBestLift }: TaskFactor,
+  constants: CapacityConstants,
+): number => (byBestLift ? setAtReference(ofTask, reps, constants) : ofTask / reps);
+
+/**
+ * Factor on how fast the muscles refill in the breaks of a task. With a best lift it is what makes the rhythm of long broken work,
+ * which refill times set allows, go with the load; without one the sets alone do.
+ */
+export const refillOfTask = (
+  atReference: number,
+  factor: TaskFactor,
+  constants: CapacityConstants,
+): number =>
+  factor.byBestLift
+    ? Math.max(constants.unbrokenLeast, atReference) /
+      factor.rhythm /
+      setOfTask(atReference, factor, constants)
+    : 1;
 
 /** The best lift of an athlete in a movement, as far as one is meaningful. */
 export type LiftOf = (athlete: Athlete, movement: Movement) => BestLift | undefined;
@@ -44,13 +97,16 @@ export function taskFactor(
       ? 1
       : (height / usualHeight(movement.height, sex)) ** constants.heightCost;
   const body = wornFactor * heightFactor;
-  if (!shares) return { rate: body, cycle: Math.sqrt(body), unbroken: 1 / body };
+  if (!shares) return { ...AT_REFERENCE, rate: body, cycle: Math.sqrt(body), reps: 1 / body };
   return {
     rate: loadOnRate(shares, { ...shares.kilograms, body: mass }, constants) * body,
     cycle: loadOnCycle(shares, constants) * Math.sqrt(body),
-    unbroken: loadOnUnbroken(shares, constants) / body,
+    rhythm: shares.best ? loadOnRhythm(shares, constants) : 1,
+    reps: repsOverReference(shares, constants) / body,
+    byBestLift: shares.best !== undefined,
+    ...(shares.best ? { referenceRhythm: rhythmAt(shares.reference, constants) } : {}),
     ...(shares.best && load !== undefined
-      ? { loadShare: load / shares.best.kilograms, best: shares.best }
+      ? { loadShare: load / shares.best.kilograms, best: shares.best, usualLoad: shares.usualLoad ?? 0 }
       : {}),
   };
 }
@@ -60,6 +116,7 @@ const usualHeight = (height: NonNullable<Movement["height"]>, sex: Sex | undefin
 
 type Loaded = LoadShares & {
   readonly kilograms: { readonly task: number; readonly reference: number };
+  readonly usualLoad?: number;
   readonly best?: BestLift;
 };
 
@@ -82,18 +139,41 @@ function loadShares(
   const best = loading.lift
     ? atLeastLifted(liftOf(athlete, movement), athlete, movement, constants)
     : undefined;
-  if (!best) return { task: (usualShare * loads.task) / reference, reference: usualShare, kilograms: loads };
+  if (!best) {
+    const task = usualShare * (loads.task / reference) ** constants.loadWithoutBest;
+    return { task, reference: usualShare, kilograms: loads };
+  }
   const usual = liftOf(typicalOf(athlete), movement)?.kilograms ?? reference / usualShare;
+  const share = Math.min(0.85, Math.max(0.1, referenceShare(athlete, movement, reference, usual, liftOf)));
   // A best that was not tested in this movement says only in part how hard a load is.
   const trust = { tested: 1, estimated: 1, related: constants.trustRelated, level: constants.trustLevel }[
     best.basis
   ];
   return {
     task: loads.task / (usual ** (1 - trust) * best.kilograms ** trust),
-    reference: Math.min(0.85, Math.max(0.1, reference / usual)),
-    kilograms: loads,
+    reference: share,
+    kilograms: { task: loads.task, reference: share * usual },
+    usualLoad: reference,
     best,
   };
+}
+
+/**
+ * The share of the typical best of the level that the reference pace is meant for. Of a bar that of the men's reference load, the same
+ * for both sexes; dumbbells and the like come in a piece for each sex, and their paces are stated for it.
+ */
+function referenceShare(
+  athlete: Athlete,
+  movement: Movement,
+  reference: number,
+  usual: number,
+  liftOf: LiftOf,
+): number {
+  const { loading } = movement;
+  const mans = liftOf(typicalOf({ ...athlete, sex: "male" }), movement)?.kilograms;
+  return loading?.held === "bar" && mans !== undefined
+    ? inKilograms(loading.reference.male) / mans
+    : reference / usual;
 }
 
 /** The best lift, no lower than what the athlete's own efforts and sets at a load ask for. */

@@ -6,7 +6,7 @@ export const pacingConstants = {
   refillFastShare: {
     value: 1 / 3,
     unit: "share",
-    does: "part of the reserve and of a muscle that refills fast",
+    does: "part of the reserve that refills fast",
     source: "Caen et al. 2021, conference version: 32.4 % refill fast; Chorley et al. 2022 find 50.7 %",
     confidence: "published",
   },
@@ -149,6 +149,14 @@ export const pacingConstants = {
     source: "D' repeats with a CV of 13 % (Galbraith et al. 2014)",
     confidence: "published",
   },
+  sharedDoubt: {
+    value: 0.6,
+    unit: "share",
+    does: "part of what is not known of an athlete that all movements share",
+    source:
+      "relative paces in one movement go with relative paces in others, r 0.55 to 0.77 (student symposium 2025)",
+    confidence: "judgement",
+  },
   costSpread: {
     value: 0.015,
     unit: "share",
@@ -174,11 +182,18 @@ export const pacingConstants = {
 
   // Several movements in one piece of work.
   mixedCost: {
-    value: 0.25,
+    value: 0.52,
     unit: "share",
     range: [0, 3],
     does: "share by which work of infinitely many movements takes longer than each alone suggests",
-    source: "set so that medians of open fields of couplets, triplets and chippers come out",
+    source: "fitted to open results of couplets, triplets and chippers (0.45 to 0.52)",
+    confidence: "judgement",
+  },
+  mixedWithMachine: {
+    value: 0.2,
+    unit: "factor",
+    does: "how much of that a pair makes of which one is a run or a machine",
+    source: "fitted to open results of a race of runs and stations",
     confidence: "judgement",
   },
   mixedSeconds: {
@@ -224,19 +239,60 @@ export const pacingConstants = {
     confidence: "judgement",
   },
   breakLongest: {
-    value: 22,
+    value: 20,
     unit: "seconds",
     range: [1, 300],
     does: "longest break between two sets",
     source: "beyond it the next doubling of rest buys little (two-phase refill at 20 s: a third)",
     confidence: "judgement",
   },
+  breathLongest: {
+    value: 15,
+    unit: "seconds",
+    range: [0, 120],
+    does: "longest breath before a set that a plan asks for",
+    source: "trade knowledge: longer is standing about",
+    confidence: "judgement",
+  },
+  easyInSet: {
+    value: 1.15,
+    unit: "factor",
+    range: [1, 3],
+    does: "a rhythm that is held without hurry, over the fastest cycle",
+    source: "no measurement found",
+    confidence: "judgement",
+  },
   slowestInSet: {
-    value: 1.5,
+    value: 1.35,
     unit: "factor",
     range: [1, 5],
     does: "how far a cycle is drawn out in a set of a held movement, over the fastest",
     source: "no measurement found",
+    confidence: "judgement",
+  },
+  muscleFastShare: {
+    value: 0.6,
+    unit: "share",
+    range: [0.05, 0.95],
+    does: "part of a set that comes back within breaths",
+    source:
+      "sets near half of the best one are repeated with short breaks for long; more than the third of the shared reserve",
+    confidence: "judgement",
+  },
+  muscleFastSeconds: {
+    value: 15,
+    unit: "seconds",
+    range: [1, 120],
+    does: "time constant of that",
+    source: "phosphocreatine refills with 20 to 30 s, breathing and grip sooner",
+    confidence: "judgement",
+  },
+  muscleSlowSeconds: {
+    value: 240,
+    unit: "seconds",
+    range: [20, 3600],
+    does: "time constant of the rest of a set",
+    source: "as of the shared reserve",
     confidence: "judgement",
   },
   muscleRefillWhileWorking: {
@@ -254,6 +310,21 @@ export const pacingConstants = {
     range: [0.3, 4],
     does: "speed between stations under effort",
     source: "comfortable walking; no measurement under effort found",
+    confidence: "judgement",
+  },
+  wayOnTheSpot: {
+    value: 0.25,
+    unit: "share",
+    does: "part of the way between stations that work with the body, a bar or a bell on one spot takes",
+    source: "no measurement found; it stands beside the other unless the floor is prescribed",
+    confidence: "judgement",
+  },
+  sameImplement: {
+    value: 1.5,
+    unit: "seconds",
+    range: [0, 30],
+    does: "time to begin the next movement with the load already in the hands or at the feet",
+    source: "no measurement found",
     confidence: "judgement",
   },
   transitionCost: {

@@ -63,4 +63,9 @@ export type Capacity = {
   /** Relative standard error of the reserve. */
   readonly reserveError: number;
   readonly of: (task: Task) => MovementCapacity | NoCapacity;
+  /**
+   * The same athlete when everything takes `factor` times as long as believed: steady work by all of it, the fastest cycles by its
+   * root, sets and best lifts smaller by it.
+   */
+  readonly slowedBy: (factor: number) => Capacity;
 };

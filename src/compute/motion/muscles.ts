@@ -1,6 +1,6 @@
 import type { Movement } from "../../models/movement.ts";
 import { MUSCLES, type Muscle } from "../../models/vocabulary.ts";
-import { fastRefilled, refillLaw, slowRefilled } from "./refill-law.ts";
+import { fastRefilled, muscleRefillLaw, slowRefilled } from "./refill-law.ts";
 import type { Rules } from "./rules.ts";
 
 /** Freshness of each muscle of the vocabulary, in its order: share left in the fast and in the slow store. Changed in place. */
@@ -14,8 +14,8 @@ const LIMITS_FROM = 0.3;
 
 /** Muscles that are all fresh. */
 export const freshMuscles = (rules: Rules): Muscles => ({
-  fast: new Float64Array(MUSCLES.length).fill(rules.refillFastShare),
-  slow: new Float64Array(MUSCLES.length).fill(1 - rules.refillFastShare),
+  fast: new Float64Array(MUSCLES.length).fill(rules.muscleFastShare),
+  slow: new Float64Array(MUSCLES.length).fill(1 - rules.muscleFastShare),
 });
 
 /** How far a movement draws on each muscle. The lungs are the shared reserve, not a muscle of their own. */
@@ -58,7 +58,7 @@ export function tireMuscles(muscles: Muscles, { draw }: MuscleDraw, share: numbe
 export function restMuscles(muscles: Muscles, rules: Rules, seconds: number): void {
   if (seconds <= 0) return;
   const free = seconds * rules.recoverySpeed;
-  const law = refillLaw(rules, 1, free);
+  const law = muscleRefillLaw(rules, 1, free);
   for (let m = 0; m < muscles.fast.length; m += 1) {
     muscles.fast[m] = fastRefilled(muscles.fast[m] as number, law);
     muscles.slow[m] = slowRefilled(muscles.slow[m] as number, law);
@@ -70,14 +70,14 @@ const FULL = 1e-6;
 
 /** Lets the muscles a movement leaves alone refill while it is done, more slowly than at rest. */
 export function workMuscles(muscles: Muscles, rules: Rules, { draw }: MuscleDraw, seconds: number): void {
-  const fastFull = rules.refillFastShare;
+  const fastFull = rules.muscleFastShare;
   const slowFull = 1 - fastFull;
   for (let m = 0; m < draw.length; m += 1) {
     const free = seconds * rules.recoverySpeed * rules.muscleRefillWhileWorking * (1 - (draw[m] as number));
     if (free <= 0) continue;
     const [fast, slow] = [muscles.fast[m] as number, muscles.slow[m] as number];
     if (fastFull - fast <= FULL && slowFull - slow <= FULL) continue;
-    const law = refillLaw(rules, 1, free);
+    const law = muscleRefillLaw(rules, 1, free);
     muscles.fast[m] = fastRefilled(fast, law);
     muscles.slow[m] = slowRefilled(slow, law);
   }

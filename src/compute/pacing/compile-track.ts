@@ -2,6 +2,7 @@ import type { Course, CourseEffort, CourseItem } from "../../models/course.ts";
 import type { Score } from "../../models/workout.ts";
 import { interpolate } from "../../numerics/interpolate.ts";
 import type { Rules } from "../motion/rules.ts";
+import { makeDearerTogether } from "./mixed-work.ts";
 import { markSections } from "./sections.ts";
 import {
   COUNTED,
@@ -68,33 +69,6 @@ const comingFrom = (items: readonly CourseItem[], i: number): CourseItem | undef
   const before = items[i - 1];
   return before?.kind === "rest" && before.change !== undefined ? items[i - 2] : before;
 };
-
-/**
- * Work of several movements takes longer than each of them alone suggests, the more evenly it is shared out and the longer it lasts.
- * A single movement is left as it is, so an athlete's own efforts come back.
- */
-function makeDearerTogether(
-  track: Mutable,
-  tasks: readonly TrackTask[],
-  rules: Rules,
-  expected: number,
-): void {
-  const work = new Map<string, number>();
-  let all = 0;
-  for (let i = 0; i < track.length; i += 1) {
-    const task = tasks[track.task[i] as number];
-    if (!task) continue;
-    const amount = track.amount[i] as number;
-    const open = Math.min(track.time[i] as number, expected);
-    const seconds = Number.isFinite(amount) ? amount * (track.perUnit[i] as number) : open;
-    work.set(task.movement.id, (work.get(task.movement.id) ?? 0) + seconds);
-    all += seconds;
-  }
-  const largest = Math.max(...work.values()) / all;
-  const factor = 1 + rules.mixedCost * (1 - largest) * (1 - Math.exp(-expected / rules.mixedSeconds));
-  if (!(factor > 1)) return;
-  for (let i = 0; i < track.length; i += 1) track.perUnit[i] = (track.perUnit[i] as number) * factor;
-}
 
 function setRest(track: Mutable, i: number, item: CourseItem & { kind: "rest" }): void {
   const { rest } = item;

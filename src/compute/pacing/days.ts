@@ -1,18 +1,18 @@
 import { interpolate } from "../../numerics/interpolate.ts";
 import { normalQuantile } from "../../numerics/normal.ts";
 import { createRandom } from "../../numerics/random.ts";
-import { keepAsPlan, runDay } from "../search/day.ts";
-import { dayForm, dayReserve } from "../search/expect.ts";
-import { roundSeconds } from "./rounds.ts";
+import type { Outcome } from "../search/solve-part.ts";
+import type { PartInput } from "./paced-part.ts";
 import type { ResultReading } from "./result-reading.ts";
-import type { Solved } from "../search/solve-part.ts";
+import { roundSeconds } from "./rounds.ts";
+import type { SolvedCourse } from "./solve-course.ts";
 
-/** Forms at which days are simulated, in standard deviations. */
-const NODES = [-2.6, -1.9, -1.3, -0.8, -0.4, 0, 0.4, 0.8, 1.3, 1.9, 2.6] as const;
 /** Days drawn. */
 const DRAWS = 400;
-/** Form of one day in ten, in standard deviations. */
+/** What one day in ten is worse or better than, in standard deviations. */
 const TENTH = normalQuantile(0.9);
+/** Days are told no farther out than this. */
+const FARTHEST = 2.6;
 
 /** Simulated days, as drawn: result of each in the unit asked for, clock at which each ended, whether all work was done. */
 export type Days = {
@@ -26,54 +26,62 @@ export type Days = {
 };
 
 /**
- * Simulates days around a plan: the athlete follows it, feels how it goes, and pays for an empty reserve.
- *
- * The plan is followed on eleven forms from very bad to very good; results between them are interpolated (a response surface), and
- * 400 days drawn from it with a seeded generator: form and what is not known of the athlete together as one normal
- * spread, and independent noise of the whole time for transitions, breaks and reps that do not count.
+ * The days around a plan. What is not known of the athlete and how days differ are one spread: on one day in ten everything takes
+ * `exp(1.28 spread)` times as long (steady work by all of it, the quickest cycles by its root) and sets and best lifts are smaller by
+ * it, on another the other way round. The plan is gone about again as each of these athletes would, gates and walls included; results
+ * of other days lie between and beyond on a straight line of their logarithms, with independent noise of the whole time for
+ * transitions, breaks and reps that do not count.
  *
  * @param spread relative spread of form and model together
  * @param reading how a run is read as a result
- * @param finishedBy clock by which all work must be done to count as finished; infinite without
  */
 export function simulateDays(
-  solved: Solved,
+  { solved, asDoneBy, wouldFinish, falls }: SolvedCourse,
+  { capacity, course, seed }: PartInput,
   spread: number,
-  seed: number,
   reading: ResultReading,
-  finishedBy: number,
 ): Days {
-  const { bench, choice, state } = solved;
-  keepAsPlan(bench, solved.log, state.at);
-  const results: number[] = [];
-  const clocks: number[] = [];
-  for (const z of NODES) {
-    const day = runDay(bench, choice.plan, dayForm(z, spread), dayReserve(z, bench), bench.coarse);
-    results.push(reading.of(day));
-    clocks.push(day.stopped === "no" ? day.clock : Number.POSITIVE_INFINITY);
-  }
-  const rounds = (z: number): ReadonlyMap<number, number> => {
-    const day = runDay(bench, choice.plan, dayForm(z, spread), dayReserve(z, bench), bench.coarse);
-    return roundSeconds(bench, bench.dayLog, day.at);
-  };
-  const finiteClocks = clocks.map((clock) => (Number.isFinite(clock) ? clock : 1e6));
+  const good = asDoneBy(capacity.slowedBy(Math.exp(-TENTH * spread)));
+  const bad = asDoneBy(capacity.slowedBy(Math.exp(TENTH * spread)));
+  const planned = reading.of(solved.state, solved);
+  const results = [reading.of(bad.state, bad), planned, reading.of(good.state, good)];
+  const ends = [endOf(bad), endOf(solved), endOf(good)];
   const random = createRandom(seed);
+  const most = reading.lowerIsBetter
+    ? Number.POSITIVE_INFINITY
+    : (course.totalScore ?? Number.POSITIVE_INFINITY);
   const drawn = Array.from({ length: DRAWS }, () => {
     const z = random.normal();
-    const noise = Math.exp(random.normal() * bench.rules.costSpread);
+    const noise = Math.exp(random.normal() * solved.bench.rules.costSpread);
+    const result = along(results, z);
     return {
-      result: interpolate(NODES, results, z),
-      clock: interpolate(NODES, finiteClocks, z) * noise,
-      noise,
+      result: Math.min(most, reading.lowerIsBetter ? result * noise : result / noise),
+      clock: along(ends, z) * noise,
+      finish: wouldFinish * Math.exp(-spread * z) * noise,
     };
   });
+  const cap = course.ends ?? Number.POSITIVE_INFINITY;
+  const inTime = falls === "cap" ? drawn.map(({ finish }) => finish) : drawn.map(({ clock }) => clock);
   return {
-    results: drawn
-      .map(({ result, noise }) => (reading.lowerIsBetter ? result * noise : result / noise))
-      .sort((a, b) => a - b),
+    results: drawn.map(({ result }) => result).sort((a, b) => a - b),
     clocks: drawn.map(({ clock }) => clock).sort((a, b) => a - b),
-    finished: drawn.filter(({ clock }) => clock <= finishedBy && clock < 1e6 / 2).length / DRAWS,
-    hopeful: rounds(TENTH),
-    cautious: rounds(-TENTH),
+    finished: inTime.filter((clock) => clock <= cap && Number.isFinite(clock)).length / DRAWS,
+    hopeful: roundsIn(good),
+    cautious: roundsIn(bad),
   };
 }
+
+const NODES = [-TENTH, 0, TENTH] as const;
+
+/** What lies at a form (in standard deviations) between and beyond a bad, the planned and a good day. */
+function along(values: readonly number[], z: number): number {
+  const [bad = 0, planned = 0, good = 0] = values;
+  if (!values.every((value) => value > 0 && Number.isFinite(value))) return interpolate(NODES, values, z);
+  const at = Math.max(-FARTHEST, Math.min(FARTHEST, z)) / TENTH;
+  return planned * (at < 0 ? (bad / planned) ** -at : (good / planned) ** at);
+}
+
+const endOf = ({ state }: Outcome): number => state.clock;
+
+const roundsIn = ({ bench, log, state }: Outcome): ReadonlyMap<number, number> =>
+  roundSeconds(bench, log, state.at);

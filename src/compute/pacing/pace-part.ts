@@ -20,7 +20,7 @@ import { sharpenOf } from "./sharpen.ts";
 import { type Falls, solveCourse } from "./solve-course.ts";
 import type { Solved } from "../search/solve-part.ts";
 import { basisOf } from "./task-basis.ts";
-import { resultSpread } from "../search/uncertainty.ts";
+import { athleteSpread } from "../search/uncertainty.ts";
 import { tooHeavyOf } from "./too-heavy.ts";
 import { endingOf, outOfReachOf, whenStoppedOf } from "./when-stopped.ts";
 
@@ -38,9 +38,8 @@ export function pacePart(input: PartInput): PacedPart {
   const { track } = solved.bench;
   const reading = resultReading(solved, input, falls);
   const sensitivity = sensitivityOf(solved);
-  const cap = input.course.ends ?? Number.POSITIVE_INFINITY;
-  const days = simulateDays(solved, resultSpread(track, rules, sensitivity), input.seed, reading, cap);
-  const spread = resultSpread(track, rules, sensitivity);
+  const spread = athleteSpread(track, rules, solved.log);
+  const days = simulateDays(course, input, spread, reading);
   const gates = gatesOf(solved, Math.hypot(spread, rules.costSpread), course.allOut);
   const pacing = {
     ...pacingOf(solved, input, falls, reading, days, sensitivity),

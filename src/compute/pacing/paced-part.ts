@@ -31,6 +31,8 @@ export type PartInput = {
   readonly capacity: Capacity;
   /** Metres between two stations: the event's floor, else the gym's. */
   readonly between: Metres;
+  /** Whether that is the event's floor, which then holds for every change of station. */
+  readonly prescribed?: boolean;
   /** The load as it stands on the bar or in the hands at this gym. */
   readonly loadBar: (load: CourseLoad, movement: Movement) => BarLoad;
   /** Body at the start, after the part before: its state and the seconds of rest since. */

@@ -4,7 +4,7 @@ import type { PartInput } from "./paced-part.ts";
 import { finalScore, wholeScore } from "./planned-amounts.ts";
 import type { Falls } from "./solve-course.ts";
 import type { RunState } from "../motion/run.ts";
-import type { Solved } from "../search/solve-part.ts";
+import type { Outcome, Solved } from "../search/solve-part.ts";
 
 /** How a run is read as a result. */
 export type ResultReading = {
@@ -13,8 +13,8 @@ export type ResultReading = {
   readonly lowerIsBetter: boolean;
   /** Result of the plan itself, in whole units where it counts units. */
   readonly target: number;
-  /** Result of a run of the track in the bench's day log, in fractions of a unit. */
-  readonly of: (state: RunState) => number;
+  /** Result of a run of the track in the bench's day log, or of another outcome of the part, in fractions of a unit. */
+  readonly of: (state: RunState, outcome?: Pick<Outcome, "bench" | "log">) => number;
 };
 
 /** How the runs of a solved part are read. */
@@ -43,6 +43,7 @@ export function resultReading(solved: Solved, input: PartInput, falls: Falls): R
       : goal.kind === "score"
         ? wholeScore(finalScore(solved))
         : wholeScore(planned),
-    of: (run) => sign * lossOf(goal, bench.track, run, bench.dayLog),
+    of: (run, outcome = { bench, log: bench.dayLog }) =>
+      sign * lossOf(goal, outcome.bench.track, run, outcome.log),
   };
 }

@@ -37,6 +37,8 @@ export type PlanContext = {
   readonly usual: UsualAmounts;
   readonly loadBar: (load: CourseLoad, movement: Movement) => BarLoad;
   readonly between: Metres;
+  /** Whether the workout prescribes that way. */
+  readonly floorPrescribed: boolean;
   readonly seed: number;
   readonly overrides: Readonly<Record<string, number>>;
 };

@@ -154,6 +154,7 @@ function paceInput(
     score: isOfLoads(part) ? { kind: "intervals-completed", restCounts: true } : part.score,
     capacity: context.capacity,
     between: context.between,
+    prescribed: context.floorPrescribed,
     loadBar: context.loadBar,
     ...(after !== undefined &&
       before !== undefined && { before: { state: after, rest: seconds(before.rest) } }),

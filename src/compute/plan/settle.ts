@@ -87,6 +87,7 @@ export function settle(
       ),
       loadBar: loadAtGym(gym, bar, best),
       between: inMetres(workout.floor?.between ?? gym.between),
+      floorPrescribed: workout.floor !== undefined,
       seed,
       overrides,
     },

@@ -9,7 +9,8 @@ import {
   type MuscleDraw,
 } from "../motion/muscles.ts";
 import { refillPerIdleSecond, restIn, type SetQuestion } from "./largest-sets.ts";
-import { planSets, type SetPlan } from "./plan-sets.ts";
+import { planSets } from "./plan-sets.ts";
+import type { SetPlan } from "./set-plan.ts";
 import type { Rules } from "../motion/rules.ts";
 import type { RunLog } from "../motion/run.ts";
 import { HOLD, REST_FOR, type Track } from "../motion/track.ts";
@@ -124,6 +125,7 @@ function questionAt(
     slow: m < 0 ? 0 : (muscles.slow[m] as number) / asked,
     full: 1 / asked,
     time,
+    mayBreathe: i > 0 && (track.kind[i - 1] as number) < REST_FOR && (track.transition[i] as number) > 0,
     unbrokenOnly: item?.kind === "effort" ? item.unbroken : effort.unbroken,
   };
 }

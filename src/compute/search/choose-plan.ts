@@ -42,6 +42,7 @@ const SETTLINGS = 3;
 const MARGINS = [0.02, 0.1, 0.19, 0.3, 0.42] as const;
 /** Finishes tried (shares of the hardest) with how much more of the reserve is kept for them. */
 const FINISHES = [
+  { harder: 0, more: -0.16 },
   { harder: 0, more: -0.08 },
   { harder: 0, more: 0.08 },
   { harder: 0.5, more: 0.05 },

@@ -1,4 +1,4 @@
-import { fastRefilled, type Refill, refillLaw, slowRefilled } from "../motion/refill-law.ts";
+import { fastRefilled, type Refill, muscleRefillLaw, slowRefilled } from "../motion/refill-law.ts";
 import type { Rules } from "../motion/rules.ts";
 
 /** What is asked: an amount to be done by a muscle in a known state. Shares are of an unbroken set from fresh. */
@@ -20,12 +20,14 @@ export type SetQuestion = {
   readonly time: number;
   /** Whether breaks are forbidden. */
   readonly unbrokenOnly: boolean;
+  /** Whether a breath may be taken before the first unit: not at the start, nor right after a rest. */
+  readonly mayBreathe: boolean;
 };
 
 /** Share of an unbroken set that comes back in a second of pause inside a cycle, for a half-tired muscle. */
 export const refillPerIdleSecond = (rules: Rules, muscleRecovery: number): number =>
   ((rules.recoverySpeed * muscleRecovery) / 2) *
-  (rules.refillFastShare / rules.refillFastSeconds + (1 - rules.refillFastShare) / rules.refillSlowSeconds);
+  (rules.muscleFastShare / rules.muscleFastSeconds + (1 - rules.muscleFastShare) / rules.muscleSlowSeconds);
 
 /**
  * Largest set allowed with so much of the muscle left, at a cycle, when a share of what is possible may be used; in parts of a unit, so
@@ -47,8 +49,9 @@ export function largestSet(
 /** Seconds of a break that really rest a muscle. */
 export const restIn = (seconds: number, rules: Rules): number => Math.max(0, seconds - rules.breakHandling);
 
-const refillIn = (rest: number, { full, muscleRecovery }: SetQuestion, rules: Rules): Refill =>
-  refillLaw(rules, full, restIn(rest, rules) * rules.recoverySpeed * muscleRecovery);
+/** What a break of a length does to the muscle asked about. */
+export const refillIn = (rest: number, { full, muscleRecovery }: SetQuestion, rules: Rules): Refill =>
+  muscleRefillLaw(rules, full, restIn(rest, rules) * rules.recoverySpeed * muscleRecovery);
 
 /** Units that so many sets, each as large as allowed, reach with such a rest between them. */
 export function setsReach(
@@ -86,59 +89,4 @@ export function leftForSingles(question: SetQuestion, rules: Rules, count: numbe
     slow = slowRefilled(slow * kept, refill);
   }
   return least;
-}
-
-/**
- * Sizes of at most so many sets with such a rest, in whole units, none larger than the one before and none larger than what is possible
- * then: each takes the same share of that, the smallest share that is enough; `use` is that share. Undefined where even all of it is
- * not enough.
- */
-export function evenSets(
-  question: SetQuestion,
-  rules: Rules,
-  count: number,
-  rest: number,
-): { readonly sizes: readonly number[]; readonly use: number } | undefined {
-  let found = wholeSets(question, rules, count, rest, 1);
-  if (!found) return undefined;
-  let low = 0;
-  let high = 1;
-  for (let step = 0; step < 7; step += 1) {
-    const use = (low + high) / 2;
-    const tried = wholeSets(question, rules, count, rest, use);
-    if (tried) {
-      found = tried;
-      high = use;
-    } else low = use;
-  }
-  return { sizes: found, use: high };
-}
-
-function wholeSets(
-  question: SetQuestion,
-  rules: Rules,
-  count: number,
-  rest: number,
-  use: number,
-): readonly number[] | undefined {
-  const refill = refillIn(rest, question, rules);
-  let { fast, slow } = question;
-  let left = question.amount;
-  let before = Number.POSITIVE_INFINITY;
-  const sizes: number[] = [];
-  for (let set = 0; set < count; set += 1) {
-    const whole = Math.floor(largestSet(fast + slow, question, rules, question.fastest, use) + 1e-9);
-    const size = Math.min(before, whole, left);
-    if (size <= 0) return undefined;
-    sizes.push(size);
-    left -= size;
-    if (left <= 1e-9) return sizes;
-    // What is left of a unit at the end belongs to the last set.
-    if (left < 1 && set === count - 1) return undefined;
-    before = size;
-    const kept = Math.max(0, 1 - size / question.unbroken / (fast + slow));
-    fast = fastRefilled(fast * kept, refill);
-    slow = slowRefilled(slow * kept, refill);
-  }
-  return undefined;
 }

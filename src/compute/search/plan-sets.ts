@@ -1,23 +1,10 @@
-import { fastRefilled, refillLaw, slowRefilled } from "../motion/refill-law.ts";
-import { evenSets, largestSet, type SetQuestion, setsReach } from "./largest-sets.ts";
-import { type Breaking, leastTimeOf, LONGEST_TRIED, REACHED } from "./least-time.ts";
+import { fastRefilled, muscleRefillLaw, slowRefilled } from "../motion/refill-law.ts";
+import { evenSets } from "./even-sets.ts";
+import { largestSet, type SetQuestion } from "./largest-sets.ts";
+import { type Breaking, leastTimeOf, LONGEST_TRIED } from "./least-time.ts";
+import type { SetPlan } from "./set-plan.ts";
 import type { Rules } from "../motion/rules.ts";
-
-/** Sets in order, none larger than the one before; the mean rest between two; seconds per unit inside the sets. */
-export type SetPlan = {
-  readonly sizes: readonly number[];
-  readonly rest: number;
-  readonly cycle: number;
-  /** Rest needed before the first unit can be done at all. */
-  readonly restFirst: number;
-  /** Seconds of all of it. */
-  readonly total: number;
-  /** Seconds of the fastest way, rest before it included. */
-  readonly leastTotal: number;
-};
-
-/** A set of at most this share of what is possible is never broken. */
-const EASY = 0.5;
+import { spreadOut } from "./spread-out.ts";
 
 /**
  * Breaks an amount into sets.
@@ -25,7 +12,7 @@ const EASY = 0.5;
  * The fastest way is found first: for every sensible number of sets the shortest equal rest with which sets taken as
  * large as allowed are enough; the least total time wins, but fewer sets are taken if they cost next to nothing. A set is allowed up to a share of
  * what the muscle could do then, so it ends before failure; a single is always allowed where one is possible. Where more time
- * is given than the fastest way needs, the time goes into the cycle, then into rests, in as few sets as keep each
+ * is given than the fastest way needs, it goes into the cycle, into a breath before the first set and into rests, in as few sets as keep each
  * rest below the longest sensible one.
  */
 export function planSets(question: SetQuestion, rules: Rules): SetPlan {
@@ -65,7 +52,7 @@ function restBefore(question: SetQuestion, rules: Rules): number {
 
 function rested(question: SetQuestion, rules: Rules, rest: number): SetQuestion {
   const free = rest * rules.recoverySpeed * question.muscleRecovery;
-  const law = refillLaw(rules, question.full, free);
+  const law = muscleRefillLaw(rules, question.full, free);
   return {
     ...question,
     fast: fastRefilled(question.fast, law),
@@ -99,14 +86,15 @@ function inWholeUnits(
   total: number,
 ): { readonly sizes: readonly number[]; readonly rest: number } {
   const resting = total - question.amount * question.fastest;
+  const most = rules.spareShare + ROUNDING;
   let best: { sizes: readonly number[]; rest: number; use: number } | undefined;
   for (const { count } of ways) {
     const rest = resting / (count - 1);
     if (rest < rules.breakShortest) break;
-    const even = evenSets(question, rules, count, rest);
+    const even = evenSets(question, rules, count, rest, most);
     if (!even) continue;
     if (!best || even.use < best.use - 1e-9) best = { ...even, rest };
-    if (even.use <= rules.spareShare + ROUNDING) return best;
+    if (even.use <= most) return best;
   }
   return best ?? lengthened(question, rules, ways);
 }
@@ -129,7 +117,7 @@ function lengthened(
     for (let rest = way.rest; rest < LONGEST_TRIED; rest *= LENGTHENED) {
       const resting = (way.count - 1) * rest;
       if (best && resting >= best.resting) break;
-      const even = evenSets(question, rules, way.count, rest);
+      const even = evenSets(question, rules, way.count, rest, 1);
       if (!even) continue;
       best = { sizes: even.sizes, rest, resting };
       break;
@@ -145,41 +133,3 @@ const singles = (question: SetQuestion): SetPlan => {
   const sizes = Array.from({ length: count }, (_, i) => Math.min(1, question.amount - i));
   return { sizes, rest: LONGEST_TRIED, cycle: question.fastest, restFirst: 0, total, leastTotal: total };
 };
-
-/** Uses more time than the fastest way needs. */
-function spreadOut(
-  question: SetQuestion,
-  rules: Rules,
-  fast: SetPlan,
-  time: number,
-  restFirst: number,
-): SetPlan {
-  const { amount, fastest, held } = question;
-  const even = time / amount;
-  const slowest = held ? fastest * rules.slowestInSet : Number.POSITIVE_INFINITY;
-  const unbroken =
-    amount <= largestSet(question.fast + question.slow, question, rules, even, rules.spareShare);
-  if (question.unbrokenOnly || (unbroken && even <= slowest)) {
-    return { ...oneSet(question, even, restFirst), total: time + restFirst };
-  }
-  if (amount <= largestSet(question.fast + question.slow, question, rules, fastest, EASY)) {
-    // A small set is not broken up for want of hurry: the athlete breathes before it instead.
-    const breathing = time - amount * slowest;
-    return { ...oneSet(question, slowest, restFirst + breathing), total: time + restFirst };
-  }
-  const cycle = Math.min(slowest, Math.max(fastest, fastest * 1.1));
-  const resting = Math.max(time - amount * cycle, (fast.sizes.length - 1) * fast.rest);
-  const most = Math.max(2, Math.ceil(amount));
-  const fewest = Math.min(most, Math.max(2, Math.ceil(resting / rules.breakLongest) + 1));
-  for (let count = fewest; count <= most; count += 1) {
-    const rest = resting / (count - 1);
-    if (rest < rules.breakShortest) break;
-    if (setsReach(question, rules, count, rest, rules.spareShare) < amount * (1 - REACHED)) continue;
-    const sizes = evenSets(question, rules, count, rest)?.sizes;
-    if (!sizes) continue;
-    const total = time + restFirst;
-    return { ...fast, sizes, rest, cycle: (time - (sizes.length - 1) * rest) / amount, restFirst, total };
-  }
-  const breaks = (fast.sizes.length - 1) * fast.rest;
-  return { ...fast, cycle: (time - breaks) / amount, restFirst, total: time + restFirst };
-}

@@ -4,7 +4,7 @@ import { type Choice, choosePlan, type Quest, targetOf } from "./choose-plan.ts"
 import { findEfforts, runEfforts } from "./find-effort.ts";
 import type { Goal } from "./goal.ts";
 import { copyMuscles, type MuscleDraw, type Muscles } from "../motion/muscles.ts";
-import type { SetPlan } from "./plan-sets.ts";
+import type { SetPlan } from "./set-plan.ts";
 import type { Rules } from "../motion/rules.ts";
 import { keepLog, type RunLog, type RunState } from "../motion/run.ts";
 import type { Track } from "../motion/track.ts";
@@ -67,6 +67,40 @@ export function solvePart(part: PartToSolve): Solved {
     }
   }
 }
+
+/** How a run came out: where it stands, what happened at each stretch, on its own bench. */
+export type Outcome = Pick<Solved, "bench" | "goal" | "state" | "log">;
+
+/** Rounds in which sets and effort settle where a plan is only followed, not chosen. */
+const FOLLOWED_ROUNDS = 3;
+
+/**
+ * A part gone about as a plan chosen for another says: as much of the reserve kept, the same tasks hurried, the same finish. Effort and
+ * sets are found anew, so who can do more or less than the plan was made for paces, breaks and finishes accordingly.
+ */
+export function solveAs(part: PartToSolve, choice: Choice): Outcome {
+  const { bench, goal, muscles, draws } = questOf(part);
+  const { track, rules } = bench;
+  const offsets = choice.plan.offsets.slice();
+  const plan = {
+    ...choice.plan,
+    efforts: choice.plan.efforts.slice(),
+    offsets: offsets.length === Math.max(1, track.tasks.length) ? offsets : onesFor(track),
+  };
+  const target = targetOf(track, choice.margin, choice.hold);
+  for (let round = 1; ; round += 1) {
+    let state = findEfforts(bench, plan, target, bench.coarse, choice.together);
+    const { excess } = breakTrack(track, rules, bench.log, state.at, copyMuscles(muscles), draws);
+    if (excess > FOLLOWED && round < FOLLOWED_ROUNDS) continue;
+    if (state.least < 0) state = runEfforts(bench, plan, bench.coarse, false);
+    return { bench, goal, state, log: keepLog(bench.log) };
+  }
+}
+
+/** Relative excess of the time sets need at which a followed plan is settled. */
+const FOLLOWED = 2e-3;
+
+const onesFor = (track: Track): Float64Array => new Float64Array(Math.max(1, track.tasks.length)).fill(1);
 
 /** Sustainable seconds of all counted work. */
 export function workOf(track: Track): number {

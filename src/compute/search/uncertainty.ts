@@ -1,22 +1,29 @@
 import type { Rules } from "../motion/rules.ts";
 import type { Track } from "../motion/track.ts";
-import type { Sensitivity } from "./sensitivity.ts";
+import type { RunLog } from "../motion/run.ts";
 
 /** The plan's margin is chosen for at most this spread: an athlete feels on the day when a guess was far off. */
 const MOST_SPREAD_PLANNED_FOR = 0.06;
 /** Share of what is not known of the athlete that they do not feel before it is too late. */
 const NOT_FELT = 0.5;
 
-/** Relative spread of the result from what is not known of each task, errors of different movements being independent. */
-function modelSpread(track: Track, weights: ArrayLike<number>): number {
+/**
+ * Relative spread of the result from what is not known of each task: part of it is one doubt about the athlete, which every movement
+ * shares, part each movement's own.
+ */
+function modelSpread(track: Track, rules: Rules, weights: ArrayLike<number>): number {
   const byMovement = new Map<string, number>();
   track.tasks.forEach((task, t) => {
     const id = task.movement.id;
     byMovement.set(id, (byMovement.get(id) ?? 0) + (weights[t] ?? 0) * task.capacity.error);
   });
-  let variance = 0;
-  for (const error of byMovement.values()) variance += error ** 2;
-  return Math.sqrt(variance);
+  let together = 0;
+  let apart = 0;
+  for (const error of byMovement.values()) {
+    together += error;
+    apart += error ** 2;
+  }
+  return Math.sqrt(rules.sharedDoubt * together ** 2 + (1 - rules.sharedDoubt) * apart);
 }
 
 /** Shares of the work by task, as written (before anything is solved). */
@@ -42,8 +49,25 @@ export const spreadToPlanFor = (rules: Rules, model: number): number =>
 
 /** The spread to plan a track for, before anything is solved. */
 export const plannedSpread = (track: Track, rules: Rules): number =>
-  spreadToPlanFor(rules, modelSpread(track, workShares(track)));
+  spreadToPlanFor(rules, modelSpread(track, rules, workShares(track)));
 
-/** The spread of results: form and everything not known. */
-export const resultSpread = (track: Track, rules: Rules, sensitivity: Sensitivity): number =>
-  Math.hypot(rules.formSpread, modelSpread(track, sensitivity));
+/**
+ * The spread of an athlete around what is believed: form and everything not known of the tasks, each in the share of the work done of it.
+ * Not how far the result hangs on a task: at a gate that is all or nothing.
+ */
+export const athleteSpread = (track: Track, rules: Rules, log: Pick<RunLog, "done">): number =>
+  Math.hypot(rules.formSpread, modelSpread(track, rules, doneShares(track, log)));
+
+/** Shares of the work by task, as done in a run. */
+function doneShares(track: Track, { done }: Pick<RunLog, "done">): Float64Array {
+  const shares = new Float64Array(track.tasks.length);
+  let all = 0;
+  for (let i = 0; i < track.length; i += 1) {
+    const task = track.task[i] as number;
+    if (task < 0) continue;
+    const work = (done[i] as number) * (track.perUnit[i] as number);
+    shares[task] = (shares[task] as number) + work;
+    all += work;
+  }
+  return all > 0 ? shares.map((work) => work / all) : shares;
+}

@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { SetQuestion } from "../../../src/compute/search/largest-sets.ts";
-import { planSets, type SetPlan } from "../../../src/compute/search/plan-sets.ts";
+import { planSets } from "../../../src/compute/search/plan-sets.ts";
+import type { SetPlan } from "../../../src/compute/search/set-plan.ts";
 import { rulesFor } from "../../../src/compute/motion/rules.ts";
 import { seconds } from "../../../src/models/quantity.ts";
 
@@ -13,11 +14,12 @@ const question = (more: Partial<SetQuestion> = {}): SetQuestion => ({
   unbroken: 18,
   held: true,
   muscleRecovery: 1,
-  fast: 1 / 3,
-  slow: 2 / 3,
+  fast: 0.6,
+  slow: 0.4,
   full: 1,
   time: 0,
   unbrokenOnly: false,
+  mayBreathe: true,
   ...more,
 });
 
@@ -31,8 +33,8 @@ function possibleBefore(
   let { fast, slow } = asked;
   const refill = (time: number): void => {
     const free = time * asked.muscleRecovery;
-    fast = 1 / 3 - (1 / 3 - fast) * Math.exp(-free / 10);
-    slow = 2 / 3 - (2 / 3 - slow) * Math.exp(-free / 240);
+    fast = 0.6 - (0.6 - fast) * Math.exp(-free / 15);
+    slow = 0.4 - (0.4 - slow) * Math.exp(-free / 240);
   };
   refill(plan.restFirst);
   return plan.sizes.map((size, i) => {
@@ -154,8 +156,8 @@ describe("breaking an amount into sets", () => {
     const tired = fc.record({
       ...anything,
       amount: fc.integer({ min: 4, max: 30 }),
-      fast: fc.double({ min: 0, max: 1 / 3, noNaN: true }),
-      slow: fc.double({ min: 0.02, max: 2 / 3, noNaN: true }),
+      fast: fc.double({ min: 0, max: 0.6, noNaN: true }),
+      slow: fc.double({ min: 0.02, max: 0.4, noNaN: true }),
     });
     fc.assert(
       fc.property(tired, (more) => {
@@ -175,12 +177,29 @@ describe("breaking an amount into sets", () => {
     );
   });
 
-  it("uses more time for the cycle, and breathes before a small set instead of breaking it", () => {
-    expect(planSets(question({ amount: 10, time: 16 }), rules)).toMatchObject({ sizes: [10], cycle: 1.6 });
-    const small = planSets(question({ amount: 5, time: 20 }), rules);
+  it("uses more time for the rhythm, then breathes before a set instead of breaking it", () => {
+    // A natural rhythm is 1.15 x 1.3 = 1.495 s a rep: 16 - 14.95 = 1.05 s are left for a breath.
+    const calm = planSets(question({ amount: 10, time: 16 }), rules);
+    expect(calm.sizes).toEqual([10]);
+    expect(calm.cycle).toBeCloseTo(1.495, 9);
+    expect(calm.restFirst).toBeCloseTo(1.05, 9);
+    // Nobody waits at the start: the rhythm alone is slower.
+    const atStart = planSets(question({ amount: 10, time: 16, mayBreathe: false }), rules);
+    expect(atStart).toMatchObject({ sizes: [10], cycle: 1.6, restFirst: 0 });
+    // A small set is never broken, however long the breath: drawn out to 1.35 x 1.3 s, 40 - 8.775 = 31.2 s are waited.
+    const small = planSets(question({ amount: 5, time: 40 }), rules);
     expect(small.sizes).toEqual([5]);
-    // Drawn out to one and a half times the fastest cycle, the rest is waited for: 20 - 5 x 1.95 = 10.25 s.
-    expect(small.restFirst).toBeCloseTo(10.25, 9);
+    expect(small.restFirst).toBeCloseTo(31.225, 9);
+  });
+
+  it("breaks into even sets, as few as keep breath and rests below the longest", () => {
+    // 24 reps of 40 possible in 75 s: at 1.495 s a rep 39 s are left for breath and rests, at 1.755 s 33 s. In one set that is more than a
+    // breath of 15 s; in two, 19.6 s each.
+    const two = planSets(question({ amount: 24, unbroken: 40, time: 75 }), rules);
+    expect(two.sizes).toEqual([12, 12]);
+    expect(two.rest).toBeCloseTo(19.56, 2);
+    // Large amounts in fives, where they fit.
+    expect(planSets(question({ amount: 50, unbroken: 40, time: 120 }), rules).sizes).toEqual([20, 15, 15]);
   });
 
   it("draws a movement that holds nothing out where there is time, and never needs longer than if it held something", () => {
@@ -193,9 +212,9 @@ describe("breaking an amount into sets", () => {
   });
 
   it("rests first when not even one rep is left in the muscle", () => {
-    // One of four possible reps needs a quarter. From 0 and 0.1: (1 - e^(-t/10)) / 3 + 0.1 + 0.567 (1 - e^(-t/240)) is 0.174 at
-    // 2 s, 0.242 at 4 s and 0.264 at 6 s.
-    expect(planSets(question({ amount: 3, unbroken: 4, fast: 0, slow: 0.1 }), rules).restFirst).toBe(6);
+    // One of four possible reps needs a quarter. From 0 and 0.05: 0.6 (1 - e^(-t/15)) + 0.05 + 0.35 (1 - e^(-t/240)) is 0.128 at
+    // 2 s, 0.197 at 4 s and 0.256 at 6 s.
+    expect(planSets(question({ amount: 3, unbroken: 4, fast: 0, slow: 0.05 }), rules).restFirst).toBe(6);
   });
 
   it("keeps what must be unbroken in one set", () => {
