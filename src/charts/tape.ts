@@ -9,6 +9,8 @@ import { timelineOf, type Timeline, type TimelinePart } from "./timeline.ts";
 
 /** Names stand before the strip when the lanes are few enough to be told apart. */
 const MOST_NAMED_LANES = 4;
+/** Height of a lane beside which a name stands without touching the next, as a multiple of the text. */
+const LANE_NAME = 1.05;
 
 /**
  * The tape: the whole workout as one strip to the scale of time, cut at each checkpoint, with the sets and the rests
@@ -59,7 +61,7 @@ function tornEnds({ parts }: Timeline, index: number): { readonly left: boolean;
 function gutterOf(parts: readonly TimelinePart[], size: DrawingSize, stripHeight: number): number {
   const [first] = parts;
   const lanes = first?.lanes ?? [];
-  const readable = stripHeight / Math.max(1, lanes.length) >= size.textSize * 0.8;
+  const readable = stripHeight / Math.max(1, lanes.length) >= size.textSize * LANE_NAME;
   if (parts.filter((part) => part.kind === "work").length !== 1 || !readable) return 0;
   if (lanes.length < 2 || lanes.length > MOST_NAMED_LANES) return 0;
   const widths = lanes.map((lane) => size.measure(lane.short, size.textSize, lane.limiter));

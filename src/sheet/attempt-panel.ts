@@ -1,9 +1,9 @@
 import type { PartPlan } from "../models/plan/plan.ts";
-import { sayAfterMiss } from "../wording/after-miss.ts";
+import { sayAfterMiss, sayAfterMissShort } from "../wording/after-miss.ts";
 import { ONLY_IF_WELL, sayLiftFigure } from "../wording/lift-words.ts";
 import { sayOtherUnit } from "../wording/mass.ts";
 import { sayNumber } from "../wording/number.ts";
-import { clockShift, sayWhichClock } from "../wording/part-clock.ts";
+import { clockShift } from "../wording/part-clock.ts";
 import { sayPart } from "../wording/part-name.ts";
 import { sayPerSide } from "../wording/plates.ts";
 import { sayClock } from "../wording/time.ts";
@@ -21,6 +21,12 @@ type Attempt = Lift["attempts"][number];
 
 /** Capitals of the plates, larger than running text: they are read while loading the bar. */
 const PLATE_CAPITALS = 3;
+/** What to do after a miss, where it finds no column of its own, as a share of the key figures. */
+const MISS_SHARE = 0.5;
+const MISS_LEADING = 1.55;
+const PLATE_LEADING = 1.5;
+/** Room the plates need at least to stand beside the figures, millimetres. */
+const LEAST_PLATES = 26;
 /** Between the plates and what to do after a miss. */
 const WORD_GAP = 3;
 
@@ -37,7 +43,7 @@ export function attemptPanel(
   const { attempts } = lift;
   const [first] = attempts;
   if (!first) return undefined;
-  const { capitals } = setting;
+  const { capitals, wide, heads } = setting;
   const gap = capitals * PIECE_GAP;
   const shift = clockShift(part);
   const box = boxWidth(
@@ -53,6 +59,14 @@ export function attemptPanel(
   const clockWidth = Math.max(
     ...attempts.map((attempt) => keyWidth(sayClock(attempt.clock + shift), undefined, capitals, setter)),
   );
+  const missWidth = Math.max(
+    smallWidth(MISSED, heads, setter),
+    ...attempts.map(({ afterMiss }) =>
+      keyWidth(sayAfterMissShort(afterMiss, lift), undefined, capitals, setter),
+    ),
+  );
+  const clockLeft = box + gap + loadWidth + gap;
+  const width = clockLeft + clockWidth + (wide ? gap + missWidth : 0);
   const rows = attempts.map((attempt) => {
     const figures = keyRow(
       { text: sayNumber(attempt.number, 0) },
@@ -60,25 +74,37 @@ export function attemptPanel(
       [
         { text: sayLiftFigure(attempt, lift), ...unitIn(attempt, lift), width: loadWidth },
         { text: sayClock(attempt.clock + shift), width: clockWidth },
+        ...(wide ? [{ text: sayAfterMissShort(attempt.afterMiss, lift), width: missWidth }] : []),
       ],
       capitals,
       setter,
     );
-    return withWords(figures, wordsOf(attempt, lift, shift, setting, setter), capitals);
+    return wide
+      ? withPlates(
+          figures,
+          attempt,
+          { left: width + gap, setting, plates: platesOf(attempt, lift, setting.units) },
+          setter,
+        )
+      : withWords(figures, wordsOf(attempt, lift, shift, setting, setter), capitals);
   });
+  const words: readonly HeadingWord[] = wide
+    ? [
+        { text: sayPart(part.name), left: 0 },
+        { text: "load", left: box + gap },
+        { text: "clock", left: clockLeft },
+        { text: MISSED, left: clockLeft + clockWidth + gap },
+      ]
+    : [{ text: `${sayPart(part.name)} ${lift.name}`, left: 0 }];
   return {
-    width: box + gap + loadWidth + gap + clockWidth,
-    heading: panelHeading(headingOf(part, lift, box + gap + loadWidth + gap, setter), setter),
+    width: wide ? width + gap + LEAST_PLATES : width,
+    heading: panelHeading(words, { capitals: heads, width }, setter),
     rows,
   };
 }
 
-/** Part and lift over the loads, then what the clock is; the clock goes unsaid where the name of the lift needs the room. */
-function headingOf(part: PartPlan, lift: Lift, clockLeft: number, setter: Setter): readonly HeadingWord[] {
-  const name = { text: `${sayPart(part.name)} ${lift.name}`, left: 0 };
-  const fits = smallWidth(name.text, TEXT_CAPITALS, setter) + TEXT_CAPITALS <= clockLeft;
-  return fits ? [name, { text: sayWhichClock(part) ?? "start at", left: clockLeft }] : [name];
-}
+/** Head of the column that says what to load after a miss. */
+const MISSED = "missed";
 
 /** A share of the reader's own best has no unit. */
 const unitOf = ({ load }: Attempt, { ofOwnBest }: Lift): string | undefined =>
@@ -89,32 +115,37 @@ const unitIn = (attempt: Attempt, lift: Lift): { readonly unit?: string } => {
   return unit === undefined ? {} : { unit };
 };
 
+/** The load in the other unit where the reader needs it, and the plates of one side. */
+const platesOf = ({ load }: Attempt, { ofOwnBest }: Lift, units: KeySetting["units"]): string =>
+  ofOwnBest ? "of your own best" : [sayOtherUnit(load, units), sayPerSide(load)].filter(Boolean).join(": ");
+
 /** Words under the figures: the load in the other unit where the reader needs it, plates, and what to do after a miss; on one line where both fit. */
 function wordsOf(
   attempt: Attempt,
   lift: Lift,
   shift: number,
-  { columnWidth: width, units }: KeySetting,
+  { columnWidth: width, units, wide, capitals }: KeySetting,
   setter: Setter,
 ): Measured {
-  const plates = lift.ofOwnBest
-    ? "of your own best"
-    : [sayOtherUnit(attempt.load, units), sayPerSide(attempt.load)].filter(Boolean).join(": ");
+  const plates = platesOf(attempt, lift, units);
   const miss = setParagraph(
-    [
-      ...(attempt.onlyIfWell ? [{ text: `${ONLY_IF_WELL}; ` }] : []),
-      { text: `missed: ${sayAfterMiss(attempt.afterMiss, shift, lift)}` },
-    ],
-    TEXT_CAPITALS,
+    wide
+      ? []
+      : [
+          ...(attempt.onlyIfWell ? [{ text: `${ONLY_IF_WELL}; ` }] : []),
+          { text: `missed: ${sayAfterMiss(attempt.afterMiss, shift, lift)}` },
+        ],
+    Math.max(TEXT_CAPITALS, capitals * MISS_SHARE),
     width,
     setter,
+    MISS_LEADING,
   );
   const side = setParagraph(plates ? [{ text: plates, strong: true }] : [], PLATE_CAPITALS, width, setter);
-  const beside = side.lines <= 1 && miss.lines === 1 && side.widest + WORD_GAP + miss.widest <= width;
+  const beside = side.lines <= 1 && miss.lines <= 1 && side.widest + WORD_GAP + miss.widest <= width;
   const missAt = beside
     ? {
         x: side.lines === 0 ? 0 : side.widest + WORD_GAP,
-        y: side.lines === 0 ? 0 : PLATE_CAPITALS - TEXT_CAPITALS,
+        y: 0,
       }
     : { x: 0, y: side.height };
   return {
@@ -131,6 +162,46 @@ function wordsOf(
         },
       ],
     }),
+  };
+}
+
+/** The plates of one side behind the figures, on as many small lines as they need. */
+function withPlates(
+  figures: Measured,
+  attempt: Attempt,
+  {
+    left,
+    setting,
+    plates: said,
+  }: { readonly left: number; readonly setting: KeySetting; readonly plates: string },
+  setter: Setter,
+): Measured {
+  const runs = [
+    ...(said ? [{ text: said, strong: true }] : []),
+    ...(attempt.onlyIfWell ? [{ text: ONLY_IF_WELL }] : []),
+  ];
+  const room = Math.max(setting.columnWidth - left, LEAST_PLATES);
+  const plates = setParagraph(runs, PLATE_CAPITALS, room, setter, PLATE_LEADING);
+  return {
+    height: Math.max(figures.height, plates.height),
+    place: (x, y) =>
+      together([
+        figures.place(x, y),
+        {
+          marks: [],
+          nodes: [
+            {
+              tag: "TR",
+              children: [
+                {
+                  tag: "TD",
+                  shapes: plates.at(x + left, y + Math.max(0, (figures.height - plates.height) / 2)),
+                },
+              ],
+            },
+          ],
+        },
+      ]),
   };
 }
 

@@ -4,8 +4,12 @@ import type { Block, BlockLine, Detail } from "./block.ts";
 
 const WEIGHTS = ["stop", "care", "rule"] as const;
 
-/** The cautions meant for the sheet: stop signs first, what prevails over the plan last. Short: of each the first sentence. */
+/**
+ * The cautions meant for the sheet: stop signs first, what prevails over the plan last. Short: of each the first sentence.
+ * Shorter: what each is called, one after another; only what prevails is still said.
+ */
 export function cautionBlock({ cautions }: Plan, detail: Detail): Block | undefined {
+  if (detail === "shorter") return inWords(cautions.filter(({ onSheet }) => onSheet));
   const lines = WEIGHTS.flatMap((weight) =>
     cautions
       .filter((caution) => caution.onSheet && caution.weight === weight)
@@ -32,6 +36,24 @@ export function withheldBlock({ withheld }: Plan): Block | undefined {
     ],
   }));
   return lines.length === 0 ? undefined : { title: "Left out on purpose", lines };
+}
+
+function inWords(cautions: Plan["cautions"]): Block | undefined {
+  const named = (weight: (typeof WEIGHTS)[number]): string =>
+    cautions
+      .filter((caution) => caution.weight === weight)
+      .map(({ title }) => title)
+      .join(" · ");
+  const runs = [{ text: named("stop"), strong: true }, { text: named("care") }].filter(
+    ({ text }) => text !== "",
+  );
+  const lines = [
+    ...runs.map((run): BlockLine => ({ runs: [run] })),
+    ...cautions
+      .filter(({ weight }) => weight === "rule")
+      .map(({ say }): BlockLine => ({ runs: [{ text: firstSentence(say) }] })),
+  ];
+  return lines.length === 0 ? undefined : { title: "Take care", lines };
 }
 
 const firstSentence = (text: string): string => /^.*?[.!?](?=\s|$)/.exec(text)?.[0] ?? text;

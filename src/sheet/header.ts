@@ -1,5 +1,6 @@
 import { textAt } from "../charts/shapes.ts";
 import type { Plan } from "../models/plan/plan.ts";
+import { sayMoment } from "../wording/date.ts";
 import { sayEightInTen, sayGoal } from "../wording/goal.ts";
 import { TEXT_CAPITALS } from "./figure-size.ts";
 import { setParagraph, type SetParagraph } from "./paragraph.ts";
@@ -10,9 +11,12 @@ import type { Setter } from "./type-setting.ts";
 const TITLE_CAPITALS = [5.4, 4.6, 3.9, 3.3, 2.9] as const;
 const NAME_CAPITALS = [3.6, 3.1, TEXT_CAPITALS] as const;
 
-/** Who it is for, under the title. */
-const whoOf = ({ athlete }: Plan): string =>
-  athlete.anonymous ? athlete.name : `${athlete.name}, ${athlete.division}`;
+/** Who it is for and when it starts, under the title; where heat is cared for, that too. */
+function whoOf({ athlete, start, cautions }: Plan): string {
+  const who = athlete.anonymous ? athlete.name : `${athlete.name}, ${athlete.division}`;
+  const heat = cautions.some(({ id }) => id.startsWith("heat-")) ? "heat" : undefined;
+  return [who, start && sayMoment(start.local), heat].filter((text) => text !== undefined).join(" · ");
+}
 
 function fitted(
   text: string,

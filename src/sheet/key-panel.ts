@@ -16,9 +16,19 @@ export type KeySetting = {
   readonly capitals: number;
   readonly columnWidth: number;
   readonly units: MassUnit;
+  /** Capitals of column heads at most, millimetres. */
+  readonly heads: number;
+  /** Whether what to do after a miss stands beside the clock, as large as the load; else under it. */
+  readonly wide: boolean;
 };
 
 /** Distance of rows of key figures as a multiple of their capitals. */
 export const ROW_PITCH = 1.26;
+/** The same where letters in them reach below the line. */
+export const WORD_PITCH = 1.5;
+
+/** Distance of a row to the next for what it says, as a multiple of its capitals. */
+export const pitchOf = (text: string): number => (/[gjpqyQ,;()/]/.test(text) ? WORD_PITCH : ROW_PITCH);
+
 /** Gaps between the pieces of a row, as a multiple of the capitals. */
 export const PIECE_GAP = 0.42;

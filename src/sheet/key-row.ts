@@ -1,7 +1,7 @@
 import { boxOutline, textAt } from "../charts/shapes.ts";
 import type { Shape } from "../charts/drawing.ts";
 import { TEXT_CAPITALS } from "./figure-size.ts";
-import { PIECE_GAP, ROW_PITCH } from "./key-panel.ts";
+import { PIECE_GAP, pitchOf } from "./key-panel.ts";
 import type { Measured, SheetNode } from "./sheet-node.ts";
 import type { Setter } from "./type-setting.ts";
 
@@ -63,7 +63,7 @@ export function keyRow(
 ): Measured {
   const gap = capitals * PIECE_GAP;
   return {
-    height: capitals * ROW_PITCH,
+    height: capitals * pitchOf(cells.map((cell) => (cell.small === undefined ? cell.text : "")).join("")),
     place: (x, y) => {
       const boxed = labelInBox(label, x, y, box, capitals, setter);
       let left = x + box + gap;

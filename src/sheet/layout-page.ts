@@ -6,7 +6,7 @@ import { layoutLower, leastLowerHeight } from "./lower-half.ts";
 import { MARGIN, PAPER_SIZES, type Frame, type Paper } from "./paper.ts";
 import { together, type Placed, type SheetPage } from "./sheet-node.ts";
 import type { Setter } from "./type-setting.ts";
-import { CONCESSIONS, FAR_CONCESSIONS, layoutUpper } from "./upper-half.ts";
+import { CONCESSIONS, FAR_CONCESSIONS, GROWTH, layoutUpper, WIDE } from "./upper-half.ts";
 
 /** A page with what the layout decided, so that tests and callers can see it. */
 export type LaidOutPage = SheetPage & {
@@ -40,12 +40,18 @@ export function layoutPage(
   const folded: Frame = { ...inside, y: MARGIN.top, height: fold - MARGIN.top - HALF_GAP * 0.7 };
   const material = { width: inside.width, link, setter, everyRound: true };
   const whole = bottom - MARGIN.top - HALF_GAP - leastLowerHeight(plan, material);
-  const tries = [CONCESSIONS, FAR_CONCESSIONS].flatMap((concessions) => [
+  const withTape = CONCESSIONS.filter(({ tape, every }) => tape > 0 && every === "row");
+  const tries = [WIDE, withTape, CONCESSIONS, FAR_CONCESSIONS].flatMap((concessions) => [
     { folds: true, height: folded.height, concessions },
-    { folds: false, height: whole, concessions },
+    // What it says during the work as small as it may be, so that much stays for what is read before.
+    { folds: false, height: whole, concessions: concessions === WIDE ? WIDE.slice(2) : concessions },
   ]);
   const found = firstOf(tries, ({ height: room, concessions, folds }) => {
-    const laidOut = layoutUpper(plan, { ...folded, height: room }, capitals, setter, concessions);
+    const laidOut = layoutUpper(plan, { ...folded, height: room }, capitals, setter, {
+      concessions,
+      // Where the page is not folded, what is spared goes to what stands below.
+      growths: folds ? GROWTH : [1],
+    });
     return laidOut && { ...laidOut, folds };
   });
   if (!found) return undefined;

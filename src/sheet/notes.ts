@@ -1,8 +1,9 @@
 import type { PartPlan, Plan } from "../models/plan/plan.ts";
-import { sayRow } from "../wording/amount.ts";
+import { sayAmount } from "../wording/amount.ts";
+import { capitalised } from "../wording/basis.ts";
 import { sayEnding } from "../wording/ending.ts";
 import { sayGuide } from "../wording/guide.ts";
-import { sayIfThen } from "../wording/if-then.ts";
+import { sayIfThenPair } from "../wording/if-then.ts";
 import { sayPart } from "../wording/part-name.ts";
 import { sayRoundOf } from "../wording/round-name.ts";
 import { clockShift } from "../wording/part-clock.ts";
@@ -12,7 +13,7 @@ import type { Measured } from "./sheet-node.ts";
 import type { Setter } from "./type-setting.ts";
 
 /** What a line under the key figures is about, the most important first: the order in which they stand and are kept. */
-const NOTE_KINDS = ["tie-break", "too-slow", "ending", "guide", "unbroken", "too-fast"] as const;
+const NOTE_KINDS = ["tie-break", "thresholds", "ending", "guide", "unbroken"] as const;
 type NoteKind = (typeof NOTE_KINDS)[number];
 
 export type Note = { readonly kind: NoteKind; readonly runs: readonly Run[] };
@@ -26,12 +27,17 @@ export function notesOf(plan: Plan): readonly Note[] {
     const { pacing } = part;
     if (!pacing) return [];
     const context = { units: plan.athlete.units, perRound: pacing.perRound };
-    const ifThens = pacing.ifThen.map((ifThen): Note => {
-      const shifted = { ...ifThen, clock: ifThen.clock + clockShift(part) };
-      const { when, then } = sayIfThen(shifted, pacing, context);
-      const isBehind = ifThen.when === "later-than" || ifThen.when === "fewer-than";
-      const kind = isBehind ? "too-slow" : "too-fast";
-      return { kind, runs: [{ text: `${when} →`, strong: true }, { text: then }] };
+    const moments = [...Map.groupBy(pacing.ifThen, ({ row }) => row).values()];
+    const ifThens = moments.flatMap((pair): readonly Note[] => {
+      const said = sayIfThenPair(pair, pacing, context, clockShift(part));
+      return said
+        ? [
+            {
+              kind: "thresholds",
+              runs: [{ text: capitalised(said.moment), strong: true }, { text: said.say }],
+            },
+          ]
+        : [];
     });
     const ending = sayEnding(pacing, context);
     const guide = sayGuide(pacing);
@@ -52,28 +58,42 @@ export function notesOf(plan: Plan): readonly Note[] {
 function tieBreaks(part: PartPlan, pacing: NonNullable<PartPlan["pacing"]>): readonly Note[] {
   const rows = pacing.rows.filter((row) => row.tieBreak);
   if (rows.length === 0) return [];
-  const moments = rows.map((row) => {
-    const round = sayRoundOf(pacing, row.round);
-    return `after the ${sayRow(row)}${round ? ` of ${round}` : ""}, plan ${sayClock(row.end + clockShift(part))}`;
-  });
-  const text = moments.length > 3 ? "at the end of every round with a thick box" : moments.join("; ");
+  const [row] = rows;
+  const only = rows.length === 1 && row ? row : undefined;
+  const round = only && sayRoundOf(pacing, only.round);
+  const text = only
+    ? `after ${sayAmount(only)} ${only.short}${round ? ` of ${round}` : ""}, ${sayClock(only.end + clockShift(part))}`
+    : "clock at each thick box";
   return [
     {
       kind: "tie-break",
-      runs: [{ text: "Tie-break: read the clock", strong: true }, { text: `${text}.` }],
+      runs: [{ text: "Tie-break", strong: true }, { text }],
     },
   ];
 }
 
-/** The notes no sheet goes without: how a tie is broken and what to do when it goes too slowly, one of each. */
-export const essentialNotes = (notes: readonly Note[]): readonly Note[] =>
-  (["tie-break", "too-slow"] as const).flatMap((kind) =>
-    notes.filter((note) => note.kind === kind).slice(0, 1),
-  );
+/** Those that are read during the work, from the distance of the rig. */
+const RIG_KINDS = ["tie-break", "thresholds"] as const satisfies readonly NoteKind[];
 
-/** Notes set one under another. */
-export function setNotes(notes: readonly Note[], width: number, setter: Setter): Measured {
-  const paragraphs = notes.map((note) => setParagraph(note.runs, NOTE_CAPITALS, width, setter));
+/** The notes no sheet goes without: how a tie is broken and what to do when it goes otherwise, one of each. */
+export const essentialNotes = (notes: readonly Note[]): readonly Note[] =>
+  RIG_KINDS.flatMap((kind) => notes.filter((note) => note.kind === kind).slice(0, 1));
+
+/** Distance of lines as a multiple of capitals: large ones need less between them. */
+const RIG_LEADING = 1.5;
+
+/** Notes set one under another; those read during the work with capitals of `capitals` millimetres. */
+export function setNotes(notes: readonly Note[], width: number, capitals: number, setter: Setter): Measured {
+  const paragraphs = notes.map(({ kind, runs }) => {
+    const large = RIG_KINDS.some((each) => each === kind);
+    return setParagraph(
+      runs,
+      large ? capitals : NOTE_CAPITALS,
+      width,
+      setter,
+      ...(large ? [RIG_LEADING] : []),
+    );
+  });
   return {
     height: paragraphs.reduce((sum, paragraph) => sum + paragraph.height, 0),
     place: (x, y) => {

@@ -39,11 +39,12 @@ export function setParagraph(
   capitals: number,
   width: number,
   setter: Setter,
+  lead = LEADING,
 ): SetParagraph {
   const size = setter.sizeFor(capitals, false);
   const space = setter.measure(" ", size, false);
   const lines = breakLines(wordsOf(runs, size, width, setter), space, width);
-  const leading = capitals * LEADING;
+  const leading = capitals * lead;
   return {
     lines: lines.length,
     height: lines.length * leading,

@@ -1,8 +1,9 @@
 import type { PartPlan } from "../models/plan/plan.ts";
 import { sayNumber } from "../wording/number.ts";
 import { namesOfIntervals, workOfIntervals } from "../wording/interval-work.ts";
-import { clockShift, sayWhichClock } from "../wording/part-clock.ts";
+import { clockShift, sayClockHead } from "../wording/part-clock.ts";
 import { isTime } from "../wording/score.ts";
+import { sayStation } from "../wording/stations.ts";
 import { saySets } from "../wording/sets.ts";
 import { sayClock, sayDuration } from "../wording/time.ts";
 import { isUnfinished } from "../wording/unfinished.ts";
@@ -22,6 +23,8 @@ export type RoundDetail = {
 export type RoundLine = {
   readonly label: string;
   readonly name?: string;
+  /** Own load, height and pace, where the line is one visit. */
+  readonly details?: string;
   readonly figure: string;
   readonly sets: readonly string[];
   readonly note?: string;
@@ -48,9 +51,9 @@ export function brokenMovements(pacing: Pacing): readonly string[] {
  */
 export function roundLines(part: PartPlan, pacing: Pacing, detail: RoundDetail): RoundLines {
   const broken = detail.sets ? brokenMovements(pacing) : [];
-  const clockHeading = sayWhichClock(part) ?? "clock at the end";
+  const clockHeading = sayClockHead(part);
   if (pacing.intervals && !isTime(pacing.score)) {
-    return { figureHeading: "score of each", setHeadings: broken, lines: intervalLines(pacing, broken) };
+    return { figureHeading: "score", setHeadings: broken, lines: intervalLines(pacing, broken) };
   }
   if (pacing.rounds.length > 1) {
     const lines = passLines(pacing, broken, clockShift(part), detail);
@@ -120,7 +123,8 @@ const movementLines = (
     .filter((row) => row.kind === "work" && isShown(pacing, row.index, detail))
     .map((row, index) => ({
       label: sayNumber(index + 1, 0),
-      name: row.short,
+      name: sayStation(row).work,
+      details: sayStation(row).details.join("  "),
       figure: sayClock(row.end + shift),
       sets: withSets ? [row.sets.length > 1 ? saySets(row.sets) : ""] : [],
       tieBreak: row.tieBreak,

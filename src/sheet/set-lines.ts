@@ -3,7 +3,7 @@ import type { Shape } from "../charts/drawing.ts";
 import type { PartPlan } from "../models/plan/plan.ts";
 import { saySets } from "../wording/sets.ts";
 import { TEXT_CAPITALS } from "./figure-size.ts";
-import { PIECE_GAP, ROW_PITCH } from "./key-panel.ts";
+import { PIECE_GAP, WORD_PITCH } from "./key-panel.ts";
 import type { Measured, SheetNode } from "./sheet-node.ts";
 import type { Setter } from "./type-setting.ts";
 
@@ -54,11 +54,11 @@ export function setLine(
     else lines.push([piece]);
   }
   return {
-    height: lines.length * capitals * ROW_PITCH,
+    height: lines.length * capitals * WORD_PITCH,
     place: (x, y) => {
       const shapes = lines.flatMap((line, index) => {
         let left = x;
-        const baseline = y + index * capitals * ROW_PITCH + capitals;
+        const baseline = y + index * capitals * WORD_PITCH + capitals;
         return line.flatMap((piece): readonly Shape[] => {
           const at = left;
           left += piece.width + gap;

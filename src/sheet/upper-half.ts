@@ -1,10 +1,12 @@
 import { drawTape } from "../charts/tape.ts";
-import type { Plan } from "../models/plan/plan.ts";
+import type { PartPlan, Plan } from "../models/plan/plan.ts";
+import { sayPart } from "../wording/part-name.ts";
+import { sayStations } from "../wording/stations.ts";
 import { attemptPanel } from "./attempt-panel.ts";
 import { TEXT_CAPITALS } from "./figure-size.ts";
 import { flowColumns, placeColumns } from "./flow-columns.ts";
 import { sheetHeader } from "./header.ts";
-import type { KeyPanel } from "./key-panel.ts";
+import type { KeyPanel, KeySetting } from "./key-panel.ts";
 import { moveDrawing } from "../charts/move-shape.ts";
 import { essentialNotes, notesOf, setNotes } from "./notes.ts";
 import type { Frame } from "./paper.ts";
@@ -12,6 +14,8 @@ import { brokenMovements, type RoundDetail } from "./round-lines.ts";
 import { roundPanel } from "./round-panel.ts";
 import { groupSets, setLine } from "./set-lines.ts";
 import { together, type Measured, type Placed } from "./sheet-node.ts";
+import { sideBySide } from "./side-by-side.ts";
+import { stationPanel } from "./station-panel.ts";
 import type { Setter } from "./type-setting.ts";
 
 /** How much the upper half shows: sets, rounds, how many notes (or the essential ones), the height of the tape in millimetres. */
@@ -20,6 +24,10 @@ type Fullness = {
   readonly every: RoundDetail["every"];
   readonly notes: number | "essential";
   readonly tape: number;
+  /** One column: what each round is made of beside the clocks, what to do after a miss as large as the load; else columns. */
+  readonly wide?: boolean;
+  /** Heads of columns smaller than the figures, where the page has no room for them. */
+  readonly smallHeads?: boolean;
   /** Only the first attempt of each lift, where they would stand too large. */
   readonly opener?: boolean;
 };
@@ -29,6 +37,15 @@ type Fullness = {
  * beside the clocks into a line of their own, then the tape goes, then only the checkpoints stay, last only a few of
  * these. Key figures are never made smaller.
  */
+export const WIDE: readonly Fullness[] = [
+  { wide: true, sets: "beside", every: "row", notes: 8, tape: 13 },
+  { wide: true, sets: "beside", every: "row", notes: 5, tape: 9 },
+  { wide: true, sets: "beside", every: "row", notes: "essential", tape: 8.2 },
+  { wide: true, sets: "beside", every: "row", notes: "essential", tape: 4.5 },
+  { wide: true, smallHeads: true, sets: "beside", every: "row", notes: "essential", tape: 4.5 },
+];
+
+/** The same in columns, where one is not enough. */
 export const CONCESSIONS: readonly Fullness[] = [
   { sets: "beside", every: "row", notes: 8, tape: 13 },
   { sets: "beside", every: "row", notes: 5, tape: 11 },
@@ -55,7 +72,7 @@ export const FAR_CONCESSIONS: readonly Fullness[] = [
 ];
 
 /** Growth tried where there is room to spare, largest first. */
-const GROWTH = [1.7, 1.55, 1.4, 1.3, 1.2, 1.1, 1] as const;
+export const GROWTH: readonly number[] = [1.7, 1.55, 1.4, 1.3, 1.2, 1.1, 1];
 const MOST_COLUMNS = 5;
 const COLUMN_GAP = 7;
 const SECTION_GAP = 2.4;
@@ -79,15 +96,26 @@ export function layoutUpper(
   frame: Frame,
   least: number,
   setter: Setter,
-  concessions: readonly Fullness[] = CONCESSIONS,
+  {
+    concessions,
+    growths,
+  }: { readonly concessions: readonly Fullness[]; readonly growths: readonly number[] } = {
+    concessions: CONCESSIONS,
+    growths: GROWTH,
+  },
 ): UpperHalf | undefined {
   const header = sheetHeader(plan, frame.width, least, setter);
   const notes = notesOf(plan);
   for (const fullness of concessions) {
     const head = [header, ...tapeOf(plan, frame.width, fullness.tape, setter)];
     const shown = fullness.notes === "essential" ? essentialNotes(notes) : notes.slice(0, fullness.notes);
-    const foot = setNotes(shown, frame.width, setter);
-    for (const growth of GROWTH) {
+    const foot = setNotes(
+      shown,
+      frame.width,
+      fullness.wide ? least : Math.min(least * COLUMN_NOTES, MOST_NOTES),
+      setter,
+    );
+    for (const growth of growths) {
       const capitals = least * growth;
       const tail = [...setLinesOf(plan, fullness, frame.width, capitals, setter), foot];
       const placed = arrange(plan, fullness, frame, capitals, { head, tail }, setter);
@@ -173,7 +201,7 @@ function keyFigures(
   capitals: number,
   setter: Setter,
 ): Measured | undefined {
-  for (let columns = 1; columns <= MOST_COLUMNS; columns += 1) {
+  for (let columns = 1; columns <= (fullness.wide ? 1 : MOST_COLUMNS); columns += 1) {
     const columnWidth = (width - COLUMN_GAP * (columns - 1)) / columns;
     const panels = panelsOf(plan, fullness, capitals, columnWidth, setter);
     if (panels.length === 0) return { height: 0, place: () => together([]) };
@@ -195,18 +223,57 @@ function panelsOf(
   setter: Setter,
 ): readonly KeyPanel[] {
   const { units } = plan.athlete;
+  const wide = fullness.wide ?? false;
+  const heads = wide && !fullness.smallHeads ? capitals : Math.max(TEXT_CAPITALS, capitals * COLUMN_HEADS);
+  const setting: KeySetting = { capitals, heads, columnWidth, units, wide };
   return plan.parts
-    .flatMap((part) => {
-      // Where there is one round, the sets can only stand beside the movement they belong to.
-      const oneRound = (part.pacing?.rounds.length ?? 0) <= 1;
-      const sets = fullness.sets === "beside" || (fullness.sets === "lines" && oneRound);
-      return [
-        roundPanel(part, { sets, every: fullness.every }, capitals, setter),
-        ...(part.lifting?.lifts ?? []).map((lift) => {
-          const attempts = fullness.opener ? lift.attempts.slice(0, 1) : lift.attempts;
-          return attemptPanel(part, { ...lift, attempts }, { capitals, columnWidth, units }, setter);
-        }),
-      ];
-    })
+    .flatMap((part) => [
+      ...workPanels(part, fullness, setting, setter),
+      ...(part.lifting?.lifts ?? []).map((lift) => {
+        const attempts = fullness.opener ? lift.attempts.slice(0, 1) : lift.attempts;
+        return attemptPanel(part, { ...lift, attempts }, setting, setter);
+      }),
+    ])
     .filter((panel) => panel !== undefined);
 }
+
+/** The clocks of a part, and what its rounds are made of: beside them where that fits, else above them and smaller. */
+function workPanels(
+  part: PartPlan,
+  fullness: Fullness,
+  setting: KeySetting,
+  setter: Setter,
+): readonly (KeyPanel | undefined)[] {
+  const { pacing } = part;
+  // Where there is one round, the sets can only stand beside the movement they belong to.
+  const oneRound = (pacing?.rounds.length ?? 0) <= 1;
+  const sets = fullness.sets === "beside" || (fullness.sets === "lines" && oneRound);
+  const rounds = roundPanel(part, { sets, every: fullness.every }, setting, setter);
+  // What gives up the tape for want of room gives this up too.
+  if (!pacing || !rounds || oneRound || fullness.tape === 0) return [rounds];
+  const { capitals, columnWidth, wide } = setting;
+  const heading = wide ? "each round" : `${sayPart(part.name)} each round`;
+  const sizes = wide ? STATION_SHARES : STATION_SHARES.slice(-1);
+  const stations = sizes.map((share) =>
+    stationPanel(
+      sayStations(pacing),
+      heading,
+      wide ? capitals * share : Math.min(capitals * share, MOST_STATION),
+      setter,
+    ),
+  );
+  if (!wide) return [...stations, rounds];
+  const beside = stations.find((panel) => panel && rounds.width + COLUMN_GAP + panel.width <= columnWidth);
+  return beside ? [sideBySide(rounds, beside, COLUMN_GAP)] : [...stations.slice(-1), rounds];
+}
+
+/** Capitals of thresholds where the figures already need columns, as a share of the key figures. */
+const COLUMN_NOTES = 0.5;
+/** There they grow no further than this, nor does what a round is made of, millimetres: the clocks need the room. */
+const MOST_NOTES = 4.4;
+const MOST_STATION = 5.3;
+/** Capitals of heads over narrow columns, as a share of the key figures. */
+const COLUMN_HEADS = 0.6;
+
+/** Capitals of what a round is made of, as shares of the key figures, the first that finds room. */
+const STATION_SHARES = [1, 0.8, 0.6] as const;

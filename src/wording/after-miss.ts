@@ -1,6 +1,6 @@
 import type { Plan } from "../models/plan/plan.ts";
 import type { MassUnit } from "../models/quantity.ts";
-import { sayLiftLoad } from "./lift-words.ts";
+import { sayLiftFigure, sayLiftLoad } from "./lift-words.ts";
 import { sayLoad } from "./mass.ts";
 import { sayPerSide } from "./plates.ts";
 import { sayChance } from "./share.ts";
@@ -22,6 +22,12 @@ export function sayAfterMiss(
   if (afterMiss.kind === "stop") return "done";
   const what = afterMiss.direction === "same" ? "again" : sayLiftLoad(afterMiss, lift);
   return `${what} at ${sayClock(afterMiss.clock + shift)}`;
+}
+
+/** The same at a glance: the load, without its unit, or `again`, or `done`. */
+export function sayAfterMissShort(afterMiss: AfterMiss, lift: Parameters<typeof sayLiftFigure>[1]): string {
+  if (afterMiss.kind === "stop") return "done";
+  return afterMiss.direction === "same" ? "again" : sayLiftFigure(afterMiss, lift);
 }
 
 /** The same as a sentence, with rest, plates and chance. */

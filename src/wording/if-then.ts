@@ -65,6 +65,47 @@ export function sayIfThen(
   };
 }
 
+/** What to do beyond a threshold in as few words as a glance allows. */
+function sayShortAction(action: IfThen["action"], pacing: Pacing): string {
+  switch (action.kind) {
+    case "hold":
+      return "hold";
+    case "slow-down":
+      return sayShortChange(action.secondsPerRound, "slower");
+    case "push":
+      return sayShortChange(action.secondsPerRound, "faster");
+    case "smaller-sets": {
+      const row = pacing.rows.find(({ name }) => name === action.name);
+      return `${row?.short ?? action.name} ${action.amount === 1 ? "singles" : `in ${action.amount}s`}`;
+    }
+    default:
+      return sayAction(action, pacing);
+  }
+}
+
+const sayShortChange = (seconds: number, word: string): string =>
+  Math.round(seconds) === 0 ? "as planned" : `${sayNumber(seconds, 0)}${NO_BREAK_SPACE}s ${word}`;
+
+/**
+ * The thresholds of one moment as one text, so that too slow and too fast stay together. `shift` turns the clock of the part into
+ * the one that is read. Reads `past 10:41 → 3 s slower; before 10:21 → hold`.
+ */
+export function sayIfThenPair(
+  pair: readonly IfThen[],
+  pacing: Pacing,
+  context: ScoreContext,
+  shift: number,
+): { readonly moment: string; readonly say: string } | undefined {
+  const [first] = pair;
+  if (!first) return undefined;
+  const each = pair.map(({ when, score, clock, action }) => {
+    const threshold =
+      score === undefined ? sayClock(clock + shift) : sayWholeScore(pacing.score, score, context);
+    return `${BEYOND[when]} ${threshold}${NO_BREAK_SPACE}→ ${sayShortAction(action, pacing)}`;
+  });
+  return { moment: sayMoment(first, pacing), say: each.join("; ") };
+}
+
 /** The same as one sentence, with what to expect then. */
 export function sayIfThenSentence(ifThen: IfThen, pacing: Pacing, context: ScoreContext): string {
   const { when, then } = sayIfThen(ifThen, pacing, context);

@@ -10,6 +10,10 @@ export function clockShift(part: PartPlan): number {
   return part.start.kind === "after" && part.pacing !== undefined ? 0 : part.start.clock;
 }
 
+/** The same over a column of clocks, in as few words as can be: `clock`, or `clock of C` where it is one of its own. */
+export const sayClockHead = (part: PartPlan): string =>
+  part.start.kind === "after" && part.pacing !== undefined ? `clock of ${sayPart(part.name)}` : "clock";
+
 /** Tells which clock is meant where that could be in doubt. */
 export function sayWhichClock(part: PartPlan): string | undefined {
   if (part.start.kind === "after" && part.pacing !== undefined)

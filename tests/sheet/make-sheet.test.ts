@@ -83,29 +83,16 @@ describe.each(Object.entries(samplePlans))("the picture of the sheet of %s", (na
 describe("the size of the figures needed mid-workout", () => {
   const MM = 72 / 25.4;
 
+  const loads = ["58", "63", "66", "10:15", "12:25", "15:05"];
+  const clocks = ["1:36", "3:13", "4:58", "6:43", "8:30"];
   it.each([
-    // 2 D tan(20'/2): 1.5 m gives 8.73 mm, 2.5 m gives 14.54 mm.
-    [1.5, 8.73],
-    [2.5, 14.54],
-  ])("read from %d m is at least %d mm for every clock, set and load", async (readAt, least) => {
+    // 2 D tan(20'/2): 1.5 m gives 8.73 mm, 2.5 m gives 14.54 mm, where the end of the work stands for its clocks.
+    [1.5, 8.73, [...clocks, "7-5", "5-4-3", "4-4-4", ...loads]],
+    [2.5, 14.54, ["8:30", ...loads]],
+  ])("read from %d m is at least %d mm for clocks, sets and loads", async (readAt, least, figures) => {
     const pdf = await makeSheet(samplePlans.forTimeThenLift, options("a4", { readAt }));
     const words = wordsOf(pdf);
-    for (const text of [
-      "1:36",
-      "3:13",
-      "4:58",
-      "6:43",
-      "8:30",
-      "7-5",
-      "5-4-3",
-      "4-4-4",
-      "58",
-      "63",
-      "66",
-      "10:15",
-      "12:25",
-      "15:05",
-    ]) {
+    for (const text of figures) {
       const largest = words
         .filter((word) => word.text.split("\u00a0")[0] === text)
         .sort((a, b) => b.bottom - b.top - (a.bottom - a.top))[0];
@@ -113,6 +100,17 @@ describe("the size of the figures needed mid-workout", () => {
       expect((largest.bottom - largest.top) / MM, text).toBeGreaterThan(least);
     }
   });
+});
+
+it("at the usual distance heads of columns, misses and thresholds are as large as the clocks", async () => {
+  const words = wordsOf(await makeSheet(samplePlans.forTimeThenLift, options("a4")));
+  // Lower case letters with an ascender are a little higher than capitals.
+  for (const text of ["clock", "missed", "again", "hold"]) {
+    const heights = words
+      .filter((word) => word.text === text)
+      .map(({ top, bottom }) => (bottom - top) / (72 / 25.4));
+    expect(Math.max(0, ...heights), text).toBeGreaterThan(8.73);
+  }
 });
 
 describe("a sheet", () => {

@@ -15,7 +15,7 @@ describe("the lines of a panel", () => {
   it("of rounds give the clock at the end and the sets of what is broken", () => {
     const { part, pacing } = partOf(samplePlans.forTimeThenLift);
     const { lines, setHeadings, figureHeading } = roundLines(part, pacing, everything);
-    expect([figureHeading, setHeadings]).toEqual(["clock at the end", ["pull-up"]]);
+    expect([figureHeading, setHeadings]).toEqual(["clock", ["pull-up"]]);
     expect(lines.map(({ label, figure, sets }) => [label, figure, ...sets])).toEqual([
       ["1", "1:36", "7-5"],
       ["2", "3:13", "7-5"],
@@ -29,9 +29,9 @@ describe("the lines of a panel", () => {
     const { part, pacing } = partOf(samplePlans.almostNothingKnown);
     const { lines } = roundLines(part, pacing, everything);
     expect(lines.map(({ label, name, figure, sets }) => [label, name, figure, ...sets])).toEqual([
-      ["1", "row", "2:35", ""],
-      ["2", "wall ball", "5:18", "4×10"],
-      ["3", "burpee", "9:00", "20-16"],
+      ["1", "30\u00a0cal row", "2:35", ""],
+      ["2", "40 wall ball", "5:18", "4×10"],
+      ["3", "40 burpee", "9:00", "20-16"],
     ]);
   });
 
@@ -67,7 +67,7 @@ describe("the lines of a panel", () => {
       { ...pacing, intervals },
       { ...everything, sets: false },
     );
-    expect(figureHeading).toBe("score of each");
+    expect(figureHeading).toBe("score");
     expect(lines.map(({ label, figure, note }) => [label, figure, note])).toEqual([
       ["1", "14", "rest 31\u00a0s"],
       ["2", "14", "rest 28\u00a0s"],
@@ -96,6 +96,6 @@ describe("the lines of a panel", () => {
       name: "C",
       start: { kind: "after", after: "A", clock: 700, rest: 120 },
     } as const;
-    expect(roundLines(later, pacing, everything).figureHeading).toBe("clock from the start of C");
+    expect(roundLines(later, pacing, everything).figureHeading).toBe("clock of C");
   });
 });

@@ -1,0 +1,84 @@
+import type { PartPlan } from "../models/plan/plan.ts";
+import { sayAmount } from "./amount.ts";
+import { sayPieces } from "./mass.ts";
+import { NO_BREAK_SPACE, sayNumber } from "./number.ts";
+import { sayClock } from "./time.ts";
+
+type Pacing = NonNullable<PartPlan["pacing"]>;
+type Row = Pacing["rows"][number];
+
+/** A station as it is glanced at: what is done there, and what to set, load or see. */
+export type Station = { readonly work: string; readonly details: readonly string[] };
+
+/** More values than this are told as the first and the last. */
+const MOST_VALUES = 5;
+
+/** Values over the rounds: one where all are alike, else all, or the first and the last. */
+function overRounds(values: readonly string[], sign: string): string {
+  if (new Set(values).size === 1) return values[0] ?? "";
+  return values.length <= MOST_VALUES ? values.join(sign) : `${values[0] ?? ""}…${values.at(-1) ?? ""}`;
+}
+
+const SIDES: Readonly<Record<NonNullable<Row["sides"]>, string>> = {
+  each: "each side",
+  one: "one side",
+  alternating: "alternating",
+};
+
+/** A pace as short as the display of the machine: `1:52/500 m`, `940 cal/h`. */
+function sayShortPace({ displayed }: Row): readonly string[] {
+  if (!displayed) return [];
+  switch (displayed.kind) {
+    case "per-500-m":
+      return [`${sayClock(displayed.value)}/500${NO_BREAK_SPACE}m`];
+    case "per-1000-m":
+      return [`${sayClock(displayed.value)}/1000${NO_BREAK_SPACE}m`];
+    case "per-km":
+      return [`${sayClock(displayed.value)}/km`];
+    case "calories-per-hour":
+      return [`${sayNumber(Math.round(displayed.value / 10) * 10, 0)}${NO_BREAK_SPACE}cal/h`];
+  }
+}
+
+const loadOf = ({ load }: Row): readonly string[] => (load ? [sayPieces(load)] : []);
+const heightOf = ({ heightMetres }: Row): readonly string[] =>
+  heightMetres === undefined
+    ? []
+    : [
+        heightMetres < 1.5
+          ? `${sayNumber(heightMetres * 100, 0)}${NO_BREAK_SPACE}cm`
+          : `${sayNumber(heightMetres, 2)}${NO_BREAK_SPACE}m`,
+      ];
+
+/** One visit on its own: amount, movement, own load, height and pace. */
+export const sayStation = (row: Row): Station => ({
+  work: `${sayAmount({ amount: row.prescribed ?? row.amount, unit: row.unit })} ${row.short}`,
+  details: [...loadOf(row), ...heightOf(row), ...sayShortPace(row), ...(row.sides ? [SIDES[row.sides]] : [])],
+});
+
+/**
+ * What one round is made of, each movement once in the order done; what changes from round to round is told for all rounds.
+ * Amounts that are the name of the round (`15s`) go unsaid.
+ */
+export function sayStations(pacing: Pacing): readonly Station[] {
+  const work = pacing.rows.filter((row) => row.kind === "work");
+  return [...Map.groupBy(work, ({ short }) => short).values()].map((rows): Station => {
+    const [first] = rows;
+    if (!first) return { work: "", details: [] };
+    const named = rows.every((row) => row.ladder !== undefined && row.ladder === row.amount);
+    const amounts = overRounds(
+      rows.map((row) => sayAmount({ amount: row.prescribed ?? row.amount, unit: row.unit })),
+      "-",
+    );
+    const over = (say: (row: Row) => readonly string[]): readonly string[] => {
+      const said = rows.map((row) => say(row)[0]).filter((text) => text !== undefined);
+      return said.length === 0 ? [] : [overRounds(said, " → ")];
+    };
+    // A machine's pace hardly changes from round to round: that of the first round is the one to settle on.
+    const paces = sayShortPace(first);
+    return {
+      work: named ? first.short : `${amounts} ${first.short}`,
+      details: [...over(loadOf), ...over(heightOf), ...paces, ...(first.sides ? [SIDES[first.sides]] : [])],
+    };
+  });
+}
