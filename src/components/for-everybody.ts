@@ -19,7 +19,7 @@ export function forEverybody(plans: readonly Shared[]): Shared {
     setUp: [
       ...inAll(
         ({ setUp }) => setUp,
-        (line) => line,
+        (entry) => JSON.stringify(entry),
       ),
     ],
     standards: [

@@ -14,10 +14,10 @@ const long = {
   say: "You will be working when the clock ends.",
   weight: "care",
 } as const;
-const plan = { cautions: [stop], setUp: ["Film in one piece."], standards: [] };
+const plan = { cautions: [stop], setUp: [{ kind: "film", monitor: false } as const], standards: [] };
 
 it("what one band alone is told is told to nobody else", () => {
-  const slow = { ...plan, cautions: [long, stop], setUp: ["Bar at 35 kg.", "Film in one piece."] };
+  const slow = { ...plan, cautions: [long, stop], setUp: [{ kind: "plates" } as const, ...plan.setUp] };
   expect(forEverybody([slow, plan])).toEqual(plan);
   expect(forEverybody([plan, slow])).toEqual(plan);
 });
