@@ -18,7 +18,7 @@ export function learnedCapacity(capacity: Capacity, learned: LearnedPaces): Capa
     const known = capacity.of(task);
     return "missing" in known ? known : taught(known, learned, task.movement.id);
   };
-  return { ...capacity, of };
+  return { ...capacity, of, slowedBy: (factor) => learnedCapacity(capacity.slowedBy(factor), learned) };
 }
 
 function taught(

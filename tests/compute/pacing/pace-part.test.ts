@@ -104,6 +104,10 @@ describe("a paced part", () => {
         let clock = 0;
         for (const row of pacing.rows) {
           expect(row.start).toBeCloseTo(clock, 6);
+          if (row.kind === "rest") {
+            clock = row.end;
+            continue;
+          }
           const sets = row.sets.reduce((sum, set) => sum + set.amount, 0);
           const rests = row.sets.reduce((sum, set) => sum + set.restAfter, 0);
           expect(sets).toBeCloseTo(row.amount, 6);
@@ -380,12 +384,12 @@ describe("landmarks", () => {
   });
 
   it("checkpoints are the ends of rounds, at most eight, the last among them", () => {
-    expect(pacing.checkpoints).toEqual([2, 5, 8, 11, 14]);
+    expect(pacing.checkpoints).toEqual(pacing.rounds.map(({ lastRow }) => lastRow));
     const many = paced(
       inputFor(makeCourse(Array.from({ length: 20 }, () => triplet)), forTime, athlete()),
     ).pacing;
     expect(many.checkpoints.length).toBeLessThanOrEqual(8);
-    expect(many.checkpoints.at(-1)).toBe(59);
+    expect(many.checkpoints.at(-1)).toBe(many.rows.length - 1);
   });
 
   it("every round has its good and its bad day", () => {
