@@ -24,7 +24,7 @@ export function readMade(root: string, target: string): ReadonlySet<string> | un
 /** Notes what a build wrote into a folder, and forgets folders that are gone. */
 export function writeMade(root: string, target: string, files: Iterable<string>): void {
   mkdirSync(listsIn(root), { recursive: true, mode: 0o700 });
-  writeSafely(listOf(root, target), [target, ...[...files].sort()].join("\n"));
+  writeSafely(listOf(root, target), [target, ...[...files].sort()].join("\n"), { flush: false });
   for (const name of readdirSync(listsIn(root))) {
     const list = join(listsIn(root), name);
     const folder = readFileSync(list, "utf8").split("\n", 1)[0] ?? "";

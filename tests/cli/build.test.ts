@@ -27,7 +27,11 @@ let folder = "";
 beforeEach(() => {
   mkdirSync(join(ROOT, ".rigsheet"), { recursive: true });
   folder = mkdtempSync(join(ROOT, ".rigsheet/test-build-"));
-  cpSync(FIXTURE, join(folder, "data"), { recursive: true });
+  // Without what other tests noted there about whose links were made.
+  cpSync(FIXTURE, join(folder, "data"), {
+    recursive: true,
+    filter: (source) => !source.endsWith(".rigsheet"),
+  });
 });
 afterEach(() => {
   rmSync(folder, { recursive: true, force: true });
