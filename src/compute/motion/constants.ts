@@ -247,11 +247,11 @@ export const pacingConstants = {
     confidence: "judgement",
   },
   breathLongest: {
-    value: 15,
+    value: 7.5,
     unit: "seconds",
     range: [0, 120],
     does: "longest breath before a set that a plan asks for",
-    source: "trade knowledge: longer is standing about",
+    source: "no measurement found; a breath or two, longer is a rest of its own",
     confidence: "judgement",
   },
   easyInSet: {

@@ -46,6 +46,10 @@ export function rowsOf(solved: Solved, input: PartInput): readonly PacingRow[] {
       if (piece.kind === "work") score += piece.amount * (track.score[i] as number);
       const scoreDone = wholeScore(score);
       const withoutScore = piece.kind === "rest" ? 0 : 1;
+      // A wait before a set stands before the work of its visit.
+      const isWait = piece.kind === "rest" && item.kind !== "rest";
+      const workDone = isWait ? (rows.at(-1)?.shareOfWork ?? 0) : (log.worked[i] as number) / allWork;
+      const left = isWait ? (log.before[i] as number) : (log.left[i] as number);
       rows.push({
         ...piece,
         index: rows.length,
@@ -55,8 +59,8 @@ export function rowsOf(solved: Solved, input: PartInput): readonly PacingRow[] {
         scoreDone,
         shareOfReps: allScore > 0 ? Math.min(1, scoreDone / allScore) : withoutScore,
         shareOfTime: state.clock > 0 ? piece.end / state.clock : 1,
-        shareOfWork: (log.worked[i] as number) / allWork,
-        reserve: Math.min(1, Math.max(0, log.left[i] as number)),
+        shareOfWork: workDone,
+        reserve: Math.min(1, Math.max(0, left)),
       });
     }
   }
