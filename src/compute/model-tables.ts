@@ -9,6 +9,7 @@ import { DEBRIEF_CONSTANTS } from "./debrief/constants.ts";
 import { EARLY_SPLITS_CONSTANTS } from "./early-splits/constants.ts";
 import { ATTEMPT_CONSTANTS } from "./lifting/attempt-constants.ts";
 import { LOADING_CONSTANTS } from "./lifting/constants.ts";
+import { LADDER_CONSTANTS } from "./lifting/ladder-constants.ts";
 import { pacingConstants } from "./motion/constants.ts";
 import { SET_UP_CONSTANTS } from "./set-up/constants.ts";
 import { unrollConstants } from "./unroll/constants.ts";
@@ -27,6 +28,7 @@ export const MODEL_TABLES: readonly ModelTable[] = [
   { about: "early-splits", constants: EARLY_SPLITS_CONSTANTS },
   { about: "plates", constants: LOADING_CONSTANTS },
   { about: "attempts", constants: ATTEMPT_CONSTANTS },
+  { about: "ladder", constants: LADDER_CONSTANTS },
   { about: "conditions", constants: SITUATION_CONSTANTS },
   { about: "choices", constants: CHOICE_CONSTANTS },
   { about: "warm-up", constants: WARM_UP_CONSTANTS },
