@@ -54,7 +54,7 @@ describe("a start", () => {
         "found    2026-11-28 18:40",
         "wrong    the time zone is missing, since the workout belongs to no competition",
         "allowed  a time zone behind the time, such as `2026-11-28 18:40 Europe/Berlin`",
-        "to do    Add the time zone, or name the competition in the workout's file.",
+        "to do    Add the time zone, or name the competition in the workout's file, or write `zone:` in content/settings.yaml.",
       ),
     ]);
   });

@@ -88,6 +88,7 @@ describe("a movement file", () => {
       aliases: ["CL", "crate to shelf"],
       kind: "odd-object",
       counts: ["reps"],
+      needs: [],
       taxes: { legs: 0.6, "hips-and-back": 0.9, grip: 0.5 },
       stresses: ["loaded-hinge"],
       pace: {
@@ -111,6 +112,7 @@ describe("a movement file", () => {
         {
           id: "crate-grip",
           question: "Where do you hold it?",
+          when: [],
           options: [
             {
               id: "under",
