@@ -186,7 +186,7 @@ describe("a link that cannot open its page", { timeout: 60_000 }, () => {
   it("leads to a page that says what may have happened where its address is cut off or was renewed", async () => {
     const page = await open(addressOf(brief()).slice(0, -6));
     expect(await page.locator("main").innerText()).toBe(
-      "Nothing here\n\nThere is no page at this address. If your coach sent you a link, a part of it was lost on the way, or it was renewed since. Copy all of it, to its very end, or ask for the new one.",
+      "Nothing here\n\nThere is no page at this address. If your coach sent you a link, a part of it was lost on the way, or it was renewed since. Copy all of it, to its very end, or ask for the new one.\n\nTo all workouts",
     );
   });
 

@@ -114,10 +114,14 @@ function pacingOf(
 /** The most a score can be: of all the work, or of all the intervals; infinite where there is always more to do. */
 function mostOf(
   { score, lowerIsBetter }: ResultReading,
-  { totalScore }: PartInput["course"],
+  { totalScore, ends, secondsPerMissing }: PartInput["course"],
   intervals?: number,
 ): number {
-  if (lowerIsBetter) return Number.POSITIVE_INFINITY;
+  // Past the cap, or the last door, there is no time: what is done by then counts, unless missing work is turned into seconds.
+  if (lowerIsBetter) {
+    const stopped = score === "time" && secondsPerMissing === undefined ? ends : undefined;
+    return stopped ?? Number.POSITIVE_INFINITY;
+  }
   const most = score === "intervals-completed" ? intervals : isByInterval(score) ? undefined : totalScore;
   return most ?? Number.POSITIVE_INFINITY;
 }
