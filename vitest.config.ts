@@ -8,6 +8,6 @@ export default defineConfig({
     // The source keeps no state in its modules, so files of tests may share them: loading them anew for each file
     // took more than half of the time of all tests.
     isolate: false,
-    testTimeout: 30_000,
+    testTimeout: 60_000,
   },
 });
