@@ -3,6 +3,8 @@ import sharp from "sharp";
 import type { Shape, Tone } from "../charts/drawing.ts";
 import { FONT_FAMILY } from "../fonts/font-files.ts";
 import { LINE_HEIGHT, type CardPage, type TextBox } from "./card-page.ts";
+import { paletteOf, reduceColours } from "./reduce-colours.ts";
+import { writePng } from "./write-png.ts";
 
 /** Ink on warm paper and one accent, flat, so that sixteen colours hold every edge. */
 const COLOURS: Readonly<Record<Tone, string>> = {
@@ -11,6 +13,9 @@ const COLOURS: Readonly<Record<Tone, string>> = {
   quiet: "#5a5348",
   paper: "#f4efe4",
 };
+
+const numberOf = (tone: Tone): number => Number.parseInt(COLOURS[tone].slice(1), 16);
+const PALETTE = paletteOf(numberOf("paper"), [numberOf("ink"), numberOf("accent"), numberOf("quiet")]);
 
 /** The fonts as satori takes them. Make them once and pass the same array every time. */
 export type CardFonts = readonly {
@@ -48,11 +53,12 @@ export async function drawCard(page: CardPage, fonts: CardFonts): Promise<DrawnC
     },
   });
   const svg = withShapes(texts, page);
-  const png = await sharp(Buffer.from(svg))
-    .flatten({ background: COLOURS.paper })
-    .png({ palette: true, colours: 16, effort: 1, dither: 0 })
-    .toBuffer();
-  return { png: new Uint8Array(png), missing: [...missing] };
+  // Paper lies under everything, so every pixel is opaque.
+  const pixels = await sharp(Buffer.from(svg)).ensureAlpha().raw().toBuffer();
+  const { width, height } = page;
+  const rows = reduceColours(pixels, page, PALETTE);
+  const png = writePng({ width, height, rows, palette: PALETTE.colours });
+  return { png, missing: [...missing] };
 }
 
 type Node = { readonly type: string; readonly props: Readonly<Record<string, unknown>> };

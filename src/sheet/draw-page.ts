@@ -16,6 +16,8 @@ const COLOURS: Readonly<Record<Tone, string>> = {
 // The published types of pdfkit trail the library: they know neither this subset nor parsed fonts.
 const PDF_UA = "PDF/UA" as PDFKit.Mixins.PDFSubsets;
 const parsed = (font: Font): PDFKit.Mixins.PDFFontSource => font as unknown as PDFKit.Mixins.PDFFontSource;
+/** No font of the format's own is read, since none is used. */
+const NO_OTHER_FONT = null as unknown as string;
 
 const POINTS_PER_MILLIMETRE = 72 / 25.4;
 
@@ -40,6 +42,7 @@ export async function drawPages(
     tagged: true,
     displayTitle: true,
     lang: facts.lang,
+    font: NO_OTHER_FONT,
     info: {
       Title: facts.title ?? first.title,
       Creator: "Rigsheet",
@@ -47,6 +50,9 @@ export async function drawPages(
       CreationDate: facts.created,
     },
   });
+  // By name a font is opened once; a parsed one would be opened again for every text.
+  document.registerFont("regular", parsed(fonts.regular));
+  document.registerFont("strong", parsed(fonts.strong));
   const chunks: Uint8Array[] = [];
   const done = new Promise<void>((resolve, reject) => {
     document.on("data", (chunk: Uint8Array) => chunks.push(chunk));
@@ -59,11 +65,11 @@ export async function drawPages(
   });
   const root = document.struct("Document");
   document.addStructure(root);
-  drawOne(document, root, first, fonts);
+  drawOne(document, root, first);
   for (const page of others) {
     wanted = 1;
     document.addPage({ size: sizeOf(page), margin: 0 });
-    drawOne(document, root, page, fonts);
+    drawOne(document, root, page);
   }
   root.end();
   document.end();
@@ -76,26 +82,17 @@ const sizeOf = ({ width, height }: SheetPage): [number, number] => [
   height * POINTS_PER_MILLIMETRE,
 ];
 
-function drawOne(
-  document: PDFKit.PDFDocument,
-  root: PDFKit.PDFStructureElement,
-  page: SheetPage,
-  fonts: SheetFonts,
-): void {
+function drawOne(document: PDFKit.PDFDocument, root: PDFKit.PDFStructureElement, page: SheetPage): void {
   document.scale(POINTS_PER_MILLIMETRE);
   document.markContent("Artifact", { type: "Layout" });
-  for (const mark of page.marks) drawShape(document, mark, fonts);
+  for (const mark of page.marks) drawShape(document, mark);
   document.endMarkedContent();
-  for (const node of page.nodes) root.add(structureOf(document, node, fonts));
+  for (const node of page.nodes) root.add(structureOf(document, node));
 }
 
-function structureOf(
-  document: PDFKit.PDFDocument,
-  node: SheetNode,
-  fonts: SheetFonts,
-): PDFKit.PDFStructureElement {
+function structureOf(document: PDFKit.PDFDocument, node: SheetNode): PDFKit.PDFStructureElement {
   if ("children" in node) {
-    const children = node.children.map((child) => structureOf(document, child, fonts));
+    const children = node.children.map((child) => structureOf(document, child));
     return document.struct(node.tag, {}, children);
   }
   const options = {
@@ -104,7 +101,7 @@ function structureOf(
     ...(node.box === undefined ? {} : { bbox: inPoints(node.box), placement: "Block" }),
   };
   return document.struct(node.tag, options, () => {
-    for (const shape of node.shapes) drawShape(document, shape, fonts);
+    for (const shape of node.shapes) drawShape(document, shape);
   });
 }
 
@@ -112,7 +109,7 @@ function structureOf(
 const inPoints = ({ x, y, width, height }: Frame): number[] =>
   [x, y, x + width, y + height].map((value) => value * POINTS_PER_MILLIMETRE);
 
-function drawShape(document: PDFKit.PDFDocument, shape: Shape, fonts: SheetFonts): void {
+function drawShape(document: PDFKit.PDFDocument, shape: Shape): void {
   switch (shape.kind) {
     case "rect":
       document.rect(shape.x, shape.y, shape.width, shape.height).fill(COLOURS[shape.fill]);
@@ -131,18 +128,14 @@ function drawShape(document: PDFKit.PDFDocument, shape: Shape, fonts: SheetFonts
       return;
     }
     case "text":
-      drawText(document, shape, fonts);
+      drawText(document, shape);
   }
 }
 
-function drawText(
-  document: PDFKit.PDFDocument,
-  shape: Extract<Shape, { kind: "text" }>,
-  fonts: SheetFonts,
-): void {
+function drawText(document: PDFKit.PDFDocument, shape: Extract<Shape, { kind: "text" }>): void {
   const text = shape.text.normalize("NFC");
   const features: PDFKit.Mixins.OpenTypeFeatures[] = ["tnum"];
-  document.font(parsed(shape.strong ? fonts.strong : fonts.regular)).fontSize(shape.size);
+  document.font(shape.strong ? "strong" : "regular").fontSize(shape.size);
   const width = shape.anchor === "start" ? 0 : document.widthOfString(text, { features });
   const back = { start: 0, middle: width / 2, end: width }[shape.anchor];
   document

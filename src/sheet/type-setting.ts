@@ -9,18 +9,21 @@ import { shapeOnce } from "./shape-once.ts";
 export type SheetFonts = {
   readonly regular: Font;
   readonly strong: Font;
-  readonly widths: Map<string, number>;
+  readonly widths: Readonly<Record<"regular" | "strong", Map<string, number>>>;
+  /** Size at which capitals are as high as 1; a font reads its tables again whenever it is asked. */
+  readonly sizes: Readonly<Record<"regular" | "strong", number>>;
 };
 
 /** Fonts for sheets, with nothing measured yet. */
 export const sheetFontsFrom = (regular: Font, strong: Font): SheetFonts => ({
   regular: shapeOnce(regular),
   strong: shapeOnce(strong),
-  widths: new Map(),
+  widths: { regular: new Map(), strong: new Map() },
+  sizes: { regular: regular.unitsPerEm / regular.capHeight, strong: strong.unitsPerEm / strong.capHeight },
 });
 
 /** Widths remembered before all are forgotten, so that memory stays bounded over any number of sheets. */
-const MOST_REMEMBERED = 20_000;
+const MOST_REMEMBERED = 10_000;
 
 /** How text is measured and broken; sizes and widths in millimetres. */
 export type Setter = {
@@ -32,16 +35,20 @@ export type Setter = {
 
 /** A setter for these fonts. Figures are set to one width. */
 export function setterOf(fonts: SheetFonts): Setter {
+  const { widths, sizes } = fonts;
   const fontOf = (strong: boolean): Font => (strong ? fonts.strong : fonts.regular);
   return {
     measure: (text, size, strong) => {
-      const key = `${strong ? "s" : "r"}${text}`;
-      const known = fonts.widths.get(key) ?? widthIn(fontOf(strong), text);
-      if (fonts.widths.size >= MOST_REMEMBERED) fonts.widths.clear();
-      fonts.widths.set(key, known);
-      return known * size;
+      const known = strong ? widths.strong : widths.regular;
+      let width = known.get(text);
+      if (width === undefined) {
+        width = widthIn(fontOf(strong), text);
+        if (known.size >= MOST_REMEMBERED) known.clear();
+        known.set(text, width);
+      }
+      return width * size;
     },
-    sizeFor: (capitals, strong) => (capitals * fontOf(strong).unitsPerEm) / fontOf(strong).capHeight,
+    sizeFor: (capitals, strong) => capitals * (strong ? sizes.strong : sizes.regular),
     hasGlyph: (codePoint, strong) => fontOf(strong).hasGlyphForCodePoint(codePoint),
   };
 }

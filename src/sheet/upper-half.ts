@@ -115,14 +115,31 @@ export function layoutUpper(
       fullness.wide ? least : Math.min(least * COLUMN_NOTES, MOST_NOTES),
       setter,
     );
-    for (const growth of growths) {
+    const at = (growth: number): UpperHalf | undefined => {
       const capitals = least * growth;
       const tail = [...setLinesOf(plan, fullness, frame.width, capitals, setter), foot];
       const placed = arrange(plan, fullness, frame, capitals, { head, tail }, setter);
-      if (placed) return { ...placed, capitals, everyRound: fullness.every === "row" };
-    }
+      return placed && { ...placed, capitals, everyRound: fullness.every === "row" };
+    };
+    const found = largestThatFits(growths, at);
+    if (found) return found;
   }
   return undefined;
+}
+
+/** The first of ascending ease; where not even the last fits, which is the easiest, the others are not tried. */
+function largestThatFits<Result>(
+  growths: readonly number[],
+  at: (growth: number) => Result | undefined,
+): Result | undefined {
+  const easiest = growths.at(-1);
+  const least = easiest === undefined ? undefined : at(easiest);
+  if (least === undefined) return undefined;
+  for (const growth of growths.slice(0, -1)) {
+    const result = at(growth);
+    if (result !== undefined) return result;
+  }
+  return least;
 }
 
 type Around = { readonly head: readonly Measured[]; readonly tail: readonly Measured[] };
