@@ -2,6 +2,7 @@ import { makeBoardWork } from "./board.ts";
 import { forgetPage, keepPage } from "./kept-pages.ts";
 import { MESSAGES } from "./messages.ts";
 import { forgetOpener, rememberOpener } from "./remembered.ts";
+import { makeToolsWork } from "./page-tools.ts";
 import { handOver, openFile } from "./save-file.ts";
 
 /** A page that was opened: where it stands, what opens its files, and the worker that keeps it. */
@@ -23,6 +24,7 @@ export function showOpened(html: string, page: OpenedPage): void {
     else if (near instanceof HTMLAnchorElement) goWithin(event, near, room);
   });
   makeBoardWork(room);
+  makeToolsWork(room);
   if (footer) void offerKeeping(page, footer);
 }
 
@@ -31,9 +33,11 @@ function goWithin(event: Event, { hash }: HTMLAnchorElement, room: HTMLElement):
   const place = room.querySelector<HTMLElement>(`#${CSS.escape(decodeURIComponent(hash.slice(1)))}`);
   if (!place) return;
   event.preventDefault();
+  const fold = place.closest("details");
+  if (fold) fold.open = true;
   place.tabIndex = -1;
   place.focus({ preventScroll: true });
-  place.scrollIntoView();
+  (fold ?? place).scrollIntoView();
 }
 
 async function saveFrom(button: HTMLButtonElement, { address, opener }: OpenedPage): Promise<void> {

@@ -1,11 +1,10 @@
 import type { Plan } from "../models/plan/plan.ts";
+import { REMIND_BEFORE, sayFirstLifts } from "../wording/calendar.ts";
 import { sayRange, sayWholeScore } from "../wording/score.ts";
 import { sayStepTime } from "../wording/warm-up.ts";
 import { type Entry, writeCalendar } from "./write-calendar.ts";
 
 const SECONDS_A_DAY = 86_400;
-/** Minutes before the warm-up at which to remind: to eat, pack and leave (judgement). */
-const REMIND_BEFORE_WARM_UP = 45;
 /** Length of a workout that cannot be planned; only so that the entry can be seen. */
 const UNKNOWN_LENGTH = 1800;
 
@@ -24,15 +23,20 @@ export function makeCalendar(plan: Plan, id: string): string | undefined {
   );
 }
 
-function warmUpEntry({ warmUp, workout }: Plan, start: number, id: string): Entry | undefined {
+/** Where it is, for the entries; a gym that is only assumed is not said. */
+const placeOf = ({ gym }: Plan): Pick<Entry, "place"> => (gym.assumed ? {} : { place: gym.name });
+
+function warmUpEntry(plan: Plan, start: number, id: string): Entry | undefined {
+  const { warmUp, workout } = plan;
   if (!warmUp || warmUp.steps.length === 0) return undefined;
   return {
+    ...placeOf(plan),
     uid: `${id}-warm-up@rigsheet`,
     title: `Warm-up: ${workout.title}`,
     description: warmUp.steps.map((step) => `${sayStepTime(step)} ${step.title}`).join("\n"),
     from: start - warmUp.lasts,
     to: start,
-    remindBefore: REMIND_BEFORE_WARM_UP,
+    remindBefore: REMIND_BEFORE,
   };
 }
 
@@ -44,12 +48,13 @@ function workoutEntry(plan: Plan, start: number, id: string): Entry {
     return [`Part ${name}: aim at ${target}, likely ${sayRange(pacing.score, pacing.result, context)}`];
   });
   return {
+    ...placeOf(plan),
     uid: `${id}-start@rigsheet`,
     title: plan.workout.title,
-    description: lines.join("\n"),
+    description: [...lines, ...sayFirstLifts(plan)].join("\n"),
     from: start,
     to: start + lengthOf(plan),
-    ...(plan.warmUp ? {} : { remindBefore: REMIND_BEFORE_WARM_UP }),
+    ...(plan.warmUp ? {} : { remindBefore: REMIND_BEFORE }),
   };
 }
 

@@ -6,6 +6,7 @@ export type Entry = {
   readonly uid: string;
   readonly title: string;
   readonly description: string;
+  readonly place?: string;
   readonly from: number;
   readonly to: number;
   /** Minutes before the entry at which to remind. */
@@ -48,6 +49,7 @@ function entryLines(entry: Entry, edition: Edition): readonly string[] {
     `DTEND:${utc(entry.to)}`,
     `SUMMARY:${escapeText(entry.title)}`,
     ...(entry.description === "" ? [] : [`DESCRIPTION:${escapeText(entry.description)}`]),
+    ...(entry.place === undefined ? [] : [`LOCATION:${escapeText(entry.place)}`]),
     "CLASS:PRIVATE",
     ...(entry.remindBefore === undefined
       ? []

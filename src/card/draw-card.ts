@@ -1,6 +1,7 @@
 import satori from "satori";
 import sharp from "sharp";
 import type { Shape, Tone } from "../charts/drawing.ts";
+import { PLATE_COLOURS } from "../charts/plate-colours.ts";
 import { FONT_FAMILY } from "../fonts/font-files.ts";
 import { LINE_HEIGHT, type CardPage, type TextBox } from "./card-page.ts";
 import { paletteOf, reduceColours } from "./reduce-colours.ts";
@@ -9,6 +10,7 @@ import { writePng } from "./write-png.ts";
 /** Ink on warm paper and one accent, flat, so that sixteen colours hold every edge. */
 const COLOURS: Readonly<Record<Tone, string>> = {
   ink: "#17130e",
+  ...PLATE_COLOURS,
   accent: "#8f3a0a",
   quiet: "#5a5348",
   paper: "#f4efe4",

@@ -11,7 +11,10 @@ export type Drawing = {
 };
 
 /** What a colour means; each renderer has its own value for it. Nothing is told by tone alone. */
-export type Tone = "ink" | "accent" | "quiet" | "paper";
+export type Tone = "ink" | "accent" | "quiet" | "paper" | PlateTone;
+
+/** Colours of plates by the rules of the weightlifting federation; a number always stands beside them. */
+export type PlateTone = "plate-red" | "plate-blue" | "plate-yellow" | "plate-green" | "plate-white";
 
 export type Rect = {
   readonly kind: "rect";

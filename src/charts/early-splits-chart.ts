@@ -63,7 +63,7 @@ function frameOf(rounds: readonly Round[], size: DrawingSize, height: number): F
 function evenLine(rounds: readonly Round[], { x, y, textSize }: Frame): readonly Shape[] {
   return rounds.slice(1).map(({ even }, index) => {
     const from = [x(index), y(rounds[index]?.even ?? even)] as const;
-    return lineBetween(from, [x(index + 1), y(even)], "accent", textSize * 0.1, true);
+    return lineBetween(from, [x(index + 1), y(even)], "quiet", textSize * 0.1, true);
   });
 }
 
@@ -83,7 +83,7 @@ function legend({ textSize, measure }: Frame): readonly Shape[] {
     lineBetween([0, middle], [line, middle], "ink", textSize * 0.12),
     squareAround(line / 2, middle, textSize * 0.44, "ink"),
     textAt(line + gap, textSize, "as seen", textSize),
-    lineBetween([even, middle], [even + line, middle], "accent", textSize * 0.1, true),
+    lineBetween([even, middle], [even + line, middle], "quiet", textSize * 0.1, true),
     textAt(even + line + gap, textSize, "at an even pace", textSize),
   ];
 }

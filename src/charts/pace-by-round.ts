@@ -1,53 +1,78 @@
-import type { Plan } from "../models/plan/plan.ts";
+import type { PartPlan } from "../models/plan/plan.ts";
 import { sayCeiling } from "../wording/ceiling.ts";
-import { sayList } from "../wording/number.ts";
+import { sayList, sayNumber } from "../wording/number.ts";
 import { sayClock } from "../wording/time.ts";
-import { isUnfinished } from "../wording/unfinished.ts";
 import { pathThrough, type Drawing, type DrawingSize, type Shape } from "./drawing.ts";
 import { placeLabels } from "./place-labels.ts";
+import { roundPaces, type RoundPace, type RoundPaces } from "./round-paces.ts";
 import { scaleLinear } from "./scale.ts";
 import { boxOutline, lineBetween, squareAround, textAt } from "./shapes.ts";
 
-type Pacing = NonNullable<Plan["parts"][number]["pacing"]>;
-type Round = Pacing["rounds"][number];
+type Pacing = NonNullable<PartPlan["pacing"]>;
 
 type Frame = DrawingSize & {
   readonly height: number;
   readonly bottom: number;
   readonly x: (index: number) => number;
-  readonly y: (seconds: number) => number;
+  readonly y: (value: number) => number;
 };
 
+/** A line across the chart that a line of words above it names. */
+type Legend = { readonly words: string; readonly tone: "ink" | "quiet" };
+
+/** How thick the dashes are, as a multiple of the text: without colour the lighter are told apart by this. */
+const DASH: Readonly<Record<Legend["tone"], number>> = { ink: 0.1, quiet: 0.2 };
+
 /**
- * The planned time of each round as a line of points, with the range of simulated days as a box around each, the
- * fastest sensible first round as a dashed line, and the round where it gets hard marked. The axis of time starts near
- * the shortest time shown, not at nought, and the labels say the times. A round that the clock cuts short is left out. Gives nothing below two
- * rounds.
+ * The planned pace of each round as a line of points, with the range of simulated days as a box around each, the fastest
+ * sensible first round and the shape of early performances as dashed lines, and the round where it gets hard marked. Where
+ * rounds differ in length their pace is that of one rep. The axis starts near the shortest time shown, not at nought, and
+ * the labels say the times. A round that the clock cuts short is left out. Gives nothing below two rounds.
  */
-export function drawPaceByRound(whole: Pacing, size: DrawingSize, height: number): Drawing | undefined {
-  const pacing = { ...whole, rounds: whole.rounds.filter(({ round }) => !isUnfinished(whole, round)) };
-  if (pacing.rounds.length < 2) return undefined;
-  const frame = frameOf(pacing, size, height);
+export function drawPaceByRound(pacing: Pacing, size: DrawingSize, height: number): Drawing | undefined {
+  const paces = roundPaces(pacing);
+  if (paces.rounds.length < 2) return undefined;
+  const legends = legendsOf(pacing, paces);
+  const frame = frameOf(paces, legends.length, size, height);
   const hard = pacing.hard && `It gets hard in round ${pacing.hard.round}.`;
   return {
     width: size.width,
     height,
     shapes: [
       lineBetween([0, frame.bottom], [size.width, frame.bottom], "ink", size.textSize * 0.07),
-      ...ceilingLine(pacing, frame),
-      ...ranges(pacing.rounds, frame),
-      ...points(pacing, frame),
-      ...timeLabels(pacing.rounds, frame),
-      ...roundLabels(pacing.rounds, frame),
+      ...dashedLines(paces, frame),
+      ...ranges(paces.rounds, frame),
+      ...points(paces, pacing.hard?.round, frame),
+      ...legends.flatMap((legend, index) => drawLegend(legend, index, frame)),
+      ...valueLabels(paces, frame),
+      ...roundLabels(paces, pacing.hard?.round, frame),
     ],
-    textAlternative: [inWords(pacing.rounds), sayCeiling(pacing), hard].filter(Boolean).join(" "),
+    textAlternative: [inWords(paces), sayCeiling(pacing), hard].filter(Boolean).join(" "),
   };
 }
 
-function frameOf({ rounds, ceiling }: Pacing, size: DrawingSize, height: number): Frame {
+/** What the values of the chart are, as a line below it. */
+export const sayPaceChart = (pacing: Pacing): string =>
+  roundPaces(pacing).of === "rep"
+    ? "Seconds a rep in each round, breaks and ways counted in; the boxes hold eight days in ten."
+    : "Time of each round as planned; the boxes hold eight days in ten.";
+
+const sayValue = ({ of }: RoundPaces, value: number): string =>
+  of === "rep" ? `${sayNumber(value, 1)}\u00a0s` : sayClock(value);
+
+function legendsOf(pacing: Pacing, { ceiling, rounds }: RoundPaces): readonly Legend[] {
+  const most = ceiling === undefined ? undefined : sayCeiling(pacing)?.replace(/\.$/, "");
+  const isSeen = rounds.some(({ early }) => early !== undefined);
+  return [
+    ...(most === undefined ? [] : [{ words: most, tone: "ink" as const }]),
+    ...(isSeen ? [{ words: "early performance, spread over your time", tone: "quiet" as const }] : []),
+  ];
+}
+
+function frameOf({ rounds, ceiling }: RoundPaces, legends: number, size: DrawingSize, height: number): Frame {
   const { width, textSize } = size;
-  const times = rounds.flatMap((round) => [round.seconds, round.days?.hopeful, round.days?.cautious]);
-  const known = [...times, ceiling?.seconds].filter((time): time is number => time !== undefined);
+  const values = rounds.flatMap(({ value, low, high, early }) => [value, low, high, early]);
+  const known = [...values, ceiling].filter((value): value is number => value !== undefined);
   const bottom = height - textSize * 1.8;
   return {
     ...size,
@@ -56,54 +81,69 @@ function frameOf({ rounds, ceiling }: Pacing, size: DrawingSize, height: number)
     x: scaleLinear([0, rounds.length - 1], [textSize * 1.5, width - textSize * 1.5]),
     y: scaleLinear(
       [Math.min(...known), Math.max(...known)],
-      [bottom - textSize * 0.9, textSize * (ceiling ? 3.2 : 1.6)],
+      [bottom - textSize * 0.9, textSize * (1.6 + 1.4 * legends)],
     ),
   };
 }
 
-function ranges(rounds: readonly Round[], { x, y, width, textSize }: Frame): readonly Shape[] {
+function ranges(rounds: readonly RoundPace[], { x, y, width, textSize }: Frame): readonly Shape[] {
   const wide = Math.min(textSize * 0.9, (width / rounds.length) * 0.5);
-  return rounds.flatMap(({ days }, index) => {
-    if (!days) return [];
-    const top = y(days.cautious);
-    return [boxOutline(x(index) - wide / 2, top, wide, y(days.hopeful) - top, "quiet", textSize * 0.07)];
+  return rounds.flatMap(({ low, high }, index) => {
+    if (low === undefined || high === undefined) return [];
+    const top = y(high);
+    return [boxOutline(x(index) - wide / 2, top, wide, y(low) - top, "quiet", textSize * 0.07)];
   });
 }
 
-function points({ rounds, hard }: Pacing, { x, y, textSize }: Frame): readonly Shape[] {
-  const middles = rounds.map((round, index) => [x(index), y(round.seconds)] as const);
+function points(
+  { rounds }: RoundPaces,
+  hard: number | undefined,
+  { x, y, textSize }: Frame,
+): readonly Shape[] {
+  const middles = rounds.map(({ value }, index) => [x(index), y(value)] as const);
   return [
     { kind: "path", d: pathThrough(middles, false), stroke: "ink", strokeWidth: textSize * 0.12 },
-    ...middles.map(([left, top], index) => {
-      const isHard = rounds[index]?.round === hard?.round;
-      return squareAround(left, top, textSize * (isHard ? 0.7 : 0.44), isHard ? "accent" : "ink");
-    }),
+    ...middles.map(([left, top], index) =>
+      squareAround(left, top, textSize * (rounds[index]?.round === hard ? 0.7 : 0.44), "ink"),
+    ),
   ];
 }
 
-/** The dashes across the chart, named on a line of its own above it: beside them the words would stand on the rounds. */
-function ceilingLine(pacing: Pacing, { y, width, textSize }: Frame): readonly Shape[] {
-  const { ceiling } = pacing;
-  if (!ceiling || ceiling.score !== undefined) return [];
-  const at = y(ceiling.seconds);
-  const [line, middle] = [textSize * 1.6, textSize * 0.65];
+/** The ceiling straight across; early performances from round to round, lighter. */
+function dashedLines({ rounds, ceiling }: RoundPaces, { x, y, width, textSize }: Frame): readonly Shape[] {
+  const across =
+    ceiling === undefined
+      ? []
+      : [lineBetween([0, y(ceiling)], [width, y(ceiling)], "ink", textSize * DASH.ink, true)];
+  const seen = rounds.slice(1).flatMap(({ early }, index) => {
+    const before = rounds[index]?.early;
+    if (early === undefined || before === undefined) return [];
+    return [
+      lineBetween([x(index), y(before)], [x(index + 1), y(early)], "quiet", textSize * DASH.quiet, true),
+    ];
+  });
+  return [...seen, ...across];
+}
+
+/** A dash and what it stands for, on lines of their own above the chart: beside the dashes words would stand on the rounds. */
+function drawLegend({ words, tone }: Legend, index: number, { textSize }: Frame): readonly Shape[] {
+  const [line, top] = [textSize * 1.6, textSize * 1.4 * index];
+  const middle = top + textSize * 0.65;
   return [
-    lineBetween([0, at], [width, at], "accent", textSize * 0.1, true),
-    lineBetween([0, middle], [line, middle], "accent", textSize * 0.1, true),
-    textAt(line + textSize * 0.4, textSize, sayCeiling(pacing)?.replace(/\.$/, "") ?? "", textSize, {
-      tone: "accent",
-    }),
+    lineBetween([0, middle], [line, middle], tone, textSize * DASH[tone], true),
+    textAt(line + textSize * 0.4, top + textSize, words, textSize),
   ];
 }
 
-/** A time like the one before needs no saying again, but the last one is always said. */
-function timeLabels(rounds: readonly Round[], { x, y, width, textSize, measure }: Frame): readonly Shape[] {
-  const labels = rounds.flatMap((round, index) => {
-    const text = sayClock(round.seconds);
+/** A value like the one before needs no saying again, but the last one is always said. */
+function valueLabels(paces: RoundPaces, { x, y, width, textSize, measure }: Frame): readonly Shape[] {
+  const { rounds } = paces;
+  const labels = rounds.flatMap(({ value, high, early }, index) => {
+    const text = sayValue(paces, value);
     const before = rounds[index - 1];
     const isEnd = index === 0 || index === rounds.length - 1;
-    if (!isEnd && before && sayClock(before.seconds) === text) return [];
-    const top = Math.min(y(round.seconds), y(round.days?.cautious ?? round.seconds)) - textSize * 0.4;
+    if (!isEnd && before && sayValue(paces, before.value) === text) return [];
+    const top = Math.min(y(value), y(high ?? value), y(early ?? value)) - textSize * 0.4;
     return [{ text, top, x: x(index), width: measure(text, textSize, true), rank: isEnd ? 0 : 1 }];
   });
   const centres = placeLabels(labels, 0, width, textSize * 0.4);
@@ -116,15 +156,19 @@ function timeLabels(rounds: readonly Round[], { x, y, width, textSize, measure }
 }
 
 function roundLabels(
-  rounds: readonly Round[],
+  { rounds }: RoundPaces,
+  hard: number | undefined,
   { x, width, height, textSize, measure }: Frame,
 ): readonly Shape[] {
-  const labels = rounds.map(({ label }, index) => ({
-    text: label,
-    x: x(index),
-    width: measure(label, textSize, false),
-    rank: index === 0 || index === rounds.length - 1 ? 0 : 1,
-  }));
+  const labels = rounds.map(({ label, round }, index) => {
+    const text = round === hard ? `${label} hard` : label;
+    return {
+      text,
+      x: x(index),
+      width: measure(text, textSize, false),
+      rank: index === 0 || index === rounds.length - 1 || round === hard ? 0 : 1,
+    };
+  });
   const centres = placeLabels(labels, 0, width, textSize * 0.4);
   return labels.flatMap(({ text }, index) => {
     const centre = centres.get(index);
@@ -134,10 +178,13 @@ function roundLabels(
   });
 }
 
-const inWords = (rounds: readonly Round[]): string =>
-  `Planned time of each round: ${sayList(
-    rounds.map(({ label, seconds, days }) => {
-      const range = days ? ` (${sayClock(days.hopeful)} to ${sayClock(days.cautious)})` : "";
-      return `${label}: ${sayClock(seconds)}${range}`;
-    }),
-  )}.`;
+function inWords(paces: RoundPaces): string {
+  const rounds = paces.rounds.map(({ label, value, low, high, early }) => {
+    const about = [
+      low !== undefined && high !== undefined && `${sayValue(paces, low)} to ${sayValue(paces, high)}`,
+      early !== undefined && `early performance ${sayValue(paces, early)}`,
+    ].filter((words) => words !== false);
+    return `${label}: ${sayValue(paces, value)}${about.length > 0 ? ` (${about.join("; ")})` : ""}`;
+  });
+  return `${paces.of === "rep" ? "Planned seconds a rep" : "Planned time"} of each round: ${sayList(rounds)}.`;
+}

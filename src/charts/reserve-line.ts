@@ -62,9 +62,9 @@ function hardMark(
   const fits = from + measure(text, textSize, false) + textSize * 0.4 <= width;
   const x = fits ? from + textSize * 0.4 : from - textSize * 0.4;
   return [
-    lineBetween([from, bottom], [from, top], "accent", textSize * 0.1, true),
-    lineBetween([from, bottom], [to, bottom], "accent", textSize * 0.3),
-    textAt(x, top + textSize * 0.7, text, textSize, { anchor: fits ? "start" : "end", tone: "accent" }),
+    lineBetween([from, bottom], [from, top], "ink", textSize * 0.1, true),
+    lineBetween([from, bottom], [to, bottom], "ink", textSize * 0.3),
+    textAt(x, top + textSize * 0.7, text, textSize, { anchor: fits ? "start" : "end" }),
   ];
 }
 

@@ -22,11 +22,11 @@ export function tapeLabels(timeline: Timeline, frame: TapeFrame, measure: Measur
 function above(timeline: Timeline, frame: TapeFrame, measure: MeasureText): readonly Text[] {
   const { x, stripTop, textSize } = frame;
   const loads = timeline.parts.flatMap((part) =>
-    part.attempts.map(({ at, figure }): Label => ({
+    part.attempts.map(({ at, figure, weighty }): Label => ({
       x: x(at),
       y: stripTop - textSize,
       text: figure,
-      rank: 1,
+      rank: weighty ? 1 : 3,
       strong: true,
     })),
   );
@@ -50,7 +50,7 @@ function above(timeline: Timeline, frame: TapeFrame, measure: MeasureText): read
   return wordy.length === loads.length + halves.length ? wordy : withWords("half");
 }
 
-/** The end first, then attempts and ends of parts, then every cut while there is room. */
+/** The end first, then ends of parts, the first lift and the one aimed at, then every cut and lift while there is room. */
 function clocks(timeline: Timeline, frame: TapeFrame): readonly Label[] {
   const y = frame.stripBottom + frame.textSize * 1.1;
   return timeline.parts.flatMap((part) => [
@@ -59,11 +59,11 @@ function clocks(timeline: Timeline, frame: TapeFrame): readonly Label[] {
       const rank = to === timeline.end ? 0 : isEnd ? 1 : 3;
       return { x: frame.x(to), y, text: sayClock(to), rank, strong: isEnd };
     }),
-    ...part.attempts.map(({ at }): Label => ({
+    ...part.attempts.map(({ at, weighty }): Label => ({
       x: frame.x(at),
       y,
       text: sayClock(at),
-      rank: 2,
+      rank: weighty ? 2 : 4,
       strong: false,
     })),
   ]);

@@ -9,7 +9,7 @@ type Torn = { readonly left: boolean; readonly right: boolean };
 /** Teeth of the torn ends of the strip. */
 const TEETH = 5;
 /** More lanes than this would be too thin to see: then all work stands in one. */
-const MOST_LANES = 6;
+export const MOST_LANES = 8;
 
 /** One part of the tape: a piece for each stretch between cuts, torn at both ends, and the blocks inside. */
 export function tapeStrip(part: TimelinePart, frame: TapeFrame, torn: Torn): readonly Shape[] {
@@ -108,7 +108,7 @@ function halfMark(part: TimelinePart, frame: TapeFrame): readonly Shape[] {
       height: bottom - top,
       fill: "paper",
     },
-    lineBetween([x, top], [x, bottom], "accent", textSize * 0.12),
+    lineBetween([x, top], [x, bottom], "ink", textSize * 0.12),
     {
       kind: "path",
       d: pathThrough(
@@ -119,7 +119,7 @@ function halfMark(part: TimelinePart, frame: TapeFrame): readonly Shape[] {
         ],
         true,
       ),
-      fill: "accent",
+      fill: "ink",
     },
   ];
 }

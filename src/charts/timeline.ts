@@ -22,7 +22,15 @@ export type TimelinePart = Span & {
   readonly half?: number;
   /** Clocks where a tie is broken. */
   readonly tieBreaks: readonly number[];
-  readonly attempts: readonly { readonly at: number; readonly figure: string; readonly load: string }[];
+  readonly attempts: readonly TimedAttempt[];
+};
+
+export type TimedAttempt = {
+  readonly at: number;
+  readonly figure: string;
+  readonly load: string;
+  /** The first and the one that is aimed at: said before the others where there is no room for all. */
+  readonly weighty: boolean;
 };
 
 export type Timeline = { readonly end: number; readonly parts: readonly TimelinePart[] };
@@ -90,6 +98,7 @@ function liftOf(part: PartPlan): TimelinePart | undefined {
         clock: attempt.clock,
         figure: sayLiftFigure(attempt, lift),
         load: sayLiftLoad(attempt, lift),
+        weighty: attempt.number === 1 || attempt.number === lift.target,
       })),
     ) ?? [];
   if (!lifting || attempts.length === 0) return undefined;
@@ -105,6 +114,6 @@ function liftOf(part: PartPlan): TimelinePart | undefined {
     lanes: [],
     blocks: at.map((from) => ({ lane: 0, from, to: from + LIFT_SHOWN })),
     tieBreaks: [],
-    attempts: attempts.map(({ clock, figure, load }) => ({ at: clock + shift, figure, load })),
+    attempts: attempts.map(({ clock, ...attempt }) => ({ at: clock + shift, ...attempt })),
   };
 }

@@ -1,4 +1,5 @@
 import type { Plan } from "../models/plan/plan.ts";
+import { glossaryOf } from "./glossary.ts";
 
 /** A section of a brief, by the id it has on the page. */
 export type Entry = { readonly id: string; readonly title: string };
@@ -12,7 +13,9 @@ export function contentsOf(plan: Plan, hasText: boolean): readonly Entry[] {
   const named = (title: string, name: string, several: boolean): string =>
     several ? `${title}, part ${name}` : title;
   return [
-    ...(plan.athlete.note || hasText ? [{ id: "coach", title: titleOfText(plan) }] : []),
+    ...(plan.warmUp ? [{ id: "warm-up", title: "Warm-up" }] : []),
+    ...(hasText ? [{ id: "coach", title: titleOfText(plan) }] : []),
+    ...(plan.cautions.length > 0 ? [{ id: "care", title: "Take care" }] : []),
     ...paced.map(({ name }) => ({
       id: idOf("pacing", name),
       title: named("Pacing", name, paced.length > 1),
@@ -21,12 +24,11 @@ export function contentsOf(plan: Plan, hasText: boolean): readonly Entry[] {
       id: idOf("lifts", name),
       title: named("Lifts", name, lifted.length > 1),
     })),
-    ...(plan.warmUp ? [{ id: "warm-up", title: "Warm-up" }] : []),
     ...(plan.choices.length > 0 ? [{ id: "choices", title: "How to do it" }] : []),
     ...(setsUp ? [{ id: "set-up", title: "Set up" }] : []),
     ...(plan.after ? [{ id: "after", title: "After" }] : []),
-    ...(plan.cautions.length > 0 ? [{ id: "care", title: "Take care" }] : []),
     { id: "grounds", title: "What this rests on" },
+    ...(glossaryOf([plan]).length > 0 ? [{ id: "words", title: "Words" }] : []),
   ];
 }
 

@@ -10,3 +10,7 @@ export const BESIDE: DrawingSize = { width: 790, textSize: 16, measure: approxim
 /** Heights of the tape's strip, in the same units. */
 export const NARROW_STRIP = 58;
 export const WIDE_STRIP = 96;
+
+/** One end of a loaded bar; two stand side by side on a phone. */
+export const BAR: DrawingSize = { width: 160, textSize: 13.5, measure: approximateWidth };
+export const BAR_HEIGHT = 92;

@@ -1,6 +1,7 @@
 import type { Font } from "fontkit";
 import PDFDocument from "pdfkit";
 import type { Shape, Tone } from "../charts/drawing.ts";
+import { PLATE_COLOURS } from "../charts/plate-colours.ts";
 import type { Frame } from "./paper.ts";
 import type { SheetNode, SheetPage } from "./sheet-node.ts";
 import type { SheetFonts } from "./type-setting.ts";
@@ -8,6 +9,7 @@ import type { SheetFonts } from "./type-setting.ts";
 /** Ink is pure black; the accent prints as a dark grey. */
 const COLOURS: Readonly<Record<Tone, string>> = {
   ink: "#000000",
+  ...PLATE_COLOURS,
   accent: "#8f3a0a",
   quiet: "#4a443c",
   paper: "#ffffff",

@@ -77,13 +77,23 @@ export const FILE_KINDS: readonly FileKind[] = [
 export const hasFile = ({ name }: FileKind, plan: Plan): boolean =>
   name !== "calendar" || plan.start !== undefined;
 
-/** The files of a plan as a page offers them. Inside a lock they are saved under a name that says what they are. */
+/** The name of the sheet on the paper that readers of this unit are likely to have. */
+const likelySheet = ({ athlete }: Plan): string => (athlete.units === "lb" ? "sheet-letter" : "sheet-a4");
+
+/**
+ * The files of a plan as a page offers them, the sheet on the reader's paper first. Inside a lock they are saved under a name
+ * that says what they are.
+ */
 export const filesOf = (plan: Plan, locked: boolean): readonly BriefFile[] =>
-  FILE_KINDS.filter((kind) => hasFile(kind, plan)).map(({ name, label, type, share, ending }) => ({
-    name,
-    label,
-    type,
-    share,
-    saveAs: `${plan.workout.id}-${name}.${ending}`,
-    address: locked ? `${name}.bin` : `${name}.${ending}`,
-  }));
+  FILE_KINDS.filter((kind) => hasFile(kind, plan))
+    .toSorted(
+      (one, other) => Number(other.name === likelySheet(plan)) - Number(one.name === likelySheet(plan)),
+    )
+    .map(({ name, label, type, share, ending }) => ({
+      name,
+      label,
+      type,
+      share,
+      saveAs: `${plan.workout.id}-${name}.${ending}`,
+      address: locked ? `${name}.bin` : `${name}.${ending}`,
+    }));

@@ -1,10 +1,6 @@
 import type { Plan } from "../models/plan/plan.ts";
-import type { MassUnit } from "../models/quantity.ts";
 import { sayLiftFigure, sayLiftLoad } from "./lift-words.ts";
-import { sayLoad } from "./mass.ts";
-import { sayPerSide } from "./plates.ts";
-import { sayChance } from "./share.ts";
-import { sayClock, sayDuration } from "./time.ts";
+import { sayClock } from "./time.ts";
 
 type Attempt = NonNullable<Plan["parts"][number]["lifting"]>["lifts"][number]["attempts"][number];
 type AfterMiss = Attempt["afterMiss"];
@@ -28,19 +24,4 @@ export function sayAfterMiss(
 export function sayAfterMissShort(afterMiss: AfterMiss, lift: Parameters<typeof sayLiftFigure>[1]): string {
   if (afterMiss.kind === "stop") return "done";
   return afterMiss.direction === "same" ? "again" : sayLiftFigure(afterMiss, lift);
-}
-
-/** The same as a sentence, with rest, plates and chance. */
-export function sayAfterMissSentence(afterMiss: AfterMiss, shift: number, units: MassUnit): string {
-  if (afterMiss.kind === "stop") return "If you miss it, you are done: that was the last attempt.";
-  const { load, direction } = afterMiss;
-  const plates = direction === "same" ? undefined : sayPerSide(load);
-  const what =
-    direction === "same"
-      ? `repeat ${sayLoad(load, units)}`
-      : `go ${direction === "lower" ? "down" : "up"} to ${sayLoad(load, units)}`;
-  return (
-    `If you miss it, rest ${sayDuration(afterMiss.restBefore)} and ${what} at ` +
-    `${sayClock(afterMiss.clock + shift)}${plates ? ` (${plates})` : ""}; made ${sayChance(afterMiss.chance)} of the time.`
-  );
 }

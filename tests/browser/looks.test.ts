@@ -114,7 +114,7 @@ describe("a brief", () => {
   it("can be read and used with the keyboard alone", { timeout: 60_000 }, async () => {
     const wanted = await page.evaluate(
       () =>
-        [...document.querySelectorAll<HTMLElement>("a[href], button, input, [tabindex='0']")].filter(
+        [...document.querySelectorAll<HTMLElement>("a[href], button, input, summary, [tabindex='0']")].filter(
           (element) => element.checkVisibility(),
         ).length,
     );
@@ -137,7 +137,12 @@ describe("a brief", () => {
     // One stop for each thing that can be used, each with an outline around it that can be seen.
     expect(reached.size).toBe(wanted);
     expect([...outlines]).toEqual(["solid wide"]);
-    for (const start of ["A Slow Lighthouse", "BUTTON Sheet for the rig, A4", "A Warm-up"])
+    for (const start of [
+      "A Slow Lighthouse",
+      "BUTTON Sheet for the rig, A4",
+      "A Warm-up",
+      "SUMMARY Pacing in detail",
+    ])
       expect([...reached].some((what) => what.startsWith(start))).toBe(true);
   });
 
@@ -147,6 +152,40 @@ describe("a brief", () => {
     await page.keyboard.press("Enter");
     expect(page.url()).toBe(link);
     expect(await page.evaluate(() => document.activeElement?.id)).toBe("warm-up");
+  });
+
+  it("opens a folded section for who goes to it", { timeout: 60_000 }, async () => {
+    const fold = page.locator("details:has(> #set-up)");
+    expect(await fold.evaluate((element: HTMLDetailsElement) => element.open)).toBe(false);
+    await page.getByRole("link", { name: "Set up", exact: true }).click();
+    expect(await fold.evaluate((element: HTMLDetailsElement) => element.open)).toBe(true);
+  });
+
+  it("keeps its contents on the screen, with a way back up", { timeout: 60_000 }, async () => {
+    await page.evaluate(() => {
+      scrollTo(0, document.body.scrollHeight);
+    });
+    const top = page.getByRole("link", { name: "Top" });
+    expect((await top.boundingBox())?.y).toBeLessThan(60);
+    await top.click();
+    await page.waitForFunction(() => scrollY < 100);
+  });
+
+  it("is at most ten screens of a phone long while folded", { timeout: 60_000 }, async () => {
+    const fresh = await site.visit(site.linkOf("ilvane-quistgard"));
+    await settled(fresh);
+    await fresh.setViewportSize({ width: 390, height: 844 });
+    expect(await fresh.evaluate(() => document.documentElement.scrollHeight / 844)).toBeLessThan(10);
+    await fresh.context().close();
+  });
+
+  it("says masses in the other unit beside, and takes that back", { timeout: 60_000 }, async () => {
+    const button = page.getByRole("button", { name: /beside/ });
+    await button.click();
+    expect(await page.locator(".other-unit").count()).toBeGreaterThan(3);
+    expect(await button.getAttribute("aria-pressed")).toBe("true");
+    await button.click();
+    expect(await page.locator(".other-unit").count()).toBe(0);
   });
 
   it("shows the plan within the first two screens of a phone", { timeout: 60_000 }, async () => {

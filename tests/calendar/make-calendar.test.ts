@@ -40,7 +40,20 @@ describe("the calendar of a plan", () => {
   it("lists the warm-up by the clock and the target", () => {
     const [warmUp, workout] = read(made(plan)).events;
     expect(warmUp?.description.split("\n")[0]).toBe("18:00 Judge, camera, plates");
-    expect(workout?.description).toMatch(/^Part A: aim at \d+:\d\d, likely \d+:\d\d–\d+:\d\d$/);
+    expect(workout?.description).toMatch(
+      /^Part A: aim at \d+:\d\d, likely \d+:\d\d–\d+:\d\d\nPart B: first lift 58\u00a0kg at 10:15 on the clock\.$/,
+    );
+  });
+
+  it("says where, unless the gym is only assumed", () => {
+    const at = (assumed: boolean) =>
+      read(made({ ...plan, gym: { id: "yard", name: "Kiln Yard", assumed } })).events.map(
+        (event) => event.location,
+      );
+    expect([at(false), at(true)]).toEqual([
+      ["Kiln Yard", "Kiln Yard"],
+      [null, null],
+    ]);
   });
 
   it("reminds three quarters of an hour before the warm-up", () => {

@@ -6,15 +6,15 @@ import { without } from "../support/without.ts";
 describe("the contents of a brief", () => {
   it("are the sections that have something to say, in order", () => {
     expect(contentsOf(samplePlans.forTimeThenLift, false)).toEqual([
-      { id: "coach", title: "From your coach" },
+      { id: "warm-up", title: "Warm-up" },
+      { id: "care", title: "Take care" },
       { id: "pacing-a", title: "Pacing" },
       { id: "lifts-b", title: "Lifts" },
-      { id: "warm-up", title: "Warm-up" },
       { id: "choices", title: "How to do it" },
       { id: "set-up", title: "Set up" },
       { id: "after", title: "After" },
-      { id: "care", title: "Take care" },
       { id: "grounds", title: "What this rests on" },
+      { id: "words", title: "Words" },
     ]);
   });
 
@@ -31,13 +31,13 @@ describe("the contents of a brief", () => {
       cautions: [],
       workout: { ...rest.workout, rules: [] },
     };
-    expect(contentsOf(bare, false).map(({ id }) => id)).toEqual(["warm-up", "after", "grounds"]);
+    expect(contentsOf(bare, false).map(({ id }) => id)).toEqual(["warm-up", "after", "grounds", "words"]);
   });
 
   it("name the part where several are paced", () => {
     const [a] = samplePlans.forTimeThenLift.parts;
     const twice = { ...samplePlans.forTimeThenLift, parts: a ? [a, { ...a, name: "Part 2" }] : [] };
-    expect(contentsOf(twice, true).slice(1, 3)).toEqual([
+    expect(contentsOf(twice, true).slice(3, 5)).toEqual([
       { id: "pacing-a", title: "Pacing, part A" },
       { id: "pacing-part-2", title: "Pacing, part Part 2" },
     ]);

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { sayAfterMiss, sayAfterMissSentence } from "../../src/wording/after-miss.ts";
+import { sayAfterMiss } from "../../src/wording/after-miss.ts";
 
 const nb = (text: string): string => text.replaceAll("_", "\u00a0");
 const load = {
@@ -15,18 +15,6 @@ it("after a miss the next load and its clock are said in few words", () => {
   expect(sayAfterMiss({ ...lift, direction: "same" }, 510)).toBe(nb("again at 11:50"));
 });
 
-it("the sentence adds rest, plates and chance; the same load needs no plates", () => {
-  expect(sayAfterMissSentence(lift, 510, "kg")).toBe(
-    nb("If you miss it, rest 1:50 and go down to 60_kg at 11:50 (20_kg a side); made 85% of the time."),
-  );
-  expect(sayAfterMissSentence({ ...lift, direction: "same" }, 510, "kg")).toBe(
-    nb("If you miss it, rest 1:50 and repeat 60_kg at 11:50; made 85% of the time."),
-  );
-});
-
 it("after the last attempt there is nothing more to do", () => {
   expect(sayAfterMiss({ kind: "stop" }, 0)).toBe("done");
-  expect(sayAfterMissSentence({ kind: "stop" }, 0, "kg")).toBe(
-    "If you miss it, you are done: that was the last attempt.",
-  );
 });
