@@ -7,7 +7,11 @@ import { boxOutline, lineBetween, textAt } from "./shapes.ts";
 
 type Pieces = Debrief["pieces"];
 type Strip = { readonly top: number; readonly bottom: number };
-type Frame = DrawingSize & { readonly x: (clock: number) => number; readonly plan: Strip; readonly done: Strip };
+type Frame = DrawingSize & {
+  readonly x: (clock: number) => number;
+  readonly plan: Strip;
+  readonly done: Strip;
+};
 
 /** Least share by which a piece differs from its planned time to be drawn as different. */
 const DIFFERENT = 0.03;
@@ -21,10 +25,14 @@ export function drawPlanAndDone(pieces: Pieces, size: DrawingSize, stripHeight: 
   if (pieces.length < 2) return undefined;
   const { textSize, width } = size;
   const last = Math.max(...pieces.flatMap(({ plannedEnd, doneEnd }) => [plannedEnd, doneEnd]));
-  const name = Math.max(...["plan", "done"].map((word) => size.measure(word, textSize, true))) + textSize * 0.6;
+  const name =
+    Math.max(...["plan", "done"].map((word) => size.measure(word, textSize, true))) + textSize * 0.6;
   const top = textSize * 1.5;
   const plan: Strip = { top, bottom: top + stripHeight };
-  const done: Strip = { top: plan.bottom + textSize * 1.4, bottom: plan.bottom + textSize * 1.4 + stripHeight };
+  const done: Strip = {
+    top: plan.bottom + textSize * 1.4,
+    bottom: plan.bottom + textSize * 1.4 + stripHeight,
+  };
   const frame: Frame = { ...size, x: scaleLinear([0, last], [name, width - textSize * 0.3]), plan, done };
   return {
     width,
@@ -96,7 +104,12 @@ function clocks(
 ): readonly Shape[] {
   const labels = pieces.map((piece, index) => {
     const text = sayClock(piece[end]);
-    return { text, x: x(piece[end]), width: measure(text, textSize, false), rank: index === pieces.length - 1 ? 0 : 1 };
+    return {
+      text,
+      x: x(piece[end]),
+      width: measure(text, textSize, false),
+      rank: index === pieces.length - 1 ? 0 : 1,
+    };
   });
   const centres = placeLabels(labels, 0, width, textSize * 0.5);
   return labels.flatMap(({ text }, index) => {

@@ -1,6 +1,7 @@
 import type { Plan } from "../models/plan/plan.ts";
 import { sayCause, sayLiftCause, sayNothingClear, sayStanding } from "../wording/debrief.ts";
 import { sayPart } from "../wording/part-name.ts";
+import { saySecondPlan } from "../wording/second-plan.ts";
 import { SECOND_TRY_CARE, saySecondTry } from "../wording/second-try.ts";
 import { wrap } from "./text-block.ts";
 
@@ -16,6 +17,11 @@ export const debriefText = ({ debriefs = [], parts, athlete }: Plan): readonly s
           ...debrief.lifts.map(sayLiftCause),
           sayNothingClear(debrief) ?? "",
           `Again? ${saySecondTry(debrief, athlete.units)}`,
+          ...(debrief.secondPlan
+            ? saySecondPlan(debrief.secondPlan, debrief.unit, athlete.units)
+                .filter(({ changed }) => changed)
+                .map(({ what, before, now }) => `Second try, ${what}: ${now} (was ${before})`)
+            : []),
         ]),
         SECOND_TRY_CARE,
       ]

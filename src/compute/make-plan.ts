@@ -15,6 +15,7 @@ import { planDebriefs } from "./plan/plan-debriefs.ts";
 import { planParts } from "./plan/plan-parts.ts";
 import { placesOfParts } from "./plan/plan-places.ts";
 import { planTotal } from "./plan/plan-total.ts";
+import { planSecondTries } from "./plan/plan-second-tries.ts";
 import { prescribedLoads } from "./plan/prescribed-loads.ts";
 import { settle } from "./plan/settle.ts";
 import { tellLearned } from "./plan/tell-learned.ts";
@@ -64,7 +65,8 @@ export function planAsIs({ athlete, workout, data, date, anonymous = false }: Ma
     const places = compared[index];
     return places === undefined ? plan : { ...plan, places };
   });
-  const debriefs = planDebriefs(athlete, workout, planned, parts, context);
+  const held = planDebriefs(athlete, workout, planned, parts, context);
+  const debriefs = planSecondTries(held, parts, { athlete, workout, data, date });
   const total = planTotal(workout.total, parts);
   const sharpen = planned
     .flatMap(({ paced }) => paced?.sharpen ?? [])
@@ -100,7 +102,7 @@ export function planAsIs({ athlete, workout, data, date, anonymous = false }: Ma
     ...planAround(workout, context, parts),
     basis: planBasis(context, division, planned),
     ...(sharpen !== undefined && { sharpen }),
-    ...(debriefs.length > 0 && { debriefs }),
+    ...(debriefs.length > 0 && { debriefs: [...debriefs] }),
     ...(taught !== undefined && { learned: taught }),
   };
 }

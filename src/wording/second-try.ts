@@ -1,5 +1,6 @@
 import type { MassUnit } from "../models/quantity.ts";
 import type { Plan } from "../models/plan/plan.ts";
+import { sayTimeOfDay, sayWeekday } from "./date.ts";
 import { sayKilograms } from "./mass.ts";
 import { sayCount, sayNumber } from "./number.ts";
 import { sayShare } from "./share.ts";
@@ -22,16 +23,26 @@ export const sayDaysInTen = (chance: number): string =>
 
 /** Whether to do it again, in a sentence that can stand alone. */
 export function saySecondTry({ secondTry, unit }: SaidDebrief, units: MassUnit): string {
-  const { answer, bestHours, chance = 0 } = secondTry;
-  const hour = bestHours === undefined ? "" : `, ${sayHoursLater(bestHours)}`;
+  const { answer, chance = 0 } = secondTry;
+  const hour = sayWhen(secondTry);
   const expected = sayGain(secondTry, unit, units);
   if (answer === "do-it") return `Do it again${hour}. ${expected} Better on ${sayDaysInTen(chance)}.`;
   if (answer === "only-if") {
     const risk =
       secondTry.why === "last-counts" ? " The last try counts, so a worse one costs you this one." : "";
-    return `Do it again${hour} only if you wake up fresh and those places matter to you. ${expected} Better on ${sayDaysInTen(chance)}.${risk}`;
+    return `Do it again${hour}, but only if you wake up fresh and those places matter to you. ${expected} Better on ${sayDaysInTen(chance)}.${risk}`;
   }
   return `Leave it. ${WHY_NOT[secondTry.why]}`;
+}
+
+/** The day that promises most, and by when at the latest, as far as they are known. */
+function sayWhen({ best, latest, bestHours }: SecondTry): string {
+  if (best === undefined || latest === undefined) {
+    return bestHours === undefined ? "" : `, ${sayHoursLater(bestHours)}`;
+  }
+  return latest.startsWith(best)
+    ? ` on ${sayWeekday(best)}, begun by ${sayTimeOfDay(latest)}`
+    : ` on ${sayWeekday(best)} (at the latest ${sayWeekday(latest)}, ${sayTimeOfDay(latest)})`;
 }
 
 const WHY_NOT: Readonly<Record<SecondTry["why"], string>> = {

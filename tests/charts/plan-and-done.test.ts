@@ -24,7 +24,13 @@ describe("the plan above what was done", () => {
   const many = Array.from({ length: 20 }, () => 30);
   it.each([
     ["five rounds", rounds([60, 60, 60, 60, 60], [50, 60, 70, 75, 70])],
-    ["twenty rounds", rounds(many, [...many].map((time, at) => time + at))],
+    [
+      "twenty rounds",
+      rounds(
+        many,
+        [...many].map((time, at) => time + at),
+      ),
+    ],
   ])("stays inside and keeps its labels apart: %s", (_, pieces) => {
     for (const width of [320, 1040]) {
       const drawing = drawPlanAndDone(pieces, size(width), 40);

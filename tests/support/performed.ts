@@ -23,12 +23,12 @@ const SECOND = 1;
  */
 export function performed(
   rows: readonly PacingRow[],
-  hasty: (faster: number) => readonly number[],
+  hasty: (faster: number, lasting: number) => readonly number[],
   mistakes: Mistakes,
   random: Random,
 ): readonly number[] {
   const form = Math.exp(random.normal() * FORM);
-  const rushed = mistakes.haste === undefined ? undefined : hasty(mistakes.haste);
+  const rushed = mistakes.haste === undefined ? undefined : hasty(mistakes.haste, 1 / 3);
   let clock = 0;
   let late = 0;
   const ends = rows.map((row, r) => {

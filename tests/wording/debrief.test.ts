@@ -6,6 +6,7 @@ import {
   sayNothingClear,
   sayStanding,
 } from "../../src/wording/debrief.ts";
+import { saySecondPlan } from "../../src/wording/second-plan.ts";
 import { sayHoursLater, saySecondTry } from "../../src/wording/second-try.ts";
 
 const plainly = (text: string | undefined): string => (text ?? "").replaceAll("\u00a0", " ");
@@ -85,5 +86,45 @@ describe("a second try in words", () => {
       "about 2 days later",
       "about 3 days later",
     ]);
+  });
+});
+
+describe("the plan of a second try in words", () => {
+  it("sets both plans side by side and marks what differs for a reader", () => {
+    const lines = saySecondPlan(
+      {
+        target: { before: 518, now: 505.2 },
+        ceiling: { before: 95, now: 95.2 },
+        rounds: [],
+        sets: [{ movement: "x", name: "pull-up", round: 1, before: [9, 9], now: [12, 6] }],
+        loads: [],
+      },
+      "seconds",
+      "kg",
+    );
+    expect(lines).toEqual([
+      { what: "target", before: "8:38", now: "8:25", changed: true },
+      { what: "first round not under", before: "1:35", now: "1:35", changed: false },
+      { what: "pull-up, round 1", before: "9-9", now: "12-6", changed: true },
+    ]);
+  });
+
+  it("tells the day and the latest hour where they are known", () => {
+    const again: SaidDebrief = {
+      ...debrief,
+      secondTry: {
+        answer: "only-if",
+        why: "gain-is-likely",
+        gain: { value: 20, error: 25 },
+        chance: 0.7,
+        fixes: 0,
+        bestHours: 46,
+        best: "2026-11-28",
+        latest: "2026-11-29T18:30",
+      },
+    };
+    expect(plainly(saySecondTry(again, "kg"))).toMatch(
+      /^Do it again on Saturday, 28 November \(at the latest Sunday, 29 November, 18:30\), but only if/,
+    );
   });
 });

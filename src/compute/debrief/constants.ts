@@ -344,6 +344,27 @@ export const DEBRIEF_CONSTANTS = {
     source: "a day's training and the start of what comes next",
     confidence: "judgement",
   },
+  hasteShort: {
+    value: 1 / 3,
+    unit: "share",
+    does: "share of the planned time that is the beginning of a day begun too fast, where it was noticed soon",
+    source: "no measurement found",
+    confidence: "judgement",
+  },
+  hasteLong: {
+    value: 0.6,
+    unit: "share",
+    does: "the same where it was noticed late",
+    source: "no measurement found",
+    confidence: "judgement",
+  },
+  fadePrice: {
+    value: 1.5,
+    unit: "factor",
+    does: "seconds lost later for each second won by too fast a beginning, on a day that ends in slow rounds",
+    source: "no measurement found",
+    confidence: "judgement",
+  },
   clearChance: {
     value: 0.8,
     unit: "share",

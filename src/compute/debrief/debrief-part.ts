@@ -21,8 +21,8 @@ export type DebriefInput = {
   readonly plan: PartPlan;
   readonly result: LoggedResult;
   readonly level: Level;
-  /** Clock at the end of each row on a day whose beginning is faster by a share; absent where nothing was paced. */
-  readonly hasty?: (faster: number) => readonly number[];
+  /** Clock at the end of each row on a day whose beginning, a share of the planned time, is faster by a share; absent where nothing was paced. */
+  readonly hasty?: (faster: number, lasting: number) => readonly number[];
   readonly counts: Competition["counts"];
   /** Hours from the first try to the deadline, where both are known. */
   readonly hoursLeft?: number;

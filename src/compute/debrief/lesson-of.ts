@@ -22,7 +22,7 @@ export type LessonLearnt = { readonly lesson: Lesson; readonly hasty: boolean };
 export function lessonOf(
   plan: PartPlan,
   pacing: PlannedPacing,
-  hasty: (faster: number) => readonly number[],
+  hasty: (faster: number, lasting: number) => readonly number[],
   result: LoggedResult,
   constants: DebriefConstants,
 ): LessonLearnt | undefined {
@@ -57,7 +57,7 @@ export function lessonOf(
 }
 
 /**
- * Each movement's own share of slowness beside that of all the work, which is taken out first; the likelihood alone: the prior is taken
+ * Each movement's own share of slowness beside that of all the work, which is taken out first, as are the causes named; the likelihood alone: the prior is taken
  * out again, for `learn` to put in once.
  */
 function movementsOf(
@@ -67,7 +67,8 @@ function movementsOf(
   constants: DebriefConstants,
 ): ReadonlyMap<string, Estimate> {
   const all = (of: "planned" | "done"): number => pieces.reduce((sum, piece) => sum + piece[of], 0);
-  const pace = all("done") / all("planned");
+  const named = causes.reduce((sum, { seconds }) => sum + seconds, 0);
+  const pace = Math.max(LEAST_PACE, (all("done") - named) / all("planned"));
   const prior = suspects.map((suspect) => {
     if (suspect.kind === "form") return FORM_LEFT;
     if (suspect.kind === "movement") return constants.movementDoubt;
@@ -88,6 +89,9 @@ function movementsOf(
     }),
   );
 }
+
+/** Pace over the planned one that no work is quicker than, whatever was named. */
+const LEAST_PACE = 0.5;
 
 /** Of the day's form little is left once the mean pace is taken out, relative. */
 const FORM_LEFT = 0.01;

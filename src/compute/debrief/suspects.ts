@@ -22,8 +22,8 @@ export type SuspectsInput = {
   readonly pieces: readonly Piece[];
   readonly work: readonly PieceWork[];
   readonly rows: readonly PlannedRow[];
-  /** Clock at the end of each row on a day whose beginning is faster by a share. */
-  readonly hasty: (faster: number) => readonly number[];
+  /** Clock at the end of each row on a day whose beginning, a share of the planned time, is faster by a share. */
+  readonly hasty: (faster: number, lasting: number) => readonly number[];
   /** Relative standard deviation of the whole result, as planned. */
   readonly form: number;
 };
@@ -62,13 +62,18 @@ export function suspectsOf(input: SuspectsInput, constants: DebriefConstants): r
     fault: kind === "breaks" ? constants.breakFault : constants.transitionFault,
     count: column.reduce((total, value) => total + value, 0),
   });
-  const hastes = HASTES.map((faster): Suspect => ({
-    kind: "haste",
-    column: hastyColumn(pieces, rows, hasty(faster), faster),
-    usual: constants.hasteUsual,
-    fault: constants.hasteFault,
-    count: 0,
-  }));
+  const hastes = [constants.hasteShort, constants.hasteLong].flatMap((lasting) =>
+    [
+      ...HASTES.map((faster) => hastyColumn(pieces, rows, hasty(faster, lasting), faster)),
+      fadedColumn(pieces, lasting, constants.fadePrice),
+    ].map((column): Suspect => ({
+      kind: "haste",
+      column,
+      usual: constants.hasteUsual,
+      fault: constants.hasteFault,
+      count: 0,
+    })),
+  );
   return [
     form,
     ...movements,
@@ -82,6 +87,24 @@ export function suspectsOf(input: SuspectsInput, constants: DebriefConstants): r
     ),
     ...hastes,
   ].filter(({ column }) => column.some((seconds) => Math.abs(seconds) > 1e-6));
+}
+
+/**
+ * The same for somebody who slows down afterwards by more than an emptied reserve forces: every second won in the beginning is paid
+ * with `price` seconds, spread over the rest by its length.
+ */
+function fadedColumn(pieces: readonly Piece[], lasting: number, price: number): readonly number[] {
+  const until = lasting * (pieces.at(-1)?.plannedEnd ?? 0);
+  const early = pieces.map(({ planned, plannedEnd }) =>
+    Math.min(planned, Math.max(0, until - (plannedEnd - planned))),
+  );
+  const begun = early.reduce((sum, seconds) => sum + seconds, 0);
+  const rest = pieces.reduce((sum, { planned }) => sum + planned, 0) - begun;
+  if (rest <= 0) return pieces.map(() => 0);
+  return pieces.map(({ planned }, p) => {
+    const quick = early[p] ?? 0;
+    return -quick + ((planned - quick) * price * begun) / rest;
+  });
 }
 
 /** Seconds each piece grows by one unit of haste (a beginning twice as fast, were it proportional). */

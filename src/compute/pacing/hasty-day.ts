@@ -2,9 +2,6 @@ import type { PacingRow } from "../../models/plan/pacing.ts";
 import { keepAsPlan, runDay } from "../search/day.ts";
 import type { Solved } from "../search/solve-part.ts";
 
-/** Share of the planned time that counts as the beginning. A third: the part of a race in which pace is misjudged. Judgement. */
-const BEGINNING = 1 / 3;
-
 /**
  * Clock at the end of each row on an expected day on which the beginning is done faster than planned by a share, and the rest as
  * planned as far as the body allows: an emptied reserve forces a slow stretch, as on any simulated day.
@@ -13,13 +10,19 @@ const BEGINNING = 1 / 3;
  *
  * @param rows the rows printed for the plan
  * @param faster share by which the beginning is faster, 0.1 for a tenth
+ * @param lasting share of the planned time that counts as the beginning
  */
-export function hastyDay(solved: Solved, rows: readonly PacingRow[], faster: number): readonly number[] {
+export function hastyDay(
+  solved: Solved,
+  rows: readonly PacingRow[],
+  faster: number,
+  lasting: number,
+): readonly number[] {
   const { bench, choice, log, state } = solved;
   const { track, opening, closing, dayLog } = bench;
   const ends = (share: number): readonly number[] => {
     keepAsPlan(bench, log, state.at);
-    const until = BEGINNING * state.clock;
+    const until = lasting * state.clock;
     for (let i = 0; i < track.length; i += 1) {
       if ((log.started[i] as number) >= until || i > state.at) break;
       opening[i] = (opening[i] as number) / (1 + share);

@@ -54,7 +54,7 @@ export function pacePart(input: PartInput): PacedPart {
     days: days.results,
     work: muscleWorkOf(solved),
     after: bodyAfter(solved),
-    hasty: (faster) => hastyDay(solved, pacing.rows, faster),
+    hasty: (faster, lasting) => hastyDay(solved, pacing.rows, faster, lasting),
     begins: Array.from(solved.log.started.subarray(0, solved.state.at + 1), seconds),
     basis: basisOf(track),
     ...(sharpen ? { sharpen } : {}),

@@ -59,7 +59,7 @@ export type PacedPart =
       readonly work: readonly MuscleWork[];
       readonly after: BodyState;
       /** Clock at the end of each row on an expected day whose beginning is faster than planned by a share. */
-      readonly hasty: (faster: number) => readonly number[];
+      readonly hasty: (faster: number, lasting: number) => readonly number[];
       /** Clock of the part at which the work of each item of the course begins, as far as the plan goes. */
       readonly begins: readonly Seconds[];
       /** What the paces rest on, one entry per movement. */

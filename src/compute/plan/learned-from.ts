@@ -11,7 +11,7 @@ import { withOverrides } from "../overrides/with-overrides.ts";
 import { planParts } from "./plan-parts.ts";
 import { settle } from "./settle.ts";
 
-/** What an athlete's results of other workouts teach for a plan. */
+/** What an athlete's results teach for a plan. */
 export type Learned = {
   /** The athlete with what results showed: heavier lifts than were known, a habit of starting too fast. */
   readonly athlete: Athlete;
@@ -22,15 +22,22 @@ export type Learned = {
 };
 
 /**
- * Learns from an athlete's logged results of other workouts up to a day. Each is held against the plan that would have been made without any
+ * Learns from an athlete's logged results of workouts up to a day. Each is held against the plan that would have been made without any
  * of them; what was learnt is computed anew from the results each time, and nothing is written back.
  *
- * The workout planned itself teaches nothing: its plan stays the one its result is held against.
+ * The workout planned itself teaches nothing, so that its plan stays the one its result is held against; unless `own` asks for it, for the plan
+ * of a second try.
  */
-export function learnedFrom(athlete: Athlete, workout: Workout, data: Data, date: IsoDate): Learned {
+export function learnedFrom(
+  athlete: Athlete,
+  workout: Workout,
+  data: Data,
+  date: IsoDate,
+  own = false,
+): Learned {
   const constants = withOverrides(DEBRIEF_CONSTANTS, data.settings.overrides);
   const results = athlete.results.filter(
-    (result) => result.workout !== workout.id && (result.date === undefined || result.date <= date),
+    (result) => (own || result.workout !== workout.id) && (result.date === undefined || result.date <= date),
   );
   const learnt: LessonLearnt[] = [];
   const doubts: number[] = [];

@@ -3,7 +3,9 @@ import type { Athlete, LoggedResult } from "../../models/athlete.ts";
 import type { Debrief } from "../../models/plan/debrief.ts";
 import type { PartPlan } from "../../models/plan/plan.ts";
 import type { Workout } from "../../models/workout.ts";
+import { DEBRIEF_CONSTANTS } from "../debrief/constants.ts";
 import { debriefPart } from "../debrief/debrief-part.ts";
+import { withOverrides } from "../overrides/with-overrides.ts";
 import type { PlanContext } from "./plan-context.ts";
 import type { PlannedPart } from "./plan-part.ts";
 import { startInstant } from "./start-instant.ts";
@@ -23,7 +25,7 @@ export function planDebriefs(
     const result = results.findLast((one) => one.workout === workout.id && one.part === plan.name);
     if (result === undefined) return [];
     const hasty = planned[at]?.paced?.hasty;
-    const hoursLeft = hoursToDeadline(result, context);
+    const hours = hoursOf(result, context);
     const { competition, withholding, athlete, overrides } = context;
     const debrief = debriefPart({
       plan,
@@ -31,24 +33,53 @@ export function planDebriefs(
       level: athlete.level,
       ...(hasty !== undefined && { hasty }),
       counts: competition?.counts ?? "best",
-      ...(hoursLeft !== undefined && { hoursLeft }),
+      ...(hours !== undefined && { hoursLeft: hours.left }),
       withheld: withholding.noWorkout || (plan.lifting !== undefined && withholding.noMaxLift),
       overrides,
     });
-    return debrief === undefined ? [] : [debrief];
+    const { uploadHours } = withOverrides(DEBRIEF_CONSTANTS, overrides);
+    return debrief === undefined ? [] : [withMoments(debrief, hours, uploadHours)];
   });
 }
 
 /** Noon, for a result whose hour is not known. */
 const MIDDAY = "T12:00";
 
-/** From the start of a try to the close of the competition; from noon of its day, where its start is not the planned one. */
-function hoursToDeadline({ date }: LoggedResult, { competition, start }: PlanContext): number | undefined {
+/** When the first try began and when the competition closes: from noon of its day, where its start is not the planned one. */
+function hoursOf({ date }: LoggedResult, { competition, start }: PlanContext): Hours | undefined {
   if (competition === undefined || date === undefined) return undefined;
   const closes = startInstant(competition.closes, competition.zone)?.instant;
   const began = start?.local.startsWith(date)
     ? start.instant
     : startInstant(`${date}${MIDDAY}`, competition.zone)?.instant;
   if (closes === undefined || began === undefined) return undefined;
-  return Temporal.Instant.from(began).until(closes).total("hours");
+  const from = Temporal.Instant.from(began);
+  return {
+    began: from.toZonedDateTimeISO(competition.zone),
+    closes: Temporal.PlainDateTime.from(competition.closes),
+    left: from.until(closes).total("hours"),
+  };
 }
+
+/** Hours after a try as moments of the place: the day of the best hour, an early morning counted to the day before; and the latest start. */
+function withMoments(debrief: Debrief, hours: Hours | undefined, uploadHours: number): Debrief {
+  const { secondTry } = debrief;
+  if (hours === undefined || secondTry.bestHours === undefined) return debrief;
+  const at = hours.began.add({ minutes: Math.round(secondTry.bestHours * 60) });
+  const best = (at.hour < FIRST_HOUR ? at.subtract({ days: 1 }) : at).toPlainDate().toString();
+  const latest = hours.closes.subtract({ minutes: Math.round(uploadHours * 60) });
+  return {
+    ...debrief,
+    secondTry: { ...secondTry, best, latest: latest.toString({ smallestUnit: "minute" }) },
+  };
+}
+
+/** Nobody is sent to a second try before this hour of the day. */
+const FIRST_HOUR = 7;
+
+/** Limits of a second try in time. */
+type Hours = {
+  readonly began: Temporal.ZonedDateTime;
+  readonly closes: Temporal.PlainDateTime;
+  readonly left: number;
+};

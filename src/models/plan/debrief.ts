@@ -91,8 +91,38 @@ export const secondTryField = z.strictObject({
   places: z.number().optional().describe("places the expected gain is worth"),
   fixes: shareField.describe("share of the gain from what was named as a cause"),
   bestHours: z.number().optional().describe("hours after the first try at which the second promises most"),
-  latest: z.string().optional().describe("local date and time by which it must be begun"),
+  best: z.string().optional().describe("local date of that hour, where the day of the first try is known"),
+  latest: z
+    .string()
+    .optional()
+    .describe("local date and time by which it must be begun, where a competition closes"),
   tiredness: shareField.optional().describe("of the result still lost at that hour to the first try"),
+});
+
+/** A number of the plan of the first try and of the one for the second. */
+const changedField = z.strictObject({ before: z.number(), now: z.number() });
+
+/** The plan of a second try beside that of the first: made with what the first one taught. */
+export const secondPlanField = z.strictObject({
+  target: changedField.describe("in the unit of the result"),
+  ceiling: changedField.optional().describe("seconds under which the first round should not be"),
+  rounds: z
+    .array(z.strictObject({ label: z.string(), before: secondsField, now: secondsField }))
+    .describe("clock at the end of each round; none where the rounds of both plans are not the same"),
+  sets: z
+    .array(
+      z.strictObject({
+        movement: z.string(),
+        name: z.string(),
+        round: z.int(),
+        before: z.array(z.number()),
+        now: z.array(z.number()),
+      }),
+    )
+    .describe("amounts of the sets of a movement where they changed, in the first round in which they did"),
+  loads: z
+    .array(z.strictObject({ number: z.int(), before: massField, now: massField }))
+    .describe("loads of the attempts that changed"),
 });
 
 export const debriefField = z.strictObject({
@@ -119,6 +149,7 @@ export const debriefField = z.strictObject({
     .optional()
     .describe("seconds behind the plan that no cause explains; the day and the noise"),
   secondTry: secondTryField,
+  secondPlan: secondPlanField.optional().describe("where a second try is worth a thought"),
 });
 /** What results of other workouts changed in a plan. Shares are of the seconds a rep takes, above 0 where slower. */
 export const learnedField = z.strictObject({
@@ -132,4 +163,5 @@ export type Debrief = z.infer<typeof debriefField>;
 export type DebriefCause = z.infer<typeof causeField>;
 export type LiftCause = z.infer<typeof liftCauseField>;
 export type SecondTry = z.infer<typeof secondTryField>;
+export type SecondPlan = z.infer<typeof secondPlanField>;
 export type Piece = z.infer<typeof pieceField>;
