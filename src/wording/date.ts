@@ -26,22 +26,3 @@ export const sayTimeOfDay = (local: string): string => /T(\d\d:\d\d)/.exec(local
 /** The day and the time of day. @example sayMoment("2026-11-26T18:40") // => "26 November 2026, 18:40" */
 export const sayMoment = (local: string): string =>
   local.includes("T") ? `${sayDate(local)}, ${sayTimeOfDay(local)}` : sayDate(local);
-
-const WEEKDAYS: readonly string[] = [
-  "Sunday",
-  "Monday",
-  "Tuesday",
-  "Wednesday",
-  "Thursday",
-  "Friday",
-  "Saturday",
-];
-
-/** A day within reach, by its name; what is not a date is given back as it is. @example sayWeekday("2026-11-27") // => "Friday, 27 November" */
-export function sayWeekday(isoDate: string): string {
-  const [, year, month, day] = /^(\d{4})-(\d\d)-(\d\d)/.exec(isoDate) ?? [];
-  const name = MONTHS[Number(month) - 1];
-  if (!year || !name || !day) return isoDate;
-  const weekday = WEEKDAYS[new Date(Date.UTC(Number(year), Number(month) - 1, Number(day))).getUTCDay()];
-  return `${weekday ?? ""}, ${Number(day)} ${name}`;
-}

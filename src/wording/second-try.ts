@@ -1,10 +1,11 @@
 import type { MassUnit } from "../models/quantity.ts";
 import type { Plan } from "../models/plan/plan.ts";
-import { sayTimeOfDay, sayWeekday } from "./date.ts";
+import { sayTimeOfDay } from "./date.ts";
 import { sayKilograms } from "./mass.ts";
 import { sayCount, sayNumber } from "./number.ts";
 import { sayShare } from "./share.ts";
 import { sayDuration } from "./time.ts";
+import { sayWeekday } from "./weekday.ts";
 
 type SaidDebrief = NonNullable<Plan["debriefs"]>[number];
 type SecondTry = SaidDebrief["secondTry"];
