@@ -10,9 +10,11 @@ import { afterText, careText, choicesText, groundsText, setUpText, warmUpText } 
 import { liftText, workText } from "./brief-parts.ts";
 import { debriefText } from "./debrief-text.ts";
 import { columns, edges, heading, wrap } from "./text-block.ts";
+import { visiblePlan } from "./visible-plan.ts";
 
 /** A brief as lines for a terminal of 80 columns. Headings may be set off by the caller. */
-export function briefText(plan: Plan, strong: (text: string) => string = (text) => text): string {
+export function briefText(given: Plan, strong: (text: string) => string = (text) => text): string {
+  const plan = visiblePlan(given);
   const blocks: readonly (readonly string[])[] = [
     headText(plan, strong),
     section("How it went", debriefText(plan), strong),

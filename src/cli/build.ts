@@ -9,6 +9,7 @@ import { readChecked, readUsable } from "./read-checked.ts";
 import { sayBuilt } from "./say-built.ts";
 import { sayFormer } from "./say-former.ts";
 import { sayUnmade } from "./say-unmade.ts";
+import { visibleText } from "../models/visible-text.ts";
 
 type Options = CommonOptions & { readonly audience?: Audience; readonly out: string; readonly strict?: true };
 
@@ -37,7 +38,7 @@ await run(
       const made = await buildSite({ surroundings, data, target, strict: options.strict === true });
       const seconds = (performance.now() - started) / 1000;
       const shown = relative(process.cwd(), target) || target;
-      console.log(sayBuilt({ data, surroundings, made, secret, folder: shown, seconds }));
+      console.log(visibleText(sayBuilt({ data, surroundings, made, secret, folder: shown, seconds })));
       const unmade = sayUnmade({ data, made, faults });
       if (unmade === undefined) return;
       tell(`\n${unmade}`);

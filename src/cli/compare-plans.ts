@@ -1,15 +1,17 @@
 import type { Plan } from "../models/plan/plan.ts";
+import { visibleText } from "../models/visible-text.ts";
 import { sayGoal } from "../wording/goal.ts";
 import { sayKilograms, sayLoad } from "../wording/mass.ts";
 import { sayClock } from "../wording/time.ts";
 import { columns } from "./text-block.ts";
+import { visiblePlan } from "./visible-plan.ts";
 
 /** A plan with the coach's word and without it, side by side: the goal, the attempts, what to expect, the warm-up. */
 export function comparePlans(withWord: Plan, without: Plan): string {
-  const [set, own] = [factsOf(withWord), factsOf(without)];
+  const [set, own] = [factsOf(visiblePlan(withWord)), factsOf(visiblePlan(without))];
   const names = [...new Set([...set.keys(), ...own.keys()])];
   return [
-    `${withWord.athlete.name}, ${withWord.workout.title}`,
+    visibleText(`${withWord.athlete.name}, ${withWord.workout.title}`),
     ...columns(
       [
         ["", "with your word", "without"],

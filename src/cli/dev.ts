@@ -2,6 +2,7 @@ import { dev } from "astro";
 import { type CommonOptions, makeCommand, ROOT, readPort, run, surroundingsOf } from "./command.ts";
 import { SHOWN_OPENLY } from "../site/shown-openly.ts";
 import { readChecked } from "./read-checked.ts";
+import { visibleText } from "../models/visible-text.ts";
 
 type Options = CommonOptions & { readonly port: string };
 
@@ -32,6 +33,6 @@ function tellFaults(read: () => unknown): void {
   try {
     read();
   } catch (error) {
-    process.stderr.write(`${error instanceof Error ? error.message : String(error)}\n\n`);
+    process.stderr.write(visibleText(`${error instanceof Error ? error.message : String(error)}\n\n`));
   }
 }

@@ -8,6 +8,7 @@ import { type CommonOptions, makeCommand, run, surroundingsOf } from "./command.
 import { counted } from "./counted.ts";
 import { importTables } from "./import-tables.ts";
 import { sayIntake } from "./say-intake.ts";
+import { visibleText } from "../models/visible-text.ts";
 
 type Options = CommonOptions & { readonly out: string; readonly take?: true };
 
@@ -38,7 +39,7 @@ await run(
         const command = `npm run intake -- ${/\s/.test(file) ? `"${file}"` : file}`;
         const made = importTables(sheets, context, openIntake(dataFolder, folder), command);
         writeIntake(folder, made.output);
-        console.log(sayIntake(made, relative(process.cwd(), folder) || folder, command, told));
+        console.log(visibleText(sayIntake(made, relative(process.cwd(), folder) || folder, command, told)));
         if (made.faults.length > 0) process.exitCode = 1;
       }
       if (options.take) {

@@ -7,6 +7,7 @@ import { type CommonOptions, makeCommand, run, surroundingsOf } from "./command.
 import { linksAsCsv, linksAsText, type SentLink } from "./say-links.ts";
 import { sayFormer } from "./say-former.ts";
 import { readUsable } from "./read-checked.ts";
+import { visibleText } from "../models/visible-text.ts";
 
 type Options = CommonOptions & { readonly csv?: true; readonly json?: true; readonly revoke?: string };
 
@@ -24,7 +25,7 @@ await run(
       const { data, faults } = readUsable(surroundings, (text) => process.stderr.write(`${text}\n`));
       if (faults.length > 0) process.exitCode = 1;
       const former = settleFormerAthletes(dataFolder, data);
-      if (former.length > 0) process.stderr.write(`${sayFormer(former)}\n\n`);
+      if (former.length > 0) process.stderr.write(`${visibleText(sayFormer(former))}\n\n`);
       if (options.revoke !== undefined) {
         const files = [...data.athletes, ...data.unmade.filter(({ kind }) => kind === "athlete")];
         revoke(
@@ -54,7 +55,7 @@ await run(
       });
       if (options.json) console.log(JSON.stringify(links, null, 2));
       else if (options.csv) process.stdout.write(linksAsCsv(links));
-      else console.log(linksAsText(links, origin));
+      else console.log(visibleText(linksAsText(links, origin)));
     }),
 );
 

@@ -11,6 +11,7 @@ import { type CommonOptions, makeCommand, run, surroundingsOf } from "./command.
 import { counted } from "./counted.ts";
 import { readUsable } from "./read-checked.ts";
 import { asCsv, lackOf } from "./say-links.ts";
+import { visibleText } from "../models/visible-text.ts";
 
 type Options = CommonOptions &
   ChoiceOptions & {
@@ -58,13 +59,16 @@ await run(
         console.log(
           messages.length === 0
             ? "Nothing is new or changed since it was sent."
-            : messages.map(({ name, workout, text }) => `--- ${name}, ${workout}\n${text}`).join("\n\n"),
+            : visibleText(
+                messages.map(({ name, workout, text }) => `--- ${name}, ${workout}\n${text}`).join("\n\n"),
+              ),
         );
         for (const lack of lackOf(origin))
           console.error(`\n${lack.replace("npm run links", "npm run messages")}`);
       }
       if (options.sent) writeSent(dataFolder, Object.fromEntries(messages.map(({ mark }) => mark)));
-      for (const { name, problem } of failed) console.error(`No message for ${name}: ${problem}`);
+      for (const { name, problem } of failed)
+        console.error(visibleText(`No message for ${name}: ${problem}`));
       if (failed.length > 0) process.exitCode = 1;
     }),
 );

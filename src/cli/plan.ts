@@ -8,6 +8,7 @@ import { comparePlans } from "./compare-plans.ts";
 import { briefText } from "./brief-text.ts";
 import { type CommonOptions, makeCommand, run, surroundingsOf } from "./command.ts";
 import { readUsable } from "./read-checked.ts";
+import { visibleText } from "../models/visible-text.ts";
 
 type Options = CommonOptions & {
   readonly athlete?: string;
@@ -49,9 +50,8 @@ await run(
           console.log(options.json ? JSON.stringify(plan, null, indent) : briefText(plan, pc.bold));
         } catch (error) {
           if (!options.all) throw error;
-          process.stderr.write(
-            `No plan for ${athlete.name}: ${error instanceof Error ? error.message : String(error)}\n`,
-          );
+          const problem = error instanceof Error ? error.message : String(error);
+          process.stderr.write(visibleText(`No plan for ${athlete.name}: ${problem}\n`));
           process.exitCode = 1;
         }
       }

@@ -41,5 +41,6 @@ function sayOne({ name, file, why }: Unmade): string {
   const own = why.filter(({ place }) => place.file === file);
   const where = own.length > 0 ? file : `${file} needs ${first?.place.file ?? ""}`;
   const more = why.length > 1 ? `, and ${counted(why.length - 1, "more fault")}` : "";
-  return `${name} (${where}${first ? `, line ${first.place.line}: ${first.problem}` : ""}${more})`;
+  const at = first ? `:${first.place.line}:${first.place.column}: ${first.problem}` : "";
+  return `${name} (${where}${at}${more})`;
 }

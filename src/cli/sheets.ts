@@ -11,6 +11,7 @@ import { type ChoiceOptions, chooseBriefs, withChoice } from "./choose-briefs.ts
 import { type CommonOptions, makeCommand, run, surroundingsOf } from "./command.ts";
 import { counted } from "./counted.ts";
 import { readUsable } from "./read-checked.ts";
+import { visibleText } from "../models/visible-text.ts";
 
 type Options = CommonOptions &
   ChoiceOptions & { readonly paper: Paper; readonly out: string; readonly cards?: true };
@@ -59,7 +60,7 @@ await run(
       }
       console.log("These files are not locked. Print them, hand them out, and delete them.");
       if (left.length > 0)
-        process.stderr.write(`\nNot made:\n${left.map((line) => `  ${line}`).join("\n")}\n`);
+        process.stderr.write(visibleText(`\nNot made:\n${left.map((line) => `  ${line}`).join("\n")}\n`));
       if (left.length + faults.length > 0) process.exitCode = 1;
 
       async function writeCards(

@@ -1,6 +1,7 @@
 import type { Athlete, IsoDate } from "../models/athlete.ts";
 import type { Data } from "../models/data.ts";
 import { inKilograms } from "../models/quantity.ts";
+import { heldPlan } from "../models/plan/check-plan.ts";
 import type { Plan } from "../models/plan/plan.ts";
 import type { Workout } from "../models/workout.ts";
 import { namesLifted } from "../models/choose-field.ts";
@@ -34,12 +35,15 @@ export type MakePlanInput = {
  * Makes the whole plan of one athlete for one workout: the one door to the computation.
  *
  * Settles division, gym, limits and capacities; paces the parts and chooses the attempts in order; then everything
- * around them. Equal input gives an equal plan: chance comes from the seed of the settings only.
+ * around them. Equal input gives an equal plan: chance comes from the seed of the settings only. The finished plan is held
+ * against its own schema.
+ *
+ * @throws an Error that names athlete and workout where the plan does not hold.
  */
 export function makePlan(input: MakePlanInput): Plan {
   const { athlete, workout, data, date } = input;
   const word = coachWordFor(athlete, workout);
-  if (word === undefined || input.anonymous === true) return planAsIs(input);
+  if (word === undefined || input.anonymous === true) return heldPlan(planAsIs(input));
   const { context } = settle(athlete, workout, data, date);
   const bestOf = (part: Part): number | undefined => {
     const [lift] = namesLifted(part, context.division, data.library.movements);
@@ -51,7 +55,7 @@ export function makePlan(input: MakePlanInput): Plan {
   };
   const { overBest, ...set } = withCoachWord(athlete, workout, word, bestOf);
   const plan = planAsIs({ ...input, ...set });
-  return { ...plan, coachWord: tellCoachWord(word, plan, planAsIs(input), overBest) };
+  return heldPlan({ ...plan, coachWord: tellCoachWord(word, plan, planAsIs(input), overBest) });
 }
 
 /** The plan of the athlete's own numbers, whatever a coach sets. */

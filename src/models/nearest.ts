@@ -1,3 +1,5 @@
+/** Nobody means a name by more signs than this, and comparing them would take seconds. */
+const LONGEST_NAME = 200;
 /** Longest share of a name that may be mistyped and still be recognised (judgement). */
 const MISTYPED_SHARE = 1 / 3;
 
@@ -12,6 +14,7 @@ const MISTYPED_SHARE = 1 / 3;
  * @example nearestName("Back-sqaut", ["front squat", "back squat"]) // => "back squat"
  */
 export function nearestName(found: string, allowed: Iterable<string>): string | undefined {
+  if (found.length > LONGEST_NAME) return undefined;
   const names = [...allowed];
   return fewestSlips(found, names) ?? sameWords(found, names);
 }

@@ -8,7 +8,9 @@ import type { Site } from "./make-site.ts";
 export function notMade(site: Site): readonly NotMade[] {
   const { data, failed } = site;
   const told = data.unmade.map((one): NotMade => {
-    const why = one.why.map(({ place, problem }) => `${place.file}, line ${place.line}: ${problem}`);
+    const why = one.why.map(
+      ({ place, problem }) => `${place.file}:${place.line}:${place.column}: ${problem}`,
+    );
     return { name: one.name, file: one.file, why: [...new Set(why)], kept: keptOf(one, site) };
   });
   const pairs = failed.map(({ athlete, workout, problem }): NotMade => {

@@ -34,6 +34,9 @@ export function convertPace(
   return undefined;
 }
 
+/** Speeding up is never free; the closed form of the effort needs more than 1. */
+const LEAST_KAPPA = 1.05;
+
 const hasOpenFormula = (erg: ErgKind | undefined): erg is ErgKind => erg !== undefined && erg !== "air-bike";
 
 /**
@@ -46,7 +49,11 @@ export function convertKappa(movement: Movement, unit: AmountUnit, secondsPerUni
   if (!hasOpenFormula(movement.erg) || usual === undefined || usual === unit) return kappa;
   const usualPace = convertPace(movement, secondsPerUnit, unit, usual);
   if (usualPace === undefined) return kappa;
-  return (kappa * powerExponent(unit, secondsPerUnit)) / powerExponent(usual, usualPace);
+  // Near the calories a display shows for no work, faster would cost no more than slower.
+  return Math.max(
+    LEAST_KAPPA,
+    (kappa * powerExponent(unit, secondsPerUnit)) / powerExponent(usual, usualPace),
+  );
 }
 
 /** Relative change of power per relative change of rate: the cube for metres, more than one for calories, some of which are free. */

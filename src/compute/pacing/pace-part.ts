@@ -102,7 +102,7 @@ function pacingOf(
     ...(hard ? { hard } : {}),
     ifThen: ifThenOf(solved, rows, rounds, hard, roles.limiter, reading),
     roles,
-    margin: { seconds: left, share: left / rules.reserve },
+    margin: { seconds: left, share: Math.min(1, left / rules.reserve) },
     ...(intervals ? { intervals } : {}),
     ...(whenStopped ? { whenStopped } : {}),
     outOfReach: outOfReachOf(solved, input),

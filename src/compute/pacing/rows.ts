@@ -126,7 +126,9 @@ function visitRows(
   const { restFirst = 0, rest = 0, cycle = 0, sizes = [amount] } = sets[i] ?? {};
   const start = log.started[i] as number;
   // Nobody stands at the start signal: what would be waited there goes into slower units.
-  const breath = start > 0 ? restFirst : 0;
+  // Where an interval ends the work, less than the wait that would suit the set may be left of it.
+  const spare = (log.ended[i] as number) - (log.worksFrom[i] as number) - amount * cycle;
+  const breath = start > 0 ? Math.max(0, Math.min(restFirst, spare)) : 0;
   const wait = breath >= SHORTEST_WAIT ? breath : 0;
   const pieces = visitPieces(
     {

@@ -1,5 +1,12 @@
 import * as z from "zod";
-import { amountUnitField, barLoadField, basisKindField, secondsField, shareField } from "./basics.ts";
+import {
+  amountUnitField,
+  barLoadField,
+  basisKindField,
+  ratioField,
+  secondsField,
+  shareField,
+} from "./basics.ts";
 import { displayedPaceField } from "./pacing.ts";
 import { SESSION_SLOTS, WARM_UP_STAGES } from "../library.ts";
 import { CONDITIONS, JOINTS, STRESSES } from "../vocabulary.ts";
@@ -42,7 +49,7 @@ export const warmUpField = z.strictObject({
     .strictObject({
       movement: z.string(),
       name: z.string(),
-      shareOfBest: shareField,
+      shareOfBest: ratioField,
       why: z.string(),
       reps: z.int(),
       loadTimesReps: z.number().describe("kilograms x reps of the whole build"),
@@ -258,7 +265,7 @@ export const basisField = z.strictObject({
   about: z.string().describe("movement name or topic"),
   kind: basisKindField,
   detail: z.string().describe("such as `3RM 90 kg of 2026-03-14`"),
-  error: shareField.optional().describe("relative standard error"),
+  error: ratioField.optional().describe("relative standard error"),
 });
 
 export const sharpenField = z.strictObject({

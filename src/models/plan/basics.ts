@@ -2,8 +2,9 @@ import * as z from "zod";
 import { AMOUNT_UNITS, SCORE_KINDS } from "../vocabulary.ts";
 
 /** Building stones shared by the parts of a plan. Every number carries its unit in its name or description. */
-export const secondsField = z.number().describe("seconds");
-export const shareField = z.number().describe("share from 0 to 1");
+export const secondsField = z.number().nonnegative().describe("seconds");
+export const shareField = z.number().nonnegative().max(1).describe("share from 0 to 1");
+export const ratioField = z.number().nonnegative().describe("share that may be more than 1");
 export const massField = z
   .strictObject({ value: z.number(), unit: z.enum(["kg", "lb"]) })
   .describe("a mass in the unit it is written in");
@@ -35,7 +36,7 @@ export const barLoadField = z.strictObject({
     .array(z.strictObject({ plate: massField, count: z.int() }))
     .optional()
     .describe("plates of one side, in loading order from the inside"),
-  shareOfBest: shareField.optional().describe("load over the athlete's best lift of the movement today"),
+  shareOfBest: ratioField.optional().describe("load over the athlete's best lift of the movement today"),
   nearest: z
     .strictObject({ below: massField.optional(), above: massField.optional() })
     .optional()

@@ -1,5 +1,5 @@
 import * as z from "zod";
-import { massField, secondsField, shareField } from "./basics.ts";
+import { massField, ratioField, secondsField, shareField } from "./basics.ts";
 
 /** A number with its standard error. */
 const doubtedField = z.strictObject({ value: z.number(), error: z.number() });
@@ -19,7 +19,7 @@ export const pieceField = z.strictObject({
 export const causeField = z.discriminatedUnion("kind", [
   z.strictObject({
     kind: z.literal("too-fast-early"),
-    share: shareField.describe("by which the beginning was faster than planned"),
+    share: ratioField.describe("by which the beginning was faster than planned"),
     won: secondsField.describe("most it was ahead of the plan"),
     seconds: doubtedField.describe("what it cost in the end"),
   }),

@@ -1,5 +1,14 @@
 import { inKilograms, inMetres, type Length } from "../../models/quantity.ts";
-import type { BlockStep, ByRound, EffortStep, Load, Passes, RestLength, Step } from "../../models/workout.ts";
+import type {
+  BlockStep,
+  ByRound,
+  EffortAmount,
+  EffortStep,
+  Load,
+  Passes,
+  RestLength,
+  Step,
+} from "../../models/workout.ts";
 import type { Trouble } from "./notation-fault.ts";
 import { type BoundName, WORK_BOUNDS } from "./work-bounds.ts";
 
@@ -31,6 +40,26 @@ export const visitsOf = (steps: readonly Step[]): number =>
     (sum, step) => sum + (step.kind === "block" ? passesIn(step.passes) * visitsOf(step.steps) : 1),
     0,
   );
+
+/** How many reps are asked for in all where every round of known number is counted. */
+export const repsOf = (steps: readonly Step[], passes = 1, ladder: readonly number[] = []): number =>
+  steps.reduce((sum, step) => {
+    if (step.kind === "rest") return sum;
+    if (step.kind === "effort")
+      return sum + step.pieces.reduce((all, { amount }) => all + passes * meanReps(amount, ladder), 0);
+    const inner = step.passes.kind === "ladder" ? step.passes.amounts : ladder;
+    return sum + repsOf(step.steps, passes * passesIn(step.passes), inner);
+  }, 0);
+
+/** Reps of a line in one pass, on the average of all; 0 of what is not counted in reps or has no end of its own. */
+function meanReps(amount: EffortAmount, ladder: readonly number[]): number {
+  if (amount.kind === "ladder") return amount.unit === "reps" ? mean(ladder) : 0;
+  if (amount.kind !== "counted") return 0;
+  return mean(valuesIn(amount.amount, ({ value, unit }) => (unit === "reps" ? value : 0)));
+}
+
+const mean = (values: readonly number[]): number =>
+  values.reduce((sum, value) => sum + value, 0) / Math.max(1, values.length);
 
 /** The number of passes, 1 where they have no end of their own. */
 export function passesIn(passes: Passes): number {

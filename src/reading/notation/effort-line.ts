@@ -1,6 +1,7 @@
 import type { Length } from "../../models/quantity.ts";
 import type { ByRound, CountsAs, EffortAmount, LineMovement, Load } from "../../models/workout.ts";
 import type { Attached } from "./attachments.ts";
+import { checkCounts, type WrittenCountsAs } from "./check-counts.ts";
 import { readClause, type Clauses } from "./line-clause.ts";
 import { readHead, type Head, type Piece } from "./line-head.ts";
 import { fitsLoad, settleLoad } from "./load.ts";
@@ -84,17 +85,24 @@ function settle(
   const height = settleHeight(attached, setting, reading);
   const sides = clauses.sides ?? last.attached.sides;
   if (settled.length < pieces.length) return undefined;
+  const counts = clauses.countsAs;
+  if (counts !== undefined) checkCounts({ written: counts, pieces: settled }, tokens, reading);
   return {
     pieces: settled,
     ...(load === undefined ? {} : { load }),
     ...(height === undefined ? {} : { height }),
     ...(sides === undefined ? {} : { sides }),
-    ...(clauses.countsAs === undefined ? {} : { countsAs: clauses.countsAs }),
+    ...(counts === undefined ? {} : { countsAs: plainCounts(counts) }),
     unbroken: clauses.unbroken ?? false,
     tieBreak: clauses.tieBreak ?? false,
     ...(clauses.attempts === undefined ? {} : { attempts: clauses.attempts }),
   };
 }
+
+const plainCounts = (written: WrittenCountsAs): CountsAs =>
+  written.kind === "whole"
+    ? { kind: "whole", scores: written.scores }
+    : { kind: "per", amount: written.amount, scores: written.scores };
 
 function settlePiece(
   piece: Piece,

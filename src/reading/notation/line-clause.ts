@@ -1,5 +1,5 @@
-import type { CountsAs } from "../../models/workout.ts";
 import { takeAttachments, type Attached } from "./attachments.ts";
+import type { WrittenCountsAs } from "./check-counts.ts";
 import { atEnd, cursorAt, rest, skipOneOf, type Cursor } from "./cursor.ts";
 import { isRest } from "./rest-phrase.ts";
 import { takeAttempts, takeCountsAs, takeFlag, takeSides, type Sides } from "./take-clauses.ts";
@@ -10,7 +10,7 @@ import { tradeWordRemedy } from "./trade-words.ts";
 
 /** What the parts of a line behind its commas say, each once. */
 export type Clauses = Partial<Attached> & {
-  readonly countsAs?: CountsAs;
+  readonly countsAs?: WrittenCountsAs;
   readonly unbroken?: boolean;
   readonly tieBreak?: boolean;
   readonly attempts?: number;

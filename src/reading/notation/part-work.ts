@@ -1,6 +1,6 @@
 import type { Step } from "../../models/workout.ts";
 import type { ReadStep } from "./build-block.ts";
-import { beyond, checkBounds, visitsOf } from "./check-bounds.ts";
+import { beyond, checkBounds, repsOf, visitsOf } from "./check-bounds.ts";
 import { checkEnd } from "./check-end.ts";
 import { checkWork, type CheckedWork, type ClockOfPart } from "./check-work.ts";
 import { effortsOf } from "./default-score.ts";
@@ -32,17 +32,30 @@ export function workOf(
   const untold = reading.faults.slice(before).every((fault) => fault.severity === "notice");
   if (untold && effortsOf(steps).length === 0)
     tellText(reading.faults, "work" in part.entries ? source : wholePart(part), NO_WORK);
-  const tooLong = untold ? beyond("visits", Math.max(1, visitsOf(steps))) : undefined;
+  const isWithin = checkedLines(steps, reading);
+  const tooLong = untold
+    ? (beyond("visits", Math.max(1, visitsOf(steps))) ??
+      (isWithin ? beyond("allReps", Math.max(1, repsOf(steps))) : undefined))
+    : undefined;
   if (tooLong) {
     tellText(reading.faults, { text: "work", path: [...part.path, "work"], isName: true }, tooLong);
     return { division, steps: [], checked: { clock: undefined, filled: false, lastWork: undefined } };
   }
-  checkBounds(steps, reading.tellStep);
   const checked = checkWork(steps, clockOfPart(clock, starts), starts, (step, trouble) => {
     reading.tellStep(step, trouble);
   });
   if (untold) checkEnd(sourceOf(part, kind), kind, clock, steps, checked, reading);
   return { division, steps, checked };
+}
+
+/** Whether every line and block keeps within what a workout can hold; what does not is told. */
+function checkedLines(steps: readonly Step[], reading: WorkReading): boolean {
+  let isWithin = true;
+  checkBounds(steps, (step, trouble) => {
+    isWithin = false;
+    reading.tellStep(step, trouble);
+  });
+  return isWithin;
 }
 
 const NO_WORK: Trouble = {

@@ -5,7 +5,7 @@ import { secondsOf, startsEntry, takeSeries } from "./number-series.ts";
 import type { Reading } from "./reading.ts";
 import { forDivision } from "./resolve-series.ts";
 import { inMetres } from "../../models/quantity.ts";
-import type { CountsAs } from "../../models/workout.ts";
+import type { WrittenCountsAs } from "./check-counts.ts";
 
 /** How an amount is shared between two sides. */
 export type Sides = "each" | "one" | "alternating";
@@ -61,7 +61,7 @@ export function takeCount(cursor: Cursor, reading: Reading): number | undefined 
 }
 
 /** Takes `counts 10`, `counts as 10/8 reps`, `counts 1 per 5 ft`. */
-export function takeCountsAs(cursor: Cursor, reading: Reading): CountsAs | undefined {
+export function takeCountsAs(cursor: Cursor, reading: Reading): WrittenCountsAs | undefined {
   if (skipOneOf(cursor, ["counts as", "counts for", "counts", "count", "counting"]) === undefined)
     return undefined;
   const scores = takeCount(cursor, reading);
@@ -75,9 +75,9 @@ export function takeCountsAs(cursor: Cursor, reading: Reading): CountsAs | undef
   if (entry === undefined) return undefined;
   if (entry.unit?.kind === "length") {
     const written = { value: entry.value * entry.unit.times, unit: entry.unit.unit };
-    return { kind: "per", amount: inMetres(written), scores };
+    return { kind: "per", amount: inMetres(written), scores, per: "metres" };
   }
-  return { kind: "per", amount: secondsOf(entry), scores };
+  return { kind: "per", amount: secondsOf(entry), scores, per: "other" };
 }
 
 /** Takes a time: `9:00`, `20 s`, `2 min`. */

@@ -53,7 +53,7 @@ describe("numbers that no workout has", () => {
       "a number of reps in one line",
       "most",
       "1",
-      "5000",
+      "2000",
     ],
     [
       `for time:\nwork:\n  - ${NINES} pull-up`,
@@ -62,7 +62,7 @@ describe("numbers that no workout has", () => {
       "a number of reps in one line",
       "most",
       "1",
-      "5000",
+      "2000",
     ],
     [
       "for time:\nwork:\n  - 101 km run",

@@ -1,0 +1,67 @@
+import { Worker } from "node:worker_threads";
+import { type Ending, inputOf, MOST_CPU } from "./try-input.ts";
+
+// npm run fuzz -- 50000 [FIRST]: tries so many inputs from the number FIRST on and says what was wrong.
+// npm run fuzz -- show NUMBER: prints the input of a number.
+
+/** Where an input needs so much longer than it may, it hangs. Milliseconds. */
+const HANGS_AFTER = 4 * MOST_CPU * 1000;
+
+type Word = { readonly number: number; readonly ending?: Ending };
+
+const [first, second] = process.argv.slice(2);
+if (first === "show") {
+  const { path, text } = inputOf(Number(second));
+  console.log(`${path ?? "a table"}\n${text}`);
+} else {
+  await fuzz(Number(second ?? 0), Number(second ?? 0) + Number(first ?? 2000));
+}
+
+async function fuzz(start: number, end: number): Promise<void> {
+  const ends = { messages: 0, plans: 0, wrong: 0 };
+  let slowest = 0;
+  const take = (number: number, { kind, problem, cpu }: Ending): void => {
+    ends[kind] += 1;
+    slowest = Math.max(slowest, cpu);
+    if (kind === "wrong") console.log(`${number}: ${(problem ?? "").split("\n").slice(0, 3).join(" | ")}`);
+  };
+  let next = start;
+  while (next < end) {
+    const stopped = await tryFrom(next, end, take);
+    if (stopped === undefined) break;
+    take(stopped, { kind: "wrong", problem: "does not end", cpu: HANGS_AFTER / 1000 });
+    next = stopped + 1;
+  }
+  const { messages, plans, wrong } = ends;
+  console.log(
+    `${end - start} inputs: ${messages} in messages, ${plans} in plans, ${wrong} wrong; ${slowest.toFixed(2)} s at most.`,
+  );
+  if (wrong > 0) process.exitCode = 1;
+}
+
+/** Tries inputs in a thread of their own; gives the number of the one that hangs. */
+function tryFrom(
+  from: number,
+  to: number,
+  take: (number: number, ending: Ending) => void,
+): Promise<number | undefined> {
+  return new Promise((done, fail) => {
+    const worker = new Worker(new URL("fuzz-worker.ts", import.meta.url), { workerData: { from, to } });
+    let timer: NodeJS.Timeout | undefined;
+    worker.on("message", ({ number, ending }: Word) => {
+      clearTimeout(timer);
+      if (ending) take(number, ending);
+      else
+        timer = setTimeout(() => {
+          void worker.terminate().then(() => {
+            done(number);
+          });
+        }, HANGS_AFTER);
+    });
+    worker.on("error", fail);
+    worker.on("exit", () => {
+      clearTimeout(timer);
+      done(undefined);
+    });
+  });
+}
