@@ -151,7 +151,7 @@ describe("npm run build", () => {
         "  1 brief, locked: 1 athlete × 1 workout\n  1 brief kept from the build before\n",
       );
       expect(second.err).toContain(
-        "Not made this time:\n  Bo (athletes/bo.yaml, line 3: the unit is missing)\n",
+        "Not made this time:\n  Bo (athletes/bo.yaml:3:17: the unit is missing)\n",
       );
       expect(pageOf("bo")).toBe(bo);
       expect(pageOf("ana")).not.toBe(ana);
