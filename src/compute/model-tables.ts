@@ -11,6 +11,7 @@ import { ATTEMPT_CONSTANTS } from "./lifting/attempt-constants.ts";
 import { LOADING_CONSTANTS } from "./lifting/constants.ts";
 import { LADDER_CONSTANTS } from "./lifting/ladder-constants.ts";
 import { pacingConstants } from "./motion/constants.ts";
+import { PLACES_CONSTANTS } from "./places/constants.ts";
 import { SET_UP_CONSTANTS } from "./set-up/constants.ts";
 import { unrollConstants } from "./unroll/constants.ts";
 import { WARM_UP_CONSTANTS } from "./warm-up/constants.ts";
@@ -34,6 +35,7 @@ export const MODEL_TABLES: readonly ModelTable[] = [
   { about: "warm-up", constants: WARM_UP_CONSTANTS },
   { about: "after", constants: AFTER_CONSTANTS },
   { about: "set-up", constants: SET_UP_CONSTANTS },
+  { about: "places", constants: PLACES_CONSTANTS },
   { about: "debrief", constants: DEBRIEF_CONSTANTS },
 ];
 

@@ -4,10 +4,9 @@ import type { Capacity, MovementCapacity } from "../motion/movement-capacity.ts"
 export type LearnedPaces = {
   readonly shared: { readonly value: number; readonly error: number };
   readonly movements: ReadonlyMap<string, { readonly value: number; readonly error: number }>;
+  /** Relative error from which a pace rests on the level alone, so that all of what is shared reaches it. */
+  readonly unknownError: number;
 };
-
-/** Relative error at which a pace is taken to rest on the level alone, so that all of what is shared reaches it. Judgement. */
-const UNKNOWN = 0.1;
 
 /**
  * A capacity with what results taught: every sustainable time and fastest cycle is longer or shorter by the shared factor, as far as the
@@ -23,11 +22,11 @@ export function learnedCapacity(capacity: Capacity, learned: LearnedPaces): Capa
 
 function taught(
   known: MovementCapacity,
-  { shared, movements }: LearnedPaces,
+  { shared, movements, unknownError }: LearnedPaces,
   movement: string,
 ): MovementCapacity {
   const own = movements.get(movement);
-  const reached = Math.min(1, (known.error / UNKNOWN) ** 2);
+  const reached = Math.min(1, (known.error / unknownError) ** 2);
   const factor = Math.exp(shared.value * reached + (own?.value ?? 0));
   const error = Math.min(known.error, Math.hypot(shared.error * reached, own?.error ?? known.error));
   return {

@@ -68,9 +68,9 @@ function movementsOf(
 ): ReadonlyMap<string, Estimate> {
   const all = (of: "planned" | "done"): number => pieces.reduce((sum, piece) => sum + piece[of], 0);
   const named = causes.reduce((sum, { seconds }) => sum + seconds, 0);
-  const pace = Math.max(LEAST_PACE, (all("done") - named) / all("planned"));
+  const pace = Math.max(constants.leastPace, (all("done") - named) / all("planned"));
   const prior = suspects.map((suspect) => {
-    if (suspect.kind === "form") return FORM_LEFT;
+    if (suspect.kind === "form") return constants.formLeft;
     if (suspect.kind === "movement") return constants.movementDoubt;
     return causes.some((cause) => cause.suspect === suspect) ? suspect.fault : suspect.usual;
   });
@@ -84,17 +84,8 @@ function movementsOf(
     suspects.flatMap(({ kind, movement }, at) => {
       const own = 1 / (covariance[at]?.[at] ?? 1);
       const seen = own - 1 / (prior[at] ?? 1) ** 2;
-      if (kind !== "movement" || movement === undefined || seen <= own * LEAST_TOLD) return [];
+      if (kind !== "movement" || movement === undefined || seen <= own * constants.leastSeen) return [];
       return [[movement, { value: ((mean[at] ?? 0) * own) / seen, error: 1 / Math.sqrt(seen) }] as const];
     }),
   );
 }
-
-/** Pace over the planned one that no work is quicker than, whatever was named. */
-const LEAST_PACE = 0.5;
-
-/** Of the day's form little is left once the mean pace is taken out, relative. */
-const FORM_LEFT = 0.01;
-
-/** Share of what is known of a movement that the clocks must have told, else the clocks tell nothing of it. */
-const LEAST_TOLD = 0.05;

@@ -1,4 +1,5 @@
 import type { Places } from "../../models/plan/lifting.ts";
+import type { PlacesConstants } from "./constants.ts";
 import { expectedPlace } from "./expected-place.ts";
 import { type Cap, type PossibleResult, stoppedByCap } from "./possible-results.ts";
 import type { RankedField } from "./rank-field.ts";
@@ -35,20 +36,15 @@ export type HoldBackInput = {
 
 /** Shares of the effort that could be held back. */
 const SHARES = [0.025, 0.05, 0.1] as const;
-/**
- * How fast the loss falls with effort held back, relative to it: twice, as work above what can be sustained tires most.
- * Judgement; no measurement found. A trade that pays only with all of that is called unsure.
- */
-const LOSS_PER_EFFORT = 2;
-const DOUBTED = 0.5;
 
 /**
  * Whether going easier in the first part to lift more could pay: for 2.5, 5 and 10 % of its effort, the places lost there
  * against those won at the lift, ties and the shorter window included. Tells the best of the three, which is usually one that
  * does not pay. Fields may differ in size, so places are weighed as shares of their field. What is gained in kilograms counts as
- * so much of one plate more, since loads come in steps.
+ * so much of one plate more, since loads come in steps. A trade that pays only with all of what effort held back spares is called unsure.
  */
-export function holdBack(input: HoldBackInput): HoldBack {
+export function holdBack(input: HoldBackInput, constants: PlacesConstants): HoldBack {
+  const { lossPerEffort, lossDoubted } = constants;
   const { first, lift, tiesByFirst } = input;
   const places = (share: number): { readonly there: number; readonly here: (gained: number) => number } => {
     const there = expectedPlace(
@@ -70,9 +66,9 @@ export function holdBack(input: HoldBackInput): HoldBack {
     const net = placesWon / lift.field.size - placesLost / first.field.size;
     return { share, kilogramsGained, placesLost, placesWon, net };
   };
-  const best = SHARES.map((share) => trade(share, LOSS_PER_EFFORT)).reduce((a, b) => (b.net > a.net ? b : a));
+  const best = SHARES.map((share) => trade(share, lossPerEffort)).reduce((a, b) => (b.net > a.net ? b : a));
   const { net, ...told } = best;
-  const surely = trade(best.share, DOUBTED * LOSS_PER_EFFORT).net > 0;
+  const surely = trade(best.share, lossDoubted * lossPerEffort).net > 0;
   return {
     lift: lift.part,
     answer: net <= 0 ? "no" : surely ? "yes" : "unsure",

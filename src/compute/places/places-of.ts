@@ -1,6 +1,7 @@
 import type { Field } from "../../models/field.ts";
 import type { Range } from "../../models/plan/basics.ts";
 import type { Places } from "../../models/plan/lifting.ts";
+import type { PlacesConstants } from "./constants.ts";
 import { crowdsNear } from "./crowds.ts";
 import { expectedPlace } from "./expected-place.ts";
 import { holdBack, type HoldBackInput } from "./hold-back.ts";
@@ -32,7 +33,7 @@ export type PlacesInput = {
  *
  * Undefined for a field without scores.
  */
-export function placesOf(input: PlacesInput): Places | undefined {
+export function placesOf(input: PlacesInput, constants: PlacesConstants): Places | undefined {
   const field = rankField(input.field);
   const likeliest = input.results.reduce<PlannedResult | undefined>(
     (best, result) => (!best || result.chance > best.chance ? result : best),
@@ -60,8 +61,8 @@ export function placesOf(input: PlacesInput): Places | undefined {
       },
     }),
     scored: scoredIn(input.field, likeliest.side),
-    crowds: [...crowdsNear(field, likeliest.side, likeliest.range, nextBetter(input, unit))],
-    ...(input.trade && { holdBack: holdBack(input.trade) }),
+    crowds: [...crowdsNear(field, likeliest.side, likeliest.range, nextBetter(input, unit), constants)],
+    ...(input.trade && { holdBack: holdBack(input.trade, constants) }),
   };
 }
 

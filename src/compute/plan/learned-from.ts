@@ -19,6 +19,8 @@ export type Learned = {
   readonly lessons?: Lessons;
   readonly lifts: readonly LiftResult[];
   readonly startsTooFast: boolean;
+  /** Share from which a change of pace is told. */
+  readonly leastTold: number;
 };
 
 /**
@@ -77,7 +79,8 @@ export function learnedFrom(
       : athlete.habits;
   return {
     athlete: { ...athlete, lifts: [...athlete.lifts, ...lifts], habits },
-    ...(lessons && { lessons, paces: lessons }),
+    ...(lessons && { lessons, paces: { ...lessons, unknownError: constants.unknownError } }),
+    leastTold: constants.leastTold,
     lifts,
     startsTooFast,
   };

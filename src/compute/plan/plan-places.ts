@@ -5,6 +5,8 @@ import type { PartPlan } from "../../models/plan/plan.ts";
 import { KILOGRAMS_PER_POUND } from "../../models/quantity.ts";
 import type { Part } from "../../models/workout.ts";
 import { nearestLoad } from "../lifting/plates.ts";
+import { withOverrides } from "../overrides/with-overrides.ts";
+import { PLACES_CONSTANTS } from "../places/constants.ts";
 import { expectedPlace } from "../places/expected-place.ts";
 import { type Cap, resultsOfRange, stoppedByCap } from "../places/possible-results.ts";
 import { type PlacesInput, placesOf } from "../places/places-of.ts";
@@ -22,6 +24,7 @@ export function placesOfParts(
   parts: readonly Part[],
   context: PlanContext,
 ): readonly (Places | undefined)[] {
+  const constants = withOverrides(PLACES_CONSTANTS, context.overrides);
   const compared = plans.map((plan) => comparedPart(plan, context));
   const tieBreakOf = (index: number): ComparedPart | undefined => {
     const name = parts[index]?.tieBreakPart;
@@ -32,11 +35,8 @@ export function placesOfParts(
     const byTie = tieBreakOf(index);
     const lift = compared[index + 1];
     const trade = lift && planTrade(part, lift, tieBreakOf(index + 1) === part);
-    return placesOf({
-      ...part,
-      ...(byTie && { tied: shareAhead(byTie) }),
-      ...(trade && { trade }),
-    });
+    const input = { ...part, ...(byTie && { tied: shareAhead(byTie) }), ...(trade && { trade }) };
+    return placesOf(input, constants);
   });
 }
 

@@ -1,8 +1,12 @@
+import { PLACES_CONSTANTS } from "../../../src/compute/places/constants.ts";
+import { withOverrides } from "../../../src/compute/overrides/with-overrides.ts";
 import { describe, expect, it } from "vitest";
 import { holdBack, type HoldBackInput } from "../../../src/compute/places/hold-back.ts";
 import { rankField } from "../../../src/compute/places/rank-field.ts";
 import { near } from "../../support/near.ts";
 import { sampleField, scores } from "../../support/sample-field.ts";
+
+const constants = withOverrides(PLACES_CONSTANTS);
 
 /** One athlete at each whole score from `from` on. */
 const even = (from: number, many: number): Readonly<Record<number, number>> =>
@@ -33,7 +37,7 @@ const input: HoldBackInput = {
 describe("holding back before a lift", () => {
   it("does not pay where a second costs as much as a place and a kilo gains one", () => {
     // 2.5 % of 600.5 s is 15 s, 15 places; 5 % of 10 kg regained is 0.5 kg, half a step of plates and half a place.
-    expect(holdBack(input)).toEqual({
+    expect(holdBack(input, constants)).toEqual({
       lift: "b",
       answer: "no",
       share: 0.025,
@@ -50,7 +54,7 @@ describe("holding back before a lift", () => {
   it("pays where hardly anyone is near in the first part and many are near in the lift", () => {
     const sparse = rankField(sampleField({ 400: 100, 900: 100 }, { kind: "time" }));
     // Up to 10 % slower stays between 400 and 900 s; 20 % of 10 kg is 2 kg: two places, half of which are as sure as that.
-    expect(holdBack({ ...input, first: { ...input.first, field: sparse } })).toMatchObject({
+    expect(holdBack({ ...input, first: { ...input.first, field: sparse } }, constants)).toMatchObject({
       answer: "yes",
       share: 0.1,
       placesLost: 0,
@@ -62,7 +66,7 @@ describe("holding back before a lift", () => {
   it("is open where it pays only with all the strength that is counted on", () => {
     // At 10 % 60 s and one place are lost; 2 kg are two places, half of that is one: no more than is lost.
     const one = rankField(sampleField({ 400: 99, 610: 1, 900: 100 }, { kind: "time" }));
-    const trade = holdBack({ ...input, first: { ...input.first, field: one } });
+    const trade = holdBack({ ...input, first: { ...input.first, field: one } }, constants);
     expect(trade).toMatchObject({ answer: "unsure", placesLost: near(1), placesWon: near(2) });
   });
 
@@ -70,18 +74,21 @@ describe("holding back before a lift", () => {
     // 10 % (660.5 s) loses one place of 20 for two of 2,000 and is worse; 2.5 % (615.5 s) loses none for half a place.
     const few = rankField(sampleField({ 400: 9, 630: 1, 900: 10 }, { kind: "time" }));
     const many = rankField(sampleField(even(60, 2000)));
-    const trade = holdBack({
-      ...input,
-      first: { ...input.first, field: few },
-      lift: { ...input.lift, field: many },
-    });
+    const trade = holdBack(
+      {
+        ...input,
+        first: { ...input.first, field: few },
+        lift: { ...input.lift, field: many },
+      },
+      constants,
+    );
     expect(trade).toMatchObject({ share: 0.025, placesLost: 0, placesWon: near(0.5) });
   });
 
   it("counts the time that a later start takes from the lift", () => {
     const lift = { ...input.lift, costOfLater: (late: number) => late / 10 };
     // 15 s later costs 1.5 kg, and half a kilogram comes back.
-    expect(holdBack({ ...input, lift })).toMatchObject({
+    expect(holdBack({ ...input, lift }, constants)).toMatchObject({
       answer: "no",
       kilogramsGained: near(0.5 - 1.50125),
       placesWon: near(0.5 - 1.50125),
@@ -96,8 +103,8 @@ describe("holding back before a lift", () => {
       results: [{ side: "finished", score: 90, chance: 1 }] as const,
       kilogramsLost: 0,
     };
-    const broken = holdBack({ ...input, lift, tiesByFirst: true });
-    const notBroken = holdBack({ ...input, lift });
+    const broken = holdBack({ ...input, lift, tiesByFirst: true }, constants);
+    const notBroken = holdBack({ ...input, lift }, constants);
     // 15 places of 200 further back in the first part is 15/201 of 40 equals at the lift.
     expect(notBroken.placesWon - broken.placesWon).toBeCloseTo((15 / 201) * 40, 9);
   });
@@ -112,7 +119,7 @@ describe("holding back before a lift", () => {
       unit: "rep" as const,
     };
     // 2.5 % of 150.5 reps is 3.76: 146.74, four places further back.
-    expect(holdBack({ ...input, first })).toMatchObject({
+    expect(holdBack({ ...input, first }, constants)).toMatchObject({
       placesLost: near(4),
       lost: near(3.7625),
       unit: "rep",
@@ -123,6 +130,6 @@ describe("holding back before a lift", () => {
     const capped = rankField(sampleField({ 500: 10 }, { kind: "time", capped: scores({ 98: 5, 90: 5 }) }));
     const first = { ...input.first, field: capped, cap: { seconds: 605, work: 100 } };
     // Planned last of those who finish, 11th; 615.5 s are 98 of 100 reps in 605 s, tied with five: 13.5th.
-    expect(holdBack({ ...input, first }).placesLost).toBeCloseTo(2.5, 9);
+    expect(holdBack({ ...input, first }, constants).placesLost).toBeCloseTo(2.5, 9);
   });
 });

@@ -66,6 +66,7 @@ function errors(athlete: Athlete, doubt: number): { readonly before: number; rea
     const truth = {
       shared: { value: doubt * random.normal(), error: 0.001 },
       movements: new Map<string, { value: number; error: number }>(),
+      unknownError: 0.1,
     };
     const results = others.slice(0, 3).flatMap((workout) => {
       const done = doneBy(athlete, workout, truth, Math.exp(0.04 * random.normal()));
@@ -102,7 +103,12 @@ describe("learning from three logged workouts", () => {
 describe("what is learnt", () => {
   const [first, second] = workouts;
   if (!first || !second) throw new Error("the demonstration has workouts without a lift");
-  const fast = doneBy(levelOnly, second, { shared: { value: -0.2, error: 0.001 }, movements: new Map() }, 1);
+  const fast = doneBy(
+    levelOnly,
+    second,
+    { shared: { value: -0.2, error: 0.001 }, movements: new Map(), unknownError: 0.1 },
+    1,
+  );
 
   it("comes from other workouts only, up to the day, done as prescribed", () => {
     if (!fast) throw new Error("the workout can be planned");
