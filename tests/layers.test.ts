@@ -70,6 +70,8 @@ const layers: readonly Layer[] = [
   { folder: "compute", level: 1, step: computeSteps.length, packages: ["temporal-polyfill"] },
   { folder: "wording", level: 1, packages: [] },
   { folder: "charts", level: 2, never: ["compute"], packages: [] },
+  // The day itself: what was tapped, folded into how it stands. It plans attempts again, so it may compute.
+  { folder: "live", level: 2, packages: [] },
   { folder: "styles", level: 2, packages: [] },
   { folder: "fonts", level: 2, packages: [] },
   { folder: "sheet", level: 3, never: ["compute"], packages: forRendering },

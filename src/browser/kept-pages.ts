@@ -4,13 +4,15 @@ export const KEPT_PAGES = "rigsheet-locked-1";
 /**
  * Keeps what a page is made of on this device, as it came: locked, with its style, script and fonts. Says whether it
  * could. Nothing that was opened is ever kept.
+ *
+ * @param besides addresses the page will ask for later, and must find without network
  */
-export async function keepPage(worker: string): Promise<boolean> {
+export async function keepPage(worker: string, besides: readonly string[]): Promise<boolean> {
   if (!("serviceWorker" in navigator) || !("caches" in globalThis)) return false;
   try {
     await navigator.serviceWorker.register(worker);
     const store = await caches.open(KEPT_PAGES);
-    await Promise.all(addressesOf(document).map((address) => keep(store, address)));
+    await Promise.all([...addressesOf(document), ...besides].map((address) => keep(store, address)));
     return true;
   } catch {
     return false;

@@ -1,12 +1,14 @@
 import { makeBoardWork } from "./board.ts";
+import { dropFrom } from "./device-store.ts";
+import { dayAddresses, makeDayWork } from "./day-door.ts";
+import { DAY_FORGOTTEN } from "./day-names.ts";
+import { handOver } from "./hand-over.ts";
 import { forgetPage, keepPage } from "./kept-pages.ts";
 import { MESSAGES } from "./messages.ts";
 import { forgetOpener, rememberOpener } from "./remembered.ts";
+import type { OpenedPage } from "./opened-page.ts";
 import { makeToolsWork } from "./page-tools.ts";
-import { handOver, openFile } from "./save-file.ts";
-
-/** A page that was opened: where it stands, what opens its files, and the worker that keeps it. */
-export type OpenedPage = { readonly address: string; readonly opener: CryptoKey; readonly worker: string };
+import { openFile } from "./save-file.ts";
 
 /** Shows what was locked, and makes its buttons work. Scripts inside it would not run, and there are none. */
 export function showOpened(html: string, page: OpenedPage): void {
@@ -25,7 +27,8 @@ export function showOpened(html: string, page: OpenedPage): void {
   });
   makeBoardWork(room);
   makeToolsWork(room);
-  if (footer) void offerKeeping(page, footer);
+  makeDayWork(room, page);
+  if (footer) void offerKeeping(page, footer, dayAddresses(room));
 }
 
 /** Goes to a place on the page without writing it into the address, where it would take the place of the key. */
@@ -63,12 +66,16 @@ async function saveFrom(button: HTMLButtonElement, { address, opener }: OpenedPa
 }
 
 /** What is kept on the device, and the two buttons that change it. */
-async function offerKeeping({ address, opener, worker }: OpenedPage, footer: HTMLElement): Promise<void> {
+async function offerKeeping(
+  { address, opener, worker }: OpenedPage,
+  footer: HTMLElement,
+  besides: readonly string[],
+): Promise<void> {
   const text = footer.querySelector("#device-text");
   const remember = footer.querySelector("#remember");
   const forget = footer.querySelector("#forget");
   if (!text || !remember || !forget) return;
-  const kept = await keepPage(worker);
+  const kept = await keepPage(worker, besides);
   text.textContent = kept
     ? "This page is kept on this device, still locked, so that your link opens it without network too. Files are kept once you have saved them. Nothing that was opened is stored."
     : "This browser keeps nothing for reading without network; save the sheet instead.";
@@ -82,8 +89,10 @@ async function offerKeeping({ address, opener, worker }: OpenedPage, footer: HTM
   });
   forget.addEventListener("click", () => {
     const pageUrl = new URL(".", document.baseURI).href;
-    void Promise.all([forgetOpener(address), forgetPage(pageUrl)]).then(() => {
-      text.textContent = "Forgotten. Only your link opens the page now, and only with a network.";
+    void Promise.all([forgetOpener(address), dropFrom("days", address), forgetPage(pageUrl)]).then(() => {
+      document.dispatchEvent(new Event(DAY_FORGOTTEN));
+      text.textContent =
+        "Forgotten, with all you tapped. Only your link opens the page now, and only with a network.";
     });
   });
 }

@@ -2,6 +2,7 @@ import { makeCalendar } from "../calendar/make-calendar.ts";
 import type { CardSize } from "../card/card-page.ts";
 import { makeCard } from "../card/make-card.ts";
 import type { BriefFile } from "../components/brief-file.ts";
+import { canRunLive, dayOf } from "../live/day-plan.ts";
 import { type Bytes, utf8 } from "../lock/bytes.ts";
 import type { Plan } from "../models/plan/plan.ts";
 import { makeSheet } from "../sheet/make-sheet.ts";
@@ -10,7 +11,7 @@ import type { Site } from "./make-site.ts";
 
 /** A file that goes with a plan: how it is offered, how it is made, and how far its length is filled up when locked. */
 export type FileKind = Pick<BriefFile, "name" | "label" | "type" | "share"> & {
-  readonly ending: "pdf" | "png" | "ics";
+  readonly ending: "pdf" | "png" | "ics" | "json";
   readonly step: number;
   readonly make: (plan: Plan, given: FileGiven) => Promise<Bytes>;
 };
@@ -71,11 +72,21 @@ export const FILE_KINDS: readonly FileKind[] = [
     // Where the start is not known an empty file is locked all the same: its absence would tell something.
     make: (plan, { id }) => Promise.resolve(utf8(makeCalendar(plan, id) ?? "")),
   },
+  {
+    // What the page runs the day from; nobody saves it.
+    name: "day",
+    label: "The day",
+    type: "application/json",
+    share: false,
+    ending: "json",
+    step: 8 * KIB,
+    make: (plan) => Promise.resolve(utf8(canRunLive(plan) ? JSON.stringify(dayOf(plan)) : "")),
+  },
 ];
 
-/** Whether a plan has something to say in a file of a kind. */
+/** Whether a plan has something to offer in a file of a kind. */
 export const hasFile = ({ name }: FileKind, plan: Plan): boolean =>
-  name !== "calendar" || plan.start !== undefined;
+  name !== "day" && (name !== "calendar" || plan.start !== undefined);
 
 /** The name of the sheet on the paper that readers of this unit are likely to have. */
 const likelySheet = ({ athlete }: Plan): string => (athlete.units === "lb" ? "sheet-letter" : "sheet-a4");

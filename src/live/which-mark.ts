@@ -1,0 +1,33 @@
+import type { CourseMark } from "./course-marks.ts";
+import type { PassedMark } from "./course-now.ts";
+
+/** Two taps nearer together than this are one. Seconds. */
+const DOUBLE_TAP = 3;
+
+/**
+ * Which mark a tap stands for: the next one, unless the clock is so late that one after it is meant and taps were missed. Expected
+ * clocks are those of the plan, longer or shorter as what was done so far; a mark is passed over only where the tap lies
+ * much nearer to a later one in its logarithm, so that a slow round is not taken for two. Undefined where the tap comes right after the last or
+ * nothing is left to pass.
+ */
+export function whichMark(
+  marks: readonly CourseMark[],
+  passed: readonly PassedMark[],
+  clock: number,
+): CourseMark | undefined {
+  const left = marks.slice(passed.length);
+  const last = passed.findLast(({ done }) => done !== undefined);
+  if (last?.done !== undefined && clock - last.done < DOUBLE_TAP) return undefined;
+  const from = { planned: last?.planned ?? 0, done: last?.done ?? 0 };
+  const pace = from.planned > 0 && from.done > 0 ? Math.max(1, from.done / from.planned) : 1;
+  const gone = Math.max(clock - from.done, 1);
+  const off = ({ planned }: CourseMark): number =>
+    Math.abs(Math.log(gone / Math.max(1, (planned - from.planned) * pace)));
+  return left.reduce<CourseMark | undefined>(
+    (best, mark) => (best === undefined || off(mark) < off(best) - NEARER ? mark : best),
+    undefined,
+  );
+}
+
+/** A later mark must fit by this much better, in logarithms: of two equal rounds 1.8 times the planned one is still one. */
+const NEARER = 0.5;
