@@ -110,6 +110,7 @@ describe("a locked page", () => {
       "card-landscape.bin",
       "card-portrait.bin",
       "calendar.bin",
+      "day.bin",
     ]) {
       const board = lockedPages().find((file) => !files.includes(file.replace("index.html", "calendar.bin")));
       const lengths = files

@@ -50,6 +50,7 @@ export function beforeScreen(run: DayRun): Screen {
     const left = (start - at) / 1000;
     setText(caption, left > 0 ? "start in" : "start was");
     setText(figure, sayClock(Math.ceil(Math.abs(left))));
+    figure.classList.toggle("long", Math.abs(left) >= 3600);
     if (!schedule) return;
     tape?.move((at - (schedule.stretches[0]?.from ?? start)) / 1000);
     const found = warmUpNow(schedule, at);
@@ -74,7 +75,7 @@ export function beforeScreen(run: DayRun): Screen {
     make("div", { class: "day-head" }, caption, figure),
     ...(tape ? [tape.element] : []),
     make("div", { class: "day-body" }, now, load, detail, next, ...movedNotes(run, schedule)),
-    make("div", { class: "day-foot" }, ...moveButtons(run, start), goButton(run)),
+    make("div", { class: "day-foot" }, ...moveButtons(run, start), signalButtons(run), goButton(run)),
   );
   return { element, update };
 }
@@ -159,20 +160,49 @@ function moveButtons(run: DayRun, start: number | undefined): readonly HTMLEleme
       { class: "day-moves", attributes: { role: "group", "aria-label": "Move the start" } },
       ...(start === undefined
         ? []
-        : MOVES.map((minutes) =>
-            button(`${minutes < 0 ? "−" : "+"}${Math.abs(minutes)} min`, () => {
+        : MOVES.map((minutes) => {
+            const mover = button(`${minutes < 0 ? "−" : "+"}${Math.abs(minutes)}`, () => {
               move(minutes);
-            }),
-          )),
+            });
+            const by = Math.abs(minutes) === 1 ? "1 minute" : `${Math.abs(minutes)} minutes`;
+            mover.setAttribute("aria-label", `Start ${by} ${minutes < 0 ? "sooner" : "later"}`);
+            return mover;
+          })),
     ),
     make(
       "div",
       { class: "day-moves" },
-      make("label", { attributes: { for: "day-start" } }, "Starts at"),
+      make("label", { attributes: { for: "day-start" } }, "Start at"),
       field,
       button("Set", set, { key: "set-start" }),
     ),
   ];
+}
+
+/** Signs beside what is seen, off until somebody wants them. */
+function signalButtons(run: DayRun): HTMLElement {
+  const { beep, buzz } = run.options();
+  const set = (beepOn: boolean, buzzOn: boolean): void => {
+    run.setOptions({ beep: beepOn, buzz: buzzOn });
+  };
+  return make(
+    "div",
+    { class: "day-moves", attributes: { role: "group", "aria-label": "A sign with every tap" } },
+    button(
+      "Beep at taps",
+      () => {
+        set(!beep, buzz);
+      },
+      { key: "beep", pressed: beep },
+    ),
+    button(
+      "Buzz at taps",
+      () => {
+        set(beep, !buzz);
+      },
+      { key: "buzz", pressed: buzz },
+    ),
+  );
 }
 
 /** The work begins with this tap, whatever the clock of the start says. */

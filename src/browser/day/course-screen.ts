@@ -40,7 +40,7 @@ export function courseScreen(run: DayRun, times: PartTimes): Screen {
   const limit = timeLimit(pacing, part.format);
   const tape = liveTape(
     {
-      length: Math.max(1, limit ?? 0, pacing.duration, first.passed.at(-1)?.done ?? 0),
+      length: tapeLength(pacing.duration, limit, first),
       pieces: marks.map(({ planned }, at) => ({ from: marks[at - 1]?.planned ?? 0, to: planned })),
       ...(pacing.half && { half: pacing.half.clock }),
       done: first.passed.flatMap(({ done }) => done ?? []),
@@ -83,6 +83,12 @@ export function courseScreen(run: DayRun, times: PartTimes): Screen {
   );
   return { element, update };
 }
+
+/** The plan and a little more; the cap where it lies near, and whatever was needed. Seconds. */
+const tapeLength = (duration: number, limit: number | undefined, { clock }: CourseNow): number =>
+  Math.max(1, 1.1 * clock, limit !== undefined && limit < NEAR * duration ? limit : 1.08 * duration);
+
+const NEAR = 1.3;
 
 const currentState = (run: DayRun, name: string, now: number) => {
   const found = run.times(now).find(({ part }) => part.name === name);

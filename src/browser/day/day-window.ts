@@ -56,9 +56,9 @@ export function dayWindow(run: DayRun, heard: HTMLElement, shown: () => ScreenNa
     "dialog",
     { class: "day", attributes: { "aria-labelledby": "day-window-title" } },
     make("div", { class: "day-top" }, title, bar),
+    heard,
     lost,
     room,
-    heard,
   );
   let screen: Screen | undefined;
   let standingNow = "";
@@ -81,6 +81,8 @@ export function dayWindow(run: DayRun, heard: HTMLElement, shown: () => ScreenNa
     bar.replaceChildren(...barButtons(run, name, element));
     screen = drawScreen(run, name, own.part);
     room.replaceChildren(screen.element);
+    // What does not fit scrolls, and the keyboard must be able to do it.
+    room.querySelector(".day-body")?.setAttribute("tabindex", "0");
     screen.update(now);
     const again =
       focused === null || focused === undefined
@@ -116,29 +118,28 @@ function drawScreen(run: DayRun, name: ScreenName, part: PartTimes | undefined):
 
 /** What a tap is called when it is taken back. */
 const UNDONE: Readonly<Record<Tap["kind"], string>> = {
-  "start-at": "the moved start",
+  "start-at": "move",
   go: "go",
-  passed: "the last round",
-  ended: "the end",
-  score: "the count",
-  body: "how it felt",
-  lift: "the last lift",
-  felt: "how it felt",
-  version: "the version",
-  note: "the note",
-  stopped: "the stop",
+  passed: "round",
+  ended: "end",
+  score: "count",
+  body: "answer",
+  lift: "lift",
+  felt: "answer",
+  version: "version",
+  note: "note",
+  stopped: "stop",
   undo: "",
 };
 
 function barButtons(run: DayRun, name: ScreenName, element: HTMLDialogElement): readonly HTMLElement[] {
   const last = standing(run.events()).at(-1);
-  const { beep, buzz } = run.options();
   const stopped = run.state().stopped !== undefined;
   return [
     ...(last
       ? [
           button(
-            `Take back ${UNDONE[last.kind]}`,
+            `Undo ${UNDONE[last.kind]}`,
             () => {
               run.tap({ kind: "undo" });
             },
@@ -172,20 +173,6 @@ function barButtons(run: DayRun, name: ScreenName, element: HTMLDialogElement): 
           },
           { key: "log" },
         ),
-    button(
-      "Beep",
-      () => {
-        run.setOptions({ beep: !beep, buzz });
-      },
-      { pressed: beep },
-    ),
-    button(
-      "Buzz",
-      () => {
-        run.setOptions({ beep, buzz: !buzz });
-      },
-      { pressed: buzz },
-    ),
     button(
       "Close",
       () => {

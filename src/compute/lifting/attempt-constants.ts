@@ -373,6 +373,24 @@ export const ATTEMPT_CONSTANTS = {
     confidence: "judgement",
   },
 
+  // What was felt of the work before, on the day.
+  lossWhenHarder: {
+    value: 1.4,
+    unit: "factor",
+    range: [1, 5],
+    does: "strength lost to work before that was harder than planned, over the planned loss",
+    source: "no measurement found; within the doubt of the loss itself",
+    confidence: "judgement",
+  },
+  lossWhenEasier: {
+    value: 0.75,
+    unit: "factor",
+    range: [0, 1],
+    does: "the same, where it was easier than planned",
+    source: "no measurement found; within the doubt of the loss itself",
+    confidence: "judgement",
+  },
+
   // Several reps, and several movements without putting down.
   complexCarry: {
     value: 0.5,

@@ -34,3 +34,11 @@ export const without = (weights: Float64Array, chances: Float64Array): Float64Ar
   weights.map((weight, day) => weight * (1 - (chances[day] ?? 0)));
 
 export const totalOf = (weights: Float64Array): number => weights.reduce((sum, each) => sum + each, 0);
+
+/** Mean and standard deviation of the strength of the day by weights, in spreads from the mean it began with. */
+export function momentsOf(weights: Float64Array): { readonly mean: number; readonly deviation: number } {
+  const total = totalOf(weights);
+  const mean = weights.reduce((sum, each, at) => sum + each * (DAYS[at] ?? 0), 0) / total;
+  const square = weights.reduce((sum, each, at) => sum + each * ((DAYS[at] ?? 0) - mean) ** 2, 0) / total;
+  return { mean, deviation: Math.sqrt(square) };
+}

@@ -1,7 +1,7 @@
 import type { AttemptConstants } from "./attempt-constants.ts";
 import type { AttemptWindow } from "./attempt-times.ts";
 import { describedLadder } from "./choose-ladder.ts";
-import type { LiftingTask } from "./lifting-task.ts";
+import type { LadderTask } from "./lifting-task.ts";
 import { planLadder, type PlannedLadder } from "./plan-ladder.ts";
 
 /** The attempts if the part before ends at another time. Seconds of the clock of the workout, kilograms. */
@@ -42,7 +42,7 @@ export function finishOffsets(spread: number, earliest: number, latest = Infinit
  * `opens` is when the window opens if the part before ends as expected, `rest` what the rules put between.
  */
 export function finishTable(
-  task: LiftingTask,
+  task: LadderTask,
   window: AttemptWindow,
   planned: PlannedLadder,
   {
@@ -52,14 +52,39 @@ export function finishTable(
   }: { readonly offsets: readonly number[]; readonly opens: number; readonly rest: number },
   constants: AttemptConstants,
 ): readonly FinishRow[] {
-  const finishes = offsets.map((offset): Finish => {
-    if (offset === 0) return { offset, planned };
-    const shorter = { ...window, lastStart: window.lastStart - offset };
-    return shorter.lastStart < window.earliest
-      ? { offset }
-      : { offset, planned: planLadder(task, shorter, constants) };
-  });
+  const finishes = offsets.map((offset) => finishAt(task, window, planned, offset, constants));
   return merged(inOrder(finishes).map((finish) => rowOf(finish, opens, rest)));
+}
+
+/**
+ * The ladder if the part before ends so many seconds after the expected time (before it where negative), in a window that closes at
+ * its own clock: as in the table, later it loads and jumps no more than as expected, sooner no less. Undefined where no time is left.
+ */
+export function ladderFinishing(
+  task: LadderTask,
+  window: AttemptWindow,
+  planned: PlannedLadder,
+  offset: number,
+  constants: AttemptConstants,
+): PlannedLadder | undefined {
+  const [expected, own] = [{ offset: 0, planned }, finishAt(task, window, planned, offset, constants)];
+  return inOrder(offset < 0 ? [own, expected] : offset > 0 ? [expected, own] : [expected]).find(
+    (finish) => finish.offset === offset,
+  )?.planned;
+}
+
+function finishAt(
+  task: LadderTask,
+  window: AttemptWindow,
+  planned: PlannedLadder,
+  offset: number,
+  constants: AttemptConstants,
+): Finish {
+  if (offset === 0) return { offset, planned };
+  const shorter = { ...window, lastStart: window.lastStart - offset };
+  return shorter.lastStart < window.earliest
+    ? { offset }
+    : { offset, planned: planLadder(task, shorter, constants) };
 }
 
 /** From the expected finish outwards: later ones load and jump no more, earlier ones no less. */

@@ -5,7 +5,7 @@ import type { MakableLoads } from "./makable-loads.ts";
 
 /** The bar and the plates a lift is done with. */
 export type LiftIron = {
-  readonly gym: Gym;
+  readonly gym: Pick<Gym, "plates" | "collar" | "collarsCount" | "plateChange">;
   readonly loads: MakableLoads;
   readonly candidates: readonly Candidate[];
   readonly loading: Lifting["loading"];

@@ -26,6 +26,8 @@ export type LiftToday = {
   /** Fresh strength for one attempt as it is lifted, all its reps. */
   readonly belief: Belief;
   readonly loss: WorkLoss;
+  /** How slowly strength comes back, over the usual. */
+  readonly pace: number;
   /** Only a level is known: the loads are to be found by feel. */
   readonly byFeel: boolean;
   /** A typical band: its readers take the loads as shares of their own best. */
@@ -71,13 +73,19 @@ export function liftToday(
     bestForReps,
     belief: beliefBefore({ kilograms: mean, spread }, constants.lossDoubt * loss.at(middle), kind, constants),
     loss,
+    pace,
     byFeel: best.basis === "level" && !input.anonymous,
     ofOwnBest: input.anonymous === true,
     breath: before ? breathBack(before.secondsSince, pace, constants) : 0,
-    strength: (since, rest, attempts) =>
-      (1 - loss.at(since)) * (1 - attemptLoss(rest, pace, constants)) - constants.attemptCost * attempts,
+    strength: strengthBy(loss, pace, constants),
   };
 }
+
+/** The share of the day's strength by what the work before has left, the last attempt took and all attempts cost. */
+export const strengthBy =
+  (loss: Pick<WorkLoss, "at">, pace: number, constants: AttemptConstants): LiftToday["strength"] =>
+  (since, rest, attempts) =>
+    (1 - loss.at(since)) * (1 - attemptLoss(rest, pace, constants)) - constants.attemptCost * attempts;
 
 /**
  * The strength of a day over the best. Only a tested single has been seen to be beaten or not; what is reckoned from other

@@ -24,6 +24,11 @@ export type LiftingTask = {
   readonly iron: LiftIron;
 };
 
+/** As much of it as choosing and arranging a ladder asks for. */
+export type LadderTask = Pick<LiftingTask, "problem" | "standard" | "iron"> & {
+  readonly today: Pick<LiftToday, "strength" | "loss"> & { readonly best: { readonly kilograms: number } };
+};
+
 /** Why a lift cannot be planned: the empty bar is heavier than the opener should be, kilograms; or there is no step. */
 export type NoTask = { readonly barIsHeavierThan: number } | NoStep;
 

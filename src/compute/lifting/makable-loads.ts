@@ -26,7 +26,7 @@ export const totalOf = (loads: MakableLoads, side: SideLoad): ExactMass =>
  * Lists what a bar can be loaded to: every sum of the limited pairs, kilogram and pound plates apart. Plates that
  * do not stand in pairs cannot be used. Merging sorted lists, pair by pair; any total is then one sum of each unit.
  */
-export function makableLoads(gym: Gym, bar: Bar): MakableLoads {
+export function makableLoads(gym: Pick<Gym, "plates" | "collar" | "collarsCount">, bar: Bar): MakableLoads {
   const collars = gym.collarsCount && gym.collar ? 2 * exactMass(gym.collar) : 0;
   const plates = { kg: platesIn("kg", gym), lb: platesIn("lb", gym) };
   return {
@@ -37,7 +37,7 @@ export function makableLoads(gym: Gym, bar: Bar): MakableLoads {
   };
 }
 
-function platesIn(unit: MassUnit, gym: Gym): readonly PlatePairs[] {
+function platesIn(unit: MassUnit, gym: Pick<Gym, "plates">): readonly PlatePairs[] {
   const bySize = new Map<number, number>();
   for (const { plate, pairs } of gym.plates) {
     if (plate.unit === unit && pairs >= 1) bySize.set(plate.value, (bySize.get(plate.value) ?? 0) + pairs);

@@ -2,7 +2,7 @@ import type { AttemptConstants } from "./attempt-constants.ts";
 import { attemptCounts, attemptStarts, type AttemptWindow, firstStart } from "./attempt-times.ts";
 import { chooseLadder, type ChosenLadder, usualLadder, worthOf } from "./choose-ladder.ts";
 import type { LadderProblem, Slot } from "./ladder-problem.ts";
-import type { LiftingTask } from "./lifting-task.ts";
+import type { LadderTask } from "./lifting-task.ts";
 import type { LiftToday } from "./lift-today.ts";
 
 /** The attempts of a lift with the moments at which they start. */
@@ -17,7 +17,7 @@ export type PlannedLadder = {
  * that plates never decide it.
  */
 export function planLadder(
-  task: LiftingTask,
+  task: LadderTask,
   window: AttemptWindow,
   constants: AttemptConstants,
 ): PlannedLadder {
@@ -44,14 +44,14 @@ export function planLadder(
 const CLOSER = 0.6;
 
 /** The same lift climbing by other steps; jumps that are set stay, and so does the rule that fits the steps. */
-const withSteps = (task: LiftingTask, times: number): LiftingTask => ({
+const withSteps = (task: LadderTask, times: number): LadderTask => ({
   ...task,
   problem: { ...task.problem, steps: task.problem.steps.map((step) => times * step), gainWorthIt: 1 },
 });
 
 /** The attempts of one lift at moments that are settled. */
 export function ladderAt(
-  task: LiftingTask,
+  task: LadderTask,
   slots: readonly Slot[],
   constants: AttemptConstants,
 ): PlannedLadder {
@@ -75,7 +75,7 @@ export const slotsOf = (
 const FEW = 2;
 
 const chanceOfOpener = (
-  { problem: { rising } }: Pick<LiftingTask, "problem">,
+  { problem: { rising } }: Pick<LadderTask, "problem">,
   slots: readonly Slot[],
   { openerChance, surerOpenerChance }: AttemptConstants,
 ): number => (rising || slots.length <= FEW ? Math.max(openerChance, surerOpenerChance) : openerChance);
@@ -87,7 +87,7 @@ const STANDARD_LOADS = Array.from({ length: 71 }, (_, at) => 50 + at);
 
 /** The moments, of several numbers of them, with which the usual ladder of the standard athlete is worth most. */
 function mostWorth(
-  task: LiftingTask,
+  task: LadderTask,
   options: readonly (readonly Slot[])[],
   constants: AttemptConstants,
 ): readonly Slot[] {
@@ -102,7 +102,7 @@ function mostWorth(
 
 /** What the usual ladder of the standard athlete is expected to bring, kilograms. */
 export function expectedOfStandard(
-  task: Pick<LiftingTask, "problem" | "standard">,
+  task: Pick<LadderTask, "problem" | "standard">,
   slots: readonly Slot[],
   constants: AttemptConstants,
 ): number {

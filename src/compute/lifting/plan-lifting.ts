@@ -1,9 +1,10 @@
 import type { Checked, Fault } from "../../models/fault.ts";
-import type { Lifting } from "../../models/plan/lifting.ts";
+import type { Lift, Lifting } from "../../models/plan/lifting.ts";
 import { type AttemptConstants, attemptConstants } from "./attempt-constants.ts";
 import { barLoadOfCandidate, nearestTo } from "./candidate-loads.ts";
 import { describeLift } from "./describe-lift.ts";
 import { finishOffsets, finishTable } from "./finish-table.ts";
+import { againOf } from "./lift-again.ts";
 import { noBarFault, noLiftFault } from "./lifting-faults.ts";
 import { type LiftingInput, type LoadedInput, withIron } from "./lifting-input.ts";
 import { lastStartClock, type LiftingWindow, windowOf } from "./lifting-window.ts";
@@ -68,7 +69,10 @@ function planLines(
       ...(input.objectiveLoad && { objectiveLoad: input.objectiveLoad }),
       ...(first && objective.reach !== undefined && { objectiveChance: chanceOf(objective.reach, first) }),
       sum: several,
-      lifts: planned.map((lift) => described(input, lift, window, constants)),
+      lifts: planned.map((lift) => ({
+        ...described(input, lift, window, constants),
+        ...againFor(input, planned),
+      })),
       finishTable: first && !several && window.varies ? tableOf(input, window, first, constants) : [],
       loading: input.iron.loading,
     },
@@ -101,6 +105,14 @@ function described(
   const reps = allRepsOf(lift.task.today.line);
   const lastStart = closes === undefined ? opens + last : lastStartClock(closes, reps, input, constants);
   return describeLift(lift.task, lift, { opens, lastStart }, input.overrides);
+}
+
+/** What a lift that has the window to itself is planned again from on the day; a typical band has no day. */
+function againFor(input: LoadedInput, [lift, ...others]: readonly PlannedLift[]): Pick<Lift, "again"> {
+  if (!lift || others.length > 0 || input.anonymous) return {};
+  const { clock, start } = input.part;
+  const untilClock = clock.kind === "max-load" && clock.length?.kind === "until" && start.kind === "after";
+  return { again: againOf(lift.task, lift.window, untilClock, input.overrides) };
 }
 
 /**

@@ -169,7 +169,7 @@ export const listPlates = (load: BarLoad | undefined): readonly Mass[] =>
 export function changePlates(
   from: BarLoad | undefined,
   to: BarLoad,
-  gym: Gym,
+  gym: Pick<Gym, "plateChange">,
   loading: Loading | "not-stated" = "not-stated",
   overrides?: Readonly<Record<string, number>>,
 ): PlateChange {
@@ -197,7 +197,7 @@ export function sharedFromInside(a: readonly Mass[], b: readonly Mass[]): number
 /** Seconds to move so many pairs of plates. */
 export function changeSeconds(
   pairs: number,
-  gym: Gym,
+  gym: Pick<Gym, "plateChange">,
   loading: Loading | "not-stated",
   overrides?: Readonly<Record<string, number>>,
 ): number {

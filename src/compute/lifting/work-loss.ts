@@ -8,9 +8,20 @@ export type MuscleWork = { readonly muscle: Muscle; readonly intensity: number; 
 /** Work done before a lift, and the seconds of rest between its end and the opening of the window. */
 export type WorkBefore = { readonly work: readonly MuscleWork[]; readonly secondsSince: number };
 
+/** A loss in numbers: its share right after the work, how fast it is regained, and the seconds of rest before the window opens. */
+export type LossLaw = {
+  readonly start: number;
+  readonly fast: number;
+  readonly slow: number;
+  readonly fastShare: number;
+  readonly since: number;
+};
+
 /** Strength lost to work before, as a share, by the seconds since a window opened. */
 export type WorkLoss = {
   readonly at: (secondsSinceOpening: number) => number;
+  /** Absent where nothing was done before. */
+  readonly law?: LossLaw;
   /** Share of the lift's muscles that worked, 0 to 1. */
   readonly overlap: number;
 };
@@ -48,14 +59,15 @@ export function workLoss(
   const slow =
     pace * (constants.slowSeconds + overlap * (constants.slowSecondsOverlap - constants.slowSeconds));
   const fast = pace * constants.fastSeconds;
-  return {
-    overlap,
-    at: (since) => {
-      const rest = Math.max(0, since + before.secondsSince);
-      return start * shareStillLost(rest, fast, slow, constants.fastShare);
-    },
-  };
+  const law: LossLaw = { start, fast, slow, fastShare: constants.fastShare, since: before.secondsSince };
+  return { overlap, law, at: lossBy(law) };
 }
+
+/** The loss by the seconds since the window opened. */
+export const lossBy =
+  ({ start, fast, slow, fastShare, since }: LossLaw): WorkLoss["at"] =>
+  (opening) =>
+    start * shareStillLost(Math.max(0, opening + since), fast, slow, fastShare);
 
 /** Share of a loss not yet regained after so many seconds: two phases. */
 export const shareStillLost = (rest: number, fast: number, slow: number, fastShare: number): number =>

@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { liftAgainField } from "./lift-again.ts";
 import { barLoadField, basisKindField, massField, rangeField, secondsField, shareField } from "./basics.ts";
 
 export const plateChangeField = z.strictObject({
@@ -102,6 +103,11 @@ export const liftField = z.strictObject({
     .describe("how the loads were chosen: by the dynamic programme, or by the usual steps from the opener"),
   firstLift: secondsField,
   lastStart: secondsField.describe("last clock at which a lift may start"),
+  again: liftAgainField
+    .optional()
+    .describe(
+      "what the attempts are planned again from on the day; absent where several lifts or windows share the time",
+    ),
 });
 
 export const liftingField = z.strictObject({
