@@ -275,7 +275,11 @@ describe("what a device keeps", { timeout: 60_000 }, () => {
     await again.goto(addressOf(brief()));
     await opened(again);
     await again.getByRole("button", { name: "Forget this page on this device" }).click();
-    await again.getByText("Forgotten, with all you tapped. Only your link opens the page now, and only with a network.").waitFor();
+    await again
+      .getByText(
+        "Forgotten, with all you tapped. Only your link opens the page now, and only with a network.",
+      )
+      .waitFor();
     await page.close();
     await again.goto("about:blank");
     await again.goto(addressOf(brief()));
