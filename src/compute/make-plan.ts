@@ -84,7 +84,7 @@ export function planAsIs({ athlete, workout, data, date, anonymous = false }: Ma
       ...(athlete.shareName !== undefined && { shareName: athlete.shareName }),
       level: athlete.level,
       division: division.division,
-      divisionAssumed: division.by !== "stated",
+      divisionAssumed: division.by !== "stated" && division.by !== "planned-as",
       units: athlete.units,
       shares: athlete.shares,
       ...(athlete.note !== undefined && { note: athlete.note }),

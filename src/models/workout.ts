@@ -253,6 +253,8 @@ export type Workout = {
   readonly summary?: string;
   /** Division names, in the order in which values separated by a slash are given. */
   readonly divisions: readonly string[];
+  /** Divisions that are not listed, and the listed one their athletes are planned as. */
+  readonly plannedAs?: readonly { readonly of: string; readonly as: string }[];
   readonly parts: readonly Part[];
   /** Names of the parts whose scores are added to one total; absent when each part is scored for itself. */
   readonly total?: readonly string[];

@@ -6,6 +6,7 @@ import { placedFault, tellText, type Faults } from "./notation/notation-fault.ts
 import { PART_KINDS } from "./notation/part-phrases.ts";
 import { readAttemptBounds } from "./notation/attempts-phrase.ts";
 import { readFieldEntry } from "./notation/field-phrase.ts";
+import { readPlannedAs } from "./notation/planned-as.ts";
 import { readObjective } from "./notation/objective-phrase.ts";
 import { readPart, type ReadPart } from "./notation/read-part.ts";
 import { sourceOf, type WrittenPart } from "./notation/written-part.ts";
@@ -57,6 +58,7 @@ export function readWorkout(file: SourceFile, movements: ReadonlyMap<string, Mov
     attempts: readAttemptBounds(sourceOf(written, "attempts"), divisions, isLifted(read), faults),
   }));
   if (shaped.ok) checkEarly(shaped.value.early, divisions, names, faults);
+  const plannedAs = shaped.ok ? readPlannedAs(shaped.value["planned as"], divisions, faults) : [];
   const placed = distinct(faults.map((fault) => placedFault(fault, opened)));
   const all = [...(shaped.ok ? shaped.notices : shaped.faults.map(inTradeWords)), ...placed];
   const refused = !shaped.ok || all.some((fault) => fault.severity !== "notice");
@@ -70,7 +72,11 @@ export function readWorkout(file: SourceFile, movements: ReadonlyMap<string, Mov
   });
   const early = earlyPerformances(shaped.value.early, divisions, names, opened);
   const value = workoutOf(file, shaped.value, { parts: read, total, fields, early, objective, place });
-  return { ok: true, value, notices: all };
+  return {
+    ok: true,
+    value: plannedAs.length === 0 ? value : { ...value, plannedAs },
+    notices: all,
+  };
 }
 
 const isGroup = (value: unknown): value is Entries =>

@@ -3,8 +3,10 @@ import { join } from "node:path";
 import { checkEfforts } from "../compute/capacity/check-efforts.ts";
 import { SETTABLE } from "../compute/model-tables.ts";
 import { checkEarlySplits } from "../compute/early-splits/check-early-splits.ts";
+import type { IsoDate } from "../models/athlete.ts";
 import type { Data, DataRead, Usable } from "../models/data.ts";
 import type { Checked, Fault } from "../models/fault.ts";
+import { askDivisions } from "../reading/data-folder/ask-divisions.ts";
 import { leaveOut } from "../reading/data-folder/leave-out.ts";
 import type { SourceFile } from "../reading/files/source-file.ts";
 import { type FilesRead, readFiles } from "../reading/read-data.ts";
@@ -20,7 +22,7 @@ export type Sources = {
   readonly faults: readonly Fault[];
 };
 
-type Places = Pick<Surroundings, "root" | "dataFolder" | "audience">;
+type Places = Pick<Surroundings, "root" | "dataFolder" | "audience"> & Partial<Pick<Surroundings, "date">>;
 
 /**
  * Reads the files of the built-in library and of the data folder. For the audience `gym` the folder of athletes is not
@@ -50,24 +52,26 @@ function contentOf(folder: string): readonly string[] {
  * Checks everything people wrote, the texts of workouts and of the library included; all faults of all files at once, also
  * those of a text whose entries have faults of their own.
  */
-export function checkSources(sources: Sources): Checked<Data> {
-  const { read, faults } = readEverything(sources);
+export function checkSources(sources: Sources, date?: IsoDate): Checked<Data> {
+  const { read, faults } = readEverything(sources, date);
   const { notices } = read;
   return faults.length > 0 ? { ok: false, faults } : { ok: true, value: { ...read, unmade: [] }, notices };
 }
 
 /** What can be used though some files have faults, and all faults of all files. */
-export function usableSources(sources: Sources): Usable {
-  const everything = readEverything(sources);
+export function usableSources(sources: Sources, date?: IsoDate): Usable {
+  const everything = readEverything(sources, date);
   const { read, files, faults, consequences } = everything;
   const value = leaveOut({ read, files, faults: [...faults, ...consequences] });
   return { ...(value ? { value } : {}), faults, notices: read.notices };
 }
 
-function readEverything(sources: Sources): FilesRead {
+function readEverything(sources: Sources, date: IsoDate | undefined): FilesRead {
   const everything = readFiles(sources.builtIn, sources.own, SETTABLE);
   const { read, faults } = everything;
   const texts = readTexts(everything);
+  const asked = new Set(faults.map(({ place }) => place.file));
+  const year = date === undefined ? undefined : Number(date.slice(0, 4));
   return {
     ...everything,
     read: { ...read, workouts: texts.workouts },
@@ -77,6 +81,7 @@ function readEverything(sources: Sources): FilesRead {
       ...texts.faults,
       ...effortsOf(read),
       ...earlySplitsOf(read),
+      ...askDivisions(read.athletes, read.workouts, everything.files.athletes, { year, asked }),
     ]),
   };
 }
@@ -92,7 +97,7 @@ const earlySplitsOf = ({ workouts, library }: DataRead): readonly Fault[] =>
   workouts.flatMap((workout) => checkEarlySplits(workout, library.movements));
 
 /** Reads and checks the data folder. */
-export const loadData = (places: Places): Checked<Data> => checkSources(readSources(places));
+export const loadData = (places: Places): Checked<Data> => checkSources(readSources(places), places.date);
 
 /** Reads the data folder and takes what can be used of it. */
-export const loadUsable = (places: Places): Usable => usableSources(readSources(places));
+export const loadUsable = (places: Places): Usable => usableSources(readSources(places), places.date);

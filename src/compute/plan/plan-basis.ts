@@ -37,7 +37,7 @@ export function planBasis(
 }
 
 function divisionBasis({ athlete }: PlanContext, { division, by }: ResolvedDivision): readonly Basis[] {
-  if (by === "stated") return [];
+  if (by === "stated" || by === "planned-as") return [];
   const why =
     by === "replaced"
       ? `this workout does not list ${athlete.division ?? "the division"}; ask the organiser which one is yours`

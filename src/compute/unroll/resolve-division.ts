@@ -1,12 +1,16 @@
 import type { Athlete } from "../../models/athlete.ts";
-import { isSameDivision, sexOfDivision } from "../../models/sex-words.ts";
+import { divisionOf } from "../../models/division-of.ts";
+import { sexOfDivision } from "../../models/sex-words.ts";
 import type { Workout } from "../../models/workout.ts";
 
 /** The division an athlete is planned in, and what was assumed for it. */
 export type ResolvedDivision = {
   readonly division: string;
-  /** `stated` by the athlete; taken by `sex`; the `last` listed; or `replaced`, as the workout does not offer the stated one. */
-  readonly by: "stated" | "sex" | "last" | "replaced";
+  /**
+   * `stated` by the athlete; `planned-as` by the workout; taken by `sex`; the `last` listed; or `replaced`, as the workout does
+   * not offer the stated one.
+   */
+  readonly by: "stated" | "planned-as" | "sex" | "last" | "replaced";
 };
 
 /**
@@ -18,13 +22,11 @@ export type ResolvedDivision = {
  */
 export function resolveDivision(
   athlete: Pick<Athlete, "division" | "sex">,
-  workout: Pick<Workout, "divisions">,
+  workout: Pick<Workout, "divisions" | "plannedAs">,
 ): ResolvedDivision {
-  const stated = athlete.division;
-  const same =
-    stated === undefined ? undefined : workout.divisions.find((name) => isSameDivision(name, stated));
-  if (same !== undefined) return { division: same, by: "stated" };
-  const { sex } = athlete;
+  const clear = divisionOf(athlete, workout);
+  if (clear !== undefined && "division" in clear) return clear;
+  const { sex, division: stated } = athlete;
   const ofSex = sex === undefined ? undefined : workout.divisions.find((name) => sexOfDivision(name) === sex);
   const division = ofSex ?? workout.divisions.at(-1);
   if (division === undefined) throw new RangeError("a workout has at least one division");

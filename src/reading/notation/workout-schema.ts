@@ -91,6 +91,12 @@ export const workoutSchema = z.strictObject({
     .describe(
       "the divisions, in the order of values with slashes between; men and women where there is none",
     ),
+  "planned as": z
+    .record(z.string(), nameField)
+    .optional()
+    .describe(
+      "divisions that are not listed, each with the listed one its athletes are planned as: `{women 55+: women}`",
+    ),
   "by division": z
     .record(z.string(), z.record(z.string(), z.string().nullable()))
     .optional()

@@ -16,9 +16,14 @@ describe("a pace in another unit", () => {
     expect(convertPace(lunge, 2.5, "metres", "reps")).toBeCloseTo(2, 12);
   });
 
+  it("of an air bike goes by the cube of its speed: 36 km/h at 20 calories a minute, 28.6 km/h at 10", () => {
+    expect(convertPace(airBike, 3, "calories", "metres")).toBeCloseTo(0.1, 9);
+    expect(convertPace(airBike, 6, "calories", "metres")).toBeCloseTo(3.6 / 28.57, 3);
+    expect(convertPace(airBike, 0.1, "metres", "calories")).toBeCloseTo(3, 9);
+  });
+
   it("is unknown where nothing says how the units go together", () => {
     expect(convertPace(burpee, 4, "reps", "metres")).toBeUndefined();
-    expect(convertPace(airBike, 3, "calories", "metres")).toBeUndefined();
     expect(convertPace(row, 0.24, "metres", "seconds")).toBeUndefined();
     // No work at all is behind so few calories.
     expect(convertPace(row, 20, "calories", "metres")).toBeUndefined();

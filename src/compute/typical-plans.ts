@@ -1,0 +1,57 @@
+import type { Athlete, IsoDate } from "../models/athlete.ts";
+import type { Data } from "../models/data.ts";
+import { sexOfDivision } from "../models/sex-words.ts";
+import type { Workout } from "../models/workout.ts";
+import { makePlan } from "./make-plan.ts";
+
+/** What of a workout could not be planned for a typical athlete of a division. */
+export type Unplannable = {
+  readonly workout: Workout;
+  readonly division: string;
+  /** Absent where the whole plan fails. */
+  readonly part?: string;
+  readonly problem: string;
+};
+
+/** Plans every workout for one typical athlete of each of its divisions, and gives what would not be planned. */
+export const unplannable = (data: Data, date: IsoDate): readonly Unplannable[] =>
+  data.workouts.flatMap((workout) =>
+    workout.divisions.flatMap((division): readonly Unplannable[] => {
+      try {
+        const athlete = typical(division, workout);
+        const { parts } = makePlan({ athlete, workout, data, date, anonymous: true });
+        return parts.flatMap(({ name, missing }) =>
+          missing.map((problem) => ({ workout, division, part: name, problem })),
+        );
+      } catch (error) {
+        const problem = error instanceof Error ? error.message : String(error);
+        return [{ workout, division, problem }];
+      }
+    }),
+  );
+
+/** Somebody who trains regularly, of whom nothing more is known. */
+function typical(division: string, { place }: Workout): Athlete {
+  const sex = sexOfDivision(division);
+  return {
+    id: "typical",
+    place,
+    name: division,
+    level: "regular",
+    division,
+    ...(sex === undefined ? {} : { sex }),
+    units: "kg",
+    lifts: [],
+    efforts: [],
+    unbroken: [],
+    cannot: [],
+    recovery: "usual",
+    habits: [],
+    limits: [],
+    prefers: {},
+    starts: [],
+    shares: [],
+    results: [],
+    retry: "open",
+  };
+}
