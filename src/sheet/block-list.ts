@@ -91,8 +91,8 @@ export const LOWER_CONCESSIONS: readonly Brevity[] = [
   { finish: "short" },
   { work: "dropped" },
   { standards: "dropped" },
-  { finish: "dropped" },
   { loads: "dropped" },
+  { finish: "dropped" },
   { "warm-up": "dropped" },
 ];
 

@@ -8,7 +8,7 @@ import type { Block, BlockLine, Detail } from "./block.ts";
 
 /**
  * The warm-up counted back from the start, every build set with its plates. Short: without what to do at each step;
- * shorter: the steps run on in a paragraph, only the build apart.
+ * shorter: the steps run on in a paragraph, the build in one of its own.
  */
 export function warmUpBlock({ warmUp, athlete }: Plan, detail: Detail): Block | undefined {
   if (!warmUp || warmUp.steps.length === 0) return undefined;
@@ -26,7 +26,9 @@ export function warmUpBlock({ warmUp, athlete }: Plan, detail: Detail): Block | 
       { text: time.replaceAll(" ", NO_BREAK_SPACE), strong: true, keepsNext: true },
       { text: what },
     ]);
-    return { title, lines: [{ runs }, ...warmUp.steps.flatMap(sets)] };
+    const builds = warmUp.steps.flatMap((step) => step.sets.map((set) => sayBuildSet(set, athlete.units)));
+    const build = { runs: [{ text: "Build", strong: true }, { text: builds.join("; ") }] };
+    return { title, lines: [{ runs }, ...(builds.length > 0 ? [build] : [])] };
   }
   const lines = [...moments, ...start].flatMap(({ time, title: what, step }): readonly BlockLine[] => [
     {

@@ -123,8 +123,8 @@ const movementLines = (
     .filter((row) => row.kind === "work" && isShown(pacing, row.index, detail))
     .map((row, index) => ({
       label: sayNumber(index + 1, 0),
-      name: sayStation(row).work,
-      details: sayStation(row).details.join("  "),
+      name: sayStation(row, pacing.rows, detail.sets).work,
+      details: sayStation(row, pacing.rows, detail.sets).details.join("  "),
       figure: sayClock(row.end + shift),
       sets: withSets ? [row.sets.length > 1 ? saySets(row.sets) : ""] : [],
       tieBreak: row.tieBreak,

@@ -25,9 +25,3 @@ export function sayRestRow({ why, start, end, change, load }: Row, units: MassUn
   if (why !== "stand") return `rest ${time}`;
   return end - start < A_BREATH ? `breathe ${time} before the next rep` : `stand ${time} before the next rep`;
 }
-
-/** The same for a narrow place. Reads `stand 40 s`, or `change to 61 kg, 24 s`. */
-export function sayWait({ why, start, end, load }: Row, units: MassUnit): string {
-  const time = sayDuration(end - start);
-  return why === "plates" && load ? `change to ${sayLoad(load, units)}, ${time}` : `stand ${time}`;
-}

@@ -72,6 +72,14 @@ export function saySameSets(visits: readonly (readonly PlannedSet[])[]): string 
 }
 
 /**
+ * The rests between the sets of visits alone, in few words; nothing where no set is broken.
+ *
+ * @example sayRestsAlone([[{ amount: 7, restAfter: 9 }, { amount: 5, restAfter: 0 }]]) // => "rest 9\u00a0s"
+ */
+export const sayRestsAlone = (visits: readonly (readonly PlannedSet[])[]): string | undefined =>
+  sayRests(visits.flatMap(restsOf), false);
+
+/**
  * How one visit is done: its sets with rests, or `unbroken` for reps in one set. Nothing for a way or a machine that is never put
  * down: there the pace says all.
  */

@@ -2,7 +2,8 @@ import type { PartPlan } from "../models/plan/plan.ts";
 import { sayAmount } from "./amount.ts";
 import { sayPieces } from "./mass.ts";
 import { NO_BREAK_SPACE, sayNumber } from "./number.ts";
-import { sayClock } from "./time.ts";
+import { sayRestsAlone } from "./sets.ts";
+import { sayClock, sayDuration } from "./time.ts";
 
 type Pacing = NonNullable<PartPlan["pacing"]>;
 type Row = Pacing["rows"][number];
@@ -50,11 +51,28 @@ const heightOf = ({ heightMetres }: Row): readonly string[] =>
           : `${sayNumber(heightMetres, 2)}${NO_BREAK_SPACE}m`,
       ];
 
-/** One visit on its own: amount, movement, own load, height and pace. */
-export const sayStation = (row: Row): Station => ({
+/** The wait before a visit, which begins it: planned, prescribed, or to change plates. */
+function waitBefore(row: Row, rows: readonly Row[]): readonly string[] {
+  const before = rows.find(({ index }) => index === row.index - 1);
+  if (before?.kind !== "rest" || before.why === "begun") return [];
+  const time = sayDuration(before.end - before.start);
+  if (before.why === "plates") return [`first plates, ${time}`];
+  return [`first ${before.why === "stand" ? "stand" : "rest"} ${time}`];
+}
+
+/** One visit on its own: amount, movement, own load, height and pace; with `rests` the rest between its sets and the wait before it. */
+export const sayStation = (row: Row, rows: readonly Row[], rests: boolean): Station => ({
   work: `${sayAmount({ amount: row.prescribed ?? row.amount, unit: row.unit })} ${row.short}`,
-  details: [...loadOf(row), ...heightOf(row), ...sayShortPace(row), ...(row.sides ? [SIDES[row.sides]] : [])],
+  details: [
+    ...loadOf(row),
+    ...heightOf(row),
+    ...sayShortPace(row),
+    ...(row.sides ? [SIDES[row.sides]] : []),
+    ...(rests ? [...toList(sayRestsAlone([row.sets])), ...waitBefore(row, rows)] : []),
+  ],
 });
+
+const toList = (text: string | undefined): readonly string[] => (text === undefined ? [] : [text]);
 
 /**
  * What one round is made of, each movement once in the order done; what changes from round to round is told for all rounds.
@@ -78,7 +96,14 @@ export function sayStations(pacing: Pacing): readonly Station[] {
     const paces = sayShortPace(first);
     return {
       work: named ? first.short : `${amounts} ${first.short}`,
-      details: [...over(loadOf), ...over(heightOf), ...paces, ...(first.sides ? [SIDES[first.sides]] : [])],
+      details: [
+        ...over(loadOf),
+        ...over(heightOf),
+        ...paces,
+        ...(first.sides ? [SIDES[first.sides]] : []),
+        ...toList(sayRestsAlone(rows.map(({ sets }) => sets))),
+        ...over((row) => waitBefore(row, pacing.rows)),
+      ],
     };
   });
 }

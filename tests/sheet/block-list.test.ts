@@ -43,6 +43,7 @@ describe("a block", () => {
     expect(lines("warm-up", "shorter")[0]).toBe(
       "18:00 Judge, camera, plates 18:05 Wrists and ankles 18:10 Easy rowing 18:16 Build the clean and jerk 18:27 Half a round at planned pace 18:29 Rest and stay warm 18:40 Start",
     );
+    expect(lines("warm-up", "shorter")[1]).toMatch(/^Build 3 × 15 kg: empty bar; 2 × 35 kg: 10 kg a side; /);
   });
 
   it("of the work follows the lines as written; short runs them on", () => {

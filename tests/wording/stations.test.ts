@@ -1,0 +1,40 @@
+import { describe, expect, it } from "vitest";
+import { sayStation, sayStations } from "../../src/wording/stations.ts";
+import { samplePlans } from "../support/sample-plan.ts";
+
+const pacing = samplePlans.forTimeThenLift.parts[0]?.pacing;
+const [first, second] = pacing?.rows ?? [];
+if (!pacing || !first || !second) throw new Error("the sample has rows");
+const detailsOf = (row: typeof first, rows = pacing.rows): readonly string[] =>
+  sayStation(row, rows, true).details.map((text) => text.replaceAll("\u00a0", "_"));
+
+describe("a station", () => {
+  it("says the rest between its sets", () => {
+    const broken = { ...first, sets: [7, 5].map((amount, at) => ({ amount, restAfter: at === 0 ? 9 : 0 })) };
+    expect(detailsOf(broken)).toContain("rest 9_s");
+    expect(detailsOf({ ...first, sets: [{ amount: 12, restAfter: 0 }] }).join()).not.toContain("rest");
+    expect(sayStation(broken, pacing.rows, false).details.join()).not.toContain("rest");
+  });
+
+  it.each([
+    ["stand", "first stand 40_s"],
+    ["prescribed", "first rest 40_s"],
+    ["plates", "first plates, 40_s"],
+  ] as const)("begins with the wait before it: %s", (why, said) => {
+    const wait = { ...first, kind: "rest" as const, why, start: 100, end: 140, sets: [] };
+    expect(detailsOf(second, [wait, second])).toContain(said);
+  });
+
+  it("of rounds tells rests that differ as a span", () => {
+    const rows = [4, 12].map((restAfter, at) => ({
+      ...first,
+      index: at,
+      round: at + 1,
+      sets: [
+        { amount: 7, restAfter },
+        { amount: 5, restAfter: 0 },
+      ],
+    }));
+    expect(sayStations({ ...pacing, rows })[0]?.details).toContain("rest 4\u00a0s to 12\u00a0s");
+  });
+});
