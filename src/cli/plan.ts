@@ -1,5 +1,6 @@
 import pc from "picocolors";
 import { makePlan, planAsIs } from "../compute/make-plan.ts";
+import { seenOnce } from "../compute/seen-once.ts";
 import type { Unmade } from "../models/data.ts";
 import { nearestName } from "../models/nearest.ts";
 import { planJsonSchema } from "../models/plan/plan.ts";
@@ -37,14 +38,16 @@ await run(
       if (faults.length > 0) process.exitCode = 1;
       const athletes = data.athletes.map((value) => ({ id: value.id, name: value.name, value }));
       const workouts = data.workouts.map((value) => ({ id: value.id, name: value.title, value }));
+      const { date } = surroundings;
       const chosen = athletesAsked(options, athletes, data.unmade);
       const workout = pick("workout", options.workout, workouts, data.unmade);
+      const seen = seenOnce(data, date)(workout);
       for (const athlete of chosen) {
         try {
-          const plan = makePlan({ athlete, workout, data, date: surroundings.date });
+          const plan = makePlan({ athlete, workout, data, date, seen });
           const indent = options.all ? undefined : 2;
           if (options.compare) {
-            console.log(comparePlans(plan, planAsIs({ athlete, workout, data, date: surroundings.date })));
+            console.log(comparePlans(plan, planAsIs({ athlete, workout, data, date, seen })));
             continue;
           }
           console.log(options.json ? JSON.stringify(plan, null, indent) : briefText(plan, pc.bold));

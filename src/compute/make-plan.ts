@@ -18,6 +18,9 @@ import { placesOfParts } from "./plan/plan-places.ts";
 import { planTotal } from "./plan/plan-total.ts";
 import { planSecondTries } from "./plan/plan-second-tries.ts";
 import { prescribedLoads } from "./plan/prescribed-loads.ts";
+import { seenForOne } from "./plan/difficulty-of.ts";
+import { seenPerformances } from "./plan/seen-performances.ts";
+import type { SeenPerformance } from "./early-splits/seen-performance.ts";
 import { settle } from "./plan/settle.ts";
 import { tellLearned } from "./plan/tell-learned.ts";
 
@@ -29,6 +32,11 @@ export type MakePlanInput = {
   readonly date: IsoDate;
   /** A typical band of athletes, not a person. */
   readonly anonymous?: boolean;
+  /**
+   * What was seen of others in this workout (`seenPerformances`). It is the same for all athletes and costs a plan for each
+   * performance, so whoever plans several athletes asks for it once; left out, it is worked out here.
+   */
+  readonly seen?: readonly SeenPerformance[];
 };
 
 /**
@@ -40,8 +48,9 @@ export type MakePlanInput = {
  *
  * @throws an Error that names athlete and workout where the plan does not hold.
  */
-export function makePlan(input: MakePlanInput): Plan {
-  const { athlete, workout, data, date } = input;
+export function makePlan(given: MakePlanInput): Plan {
+  const { athlete, workout, data, date } = given;
+  const input = { ...given, seen: given.seen ?? seenPerformances(workout, data, date) };
   const word = coachWordFor(athlete, workout);
   if (word === undefined || input.anonymous === true) return heldPlan(planAsIs(input));
   const { context } = settle(athlete, workout, data, date);
@@ -59,10 +68,12 @@ export function makePlan(input: MakePlanInput): Plan {
 }
 
 /** The plan of the athlete's own numbers, whatever a coach sets. */
-export function planAsIs({ athlete, workout, data, date, anonymous = false }: MakePlanInput): Plan {
+export function planAsIs({ athlete, workout, data, date, anonymous = false, ...given }: MakePlanInput): Plan {
+  const hasDone = athlete.results.some((result) => result.workout === workout.id);
+  const seen = seenForOne(given.seen ?? seenPerformances(workout, data, date), athlete.id, hasDone);
   const learned = athlete.results.length === 0 ? undefined : learnedFrom(athlete, workout, data, date);
   const { context, division } = settle(learned?.athlete ?? athlete, workout, data, date, learned?.paces);
-  const planned = planParts(workout, { ...context, anonymous });
+  const planned = planParts(workout, { ...context, anonymous, seen });
   const plans = planned.map(({ plan }) => plan);
   const compared = placesOfParts(plans, workout.parts, context);
   const parts = plans.map((plan, index) => {

@@ -3,6 +3,7 @@ import type { Band } from "../models/band.ts";
 import type { Data } from "../models/data.ts";
 import type { Plan } from "../models/plan/plan.ts";
 import type { Workout } from "../models/workout.ts";
+import { seenPerformances } from "./plan/seen-performances.ts";
 import { makePlan } from "./make-plan.ts";
 
 /** The plan of one typical band of athletes. */
@@ -11,7 +12,10 @@ export type BandPlan = { readonly band: Band; readonly plan: Plan };
 /** What the gym's strategy page is drawn from. Holds nobody's data: only bands, never an athlete's file. */
 export type Strategy = { readonly workout: Workout; readonly plans: readonly BandPlan[] };
 
-/** Plans a workout for every typical band, in the order of the bands. */
+/**
+ * Plans a workout for every typical band, in the order of the bands. Performances of athletes of the gym are left out, noted as early ones or
+ * logged as results: the page is public, and what a single one of them taught would tell their result.
+ */
 export function makeStrategy({
   workout,
   data,
@@ -23,11 +27,20 @@ export function makeStrategy({
 }): Strategy {
   const bands = [...data.bands].sort((a, b) => a.order - b.order || (a.id < b.id ? -1 : 1));
   const nobody: Data = { ...data, athletes: [] };
+  const ofStrangers = { ...workout, early: workout.early.filter(({ athlete }) => athlete === undefined) };
+  const seen = seenPerformances(ofStrangers, nobody, date);
   return {
-    workout,
+    workout: ofStrangers,
     plans: bands.map((band) => ({
       band,
-      plan: makePlan({ athlete: band.profile, workout, data: nobody, date, anonymous: true }),
+      plan: makePlan({
+        athlete: band.profile,
+        workout: ofStrangers,
+        data: nobody,
+        date,
+        anonymous: true,
+        seen,
+      }),
     })),
   };
 }

@@ -8,6 +8,7 @@ import { SITUATION_CONSTANTS } from "./conditions/constants.ts";
 import { DEBRIEF_CONSTANTS } from "./debrief/constants.ts";
 import { EARLY_SPLITS_CONSTANTS } from "./early-splits/constants.ts";
 import { ATTEMPT_CONSTANTS } from "./lifting/attempt-constants.ts";
+import { DIFFICULTY_CONSTANTS } from "./early-splits/difficulty-constants.ts";
 import { LOADING_CONSTANTS } from "./lifting/constants.ts";
 import { LADDER_CONSTANTS } from "./lifting/ladder-constants.ts";
 import { pacingConstants } from "./motion/constants.ts";
@@ -27,6 +28,7 @@ export const MODEL_TABLES: readonly ModelTable[] = [
   { about: "body-mass", constants: BODY_MASS_CONSTANTS },
   { about: "best-lift", constants: BEST_LIFT_CONSTANTS },
   { about: "early-splits", constants: EARLY_SPLITS_CONSTANTS },
+  { about: "difficulty", constants: DIFFICULTY_CONSTANTS },
   { about: "plates", constants: LOADING_CONSTANTS },
   { about: "attempts", constants: ATTEMPT_CONSTANTS },
   { about: "ladder", constants: LADDER_CONSTANTS },

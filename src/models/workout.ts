@@ -2,7 +2,7 @@ import type { CoachText } from "./coach-text.ts";
 import type { CoachWordFor } from "./coach-word.ts";
 import type { Place } from "./fault.ts";
 import type { Length, Mass, Seconds } from "./quantity.ts";
-import type { AmountUnit, ScoreKind } from "./vocabulary.ts";
+import type { AmountUnit, Level, ScoreKind } from "./vocabulary.ts";
 
 /**
  * One value for every round, one per round, or a start and a step that goes on for ever.
@@ -229,6 +229,9 @@ export type Part = {
 
 export type EarlyPerformance = {
   readonly who: string;
+  /** Whose it is, where it is known: an athlete's id, or a level with a division. */
+  readonly athlete?: string;
+  readonly level?: Level;
   readonly division?: string;
   readonly part: string;
   /**
@@ -237,6 +240,9 @@ export type EarlyPerformance = {
    */
   readonly splits: readonly Seconds[];
   readonly after: "line" | "round";
+  /** The result: the time of all of the work, or what was done in the time. */
+  readonly time?: Seconds;
+  readonly reps?: number;
   readonly place: Place;
 };
 

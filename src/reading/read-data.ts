@@ -2,6 +2,7 @@ import type { AthleteContext, KnownCompetition, KnownWorkout } from "./athlete-f
 import type { Competition } from "../models/competition.ts";
 import { checkAthletes, type AthleteOfFile } from "./data-folder/check-athletes.ts";
 import { checkCoachWords } from "./data-folder/check-coach-words.ts";
+import { checkEarlyAthletes } from "./data-folder/check-early-athletes.ts";
 import { checkFields, checkNames } from "./data-folder/check-workout.ts";
 import { makeCollector, type Collector } from "./data-folder/collect.ts";
 import type { ReadFiles } from "./data-folder/leave-out.ts";
@@ -84,12 +85,14 @@ export function readFiles(
   };
   const athletes = readAthletes(files.of.athletes, workouts, library.movements, context, collector);
   const athleteIds = files.of.athletes.map(({ path }) => idOfFile(path).toLowerCase());
+  const known = athleteIds.length > 0 ? athleteIds : undefined;
   for (const workout of workouts) {
     const file = files.of.workouts.find(({ path }) => path === workout.place.file);
-    if (file)
-      collector.faults.push(
-        ...checkCoachWords(workout, file, athleteIds.length > 0 ? athleteIds : undefined),
-      );
+    if (!file) continue;
+    collector.faults.push(
+      ...checkCoachWords(workout, file, known),
+      ...checkEarlyAthletes(workout, file, known),
+    );
   }
   const readBand = bandReader(context);
   const bands = files.of.bands.flatMap((file) => collector.take(readBand(file)) ?? []);

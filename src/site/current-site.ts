@@ -1,6 +1,7 @@
 import { getCollection } from "astro:content";
 import { makePlan } from "../compute/make-plan.ts";
 import { makeStrategy } from "../compute/make-strategy.ts";
+import { seenOnce } from "../compute/seen-once.ts";
 import { astroSurroundings } from "./astro-surroundings.ts";
 import { dataOf, type Kind, KINDS, PERSONAL, type StoredEntry } from "./entries.ts";
 import { leaveWord } from "./failed-briefs.ts";
@@ -43,6 +44,7 @@ async function siteFrom(stored: ReadonlyMap<Kind, readonly StoredEntry[]>): Prom
     if (secret) opened.set(kind, await unsealEntries(stored.get(kind) ?? [], secret));
   }
   const data = dataOf((kind) => opened.get(kind) ?? []);
+  const seenOf = seenOnce(data, date);
   const versions = secret ? readLinkVersions(dataFolder) : FIRST_VERSIONS;
   const site = await makeSite({
     data,
@@ -51,7 +53,7 @@ async function siteFrom(stored: ReadonlyMap<Kind, readonly StoredEntry[]>): Prom
     versions,
     plans: isShownOpenly(process.env) || process.env["RIGSHEET_STRICT"] ? "when-asked" : "all-at-once",
     compute: {
-      plan: (athlete, workout) => makePlan({ athlete, workout, data, date }),
+      plan: (athlete, workout) => makePlan({ athlete, workout, data, date, seen: seenOf(workout) }),
       strategy: (workout) => makeStrategy({ workout, data, date }),
     },
   });

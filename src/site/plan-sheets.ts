@@ -1,4 +1,5 @@
 import { makePlan } from "../compute/make-plan.ts";
+import { seenOnce } from "../compute/seen-once.ts";
 import type { Athlete } from "../models/athlete.ts";
 import type { Data } from "../models/data.ts";
 import type { Plan } from "../models/plan/plan.ts";
@@ -34,6 +35,7 @@ export async function planBriefs(
 ): Promise<PlannedBriefs> {
   const { bytes } = readOrMakeSecret(surroundings);
   const pages = await privatePages(data, bytes, readLinkVersions(surroundings.dataFolder), surroundings);
+  const seenOf = seenOnce(data, surroundings.date);
   const failed: PlannedBriefs["failed"][number][] = [];
   const briefs = chosen.workouts.flatMap((workout) =>
     inStartOrder(
@@ -42,7 +44,18 @@ export async function planBriefs(
         if (!page) return [];
         try {
           return [
-            { athlete, workout, page, plan: makePlan({ athlete, workout, data, date: surroundings.date }) },
+            {
+              athlete,
+              workout,
+              page,
+              plan: makePlan({
+                athlete,
+                workout,
+                data,
+                date: surroundings.date,
+                seen: seenOf(workout),
+              }),
+            },
           ];
         } catch (error) {
           failed.push({

@@ -82,6 +82,7 @@ function finishLines({
   whenStopped,
   outOfReach,
   earlySplits,
+  difficulty,
   checkpoints,
 }: Read<Pacing>): readonly string[] {
   return [
@@ -103,6 +104,14 @@ function finishLines({
     ...(earlySplits
       ? [
           `early splits weigh ${n(earlySplits.weight)}${maybe(", first round", earlySplits.changed?.first)}${maybe(", last", earlySplits.changed?.last)}`,
+        ]
+      : []),
+    ...(difficulty
+      ? [
+          `seen early ${difficulty.early}, results ${difficulty.results}, scores ${difficulty.scores}: asks ${n(difficulty.share)} more${maybe(", moved", difficulty.moved)}`,
+          ...difficulty.movements.map(
+            ({ movement, share }) => `beside that ${movement} asks ${n(share)} more`,
+          ),
         ]
       : []),
   ];

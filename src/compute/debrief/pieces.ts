@@ -22,10 +22,17 @@ export type Laid = Pick<PlannedPacing, "rows" | "rounds" | "ending"> & {
  *
  * @param clocks running clock of the part at the end of each line or round, seconds, in order
  * @param end clock at which all was done, where that is known and not the last of the clocks
+ * @param kind what the clocks stand for, where that is known
  */
-export function piecesOf(plan: Laid, clocks: readonly number[], end?: number): readonly Piece[] {
+export function piecesOf(
+  plan: Laid,
+  clocks: readonly number[],
+  end?: number,
+  kind?: Piece["kind"],
+): readonly Piece[] {
   const { rows } = plan;
-  const marks = nearest([marksOfRows(plan), marksOfRounds(plan)], clocks);
+  const ways = { row: marksOfRows(plan), round: marksOfRounds(plan) };
+  const marks = kind === undefined ? nearest([ways.row, ways.round], clocks) : ways[kind];
   const last = marks.at(-1);
   const done = clocks.slice(0, marks.length);
   // The result is the clock of the last mark, where all before it were logged.

@@ -8,6 +8,7 @@ import type { Movement } from "../../models/movement.ts";
 import type { BarLoad } from "../../models/plan/basics.ts";
 import type { Metres } from "../../models/quantity.ts";
 import type { BestLift } from "../capacity/best-lift.ts";
+import type { SeenPerformance } from "../early-splits/seen-performance.ts";
 import type { Capacity } from "../motion/movement-capacity.ts";
 import type { Withholding } from "../cautions/withhold.ts";
 import type { UsualAmounts } from "../conditions/usual-amounts.ts";
@@ -39,6 +40,8 @@ export type PlanContext = {
   readonly between: Metres;
   /** Whether the workout prescribes that way. */
   readonly floorPrescribed: boolean;
+  /** What was seen of others in this workout, as far as it counts for this athlete. */
+  readonly seen?: readonly SeenPerformance[];
   readonly seed: number;
   readonly overrides: Readonly<Record<string, number>>;
 };

@@ -4,7 +4,7 @@ import type { Fault } from "../../models/fault.ts";
 import type { Lifting } from "../../models/plan/lifting.ts";
 import type { PartPlan } from "../../models/plan/plan.ts";
 import { seconds } from "../../models/quantity.ts";
-import type { Part, Workout } from "../../models/workout.ts";
+import type { EarlyPerformance, Part, Workout } from "../../models/workout.ts";
 import { changedRounds } from "../early-splits/changed-rounds.ts";
 import type { LiftingInput } from "../lifting/lifting-input.ts";
 import { makableLoads } from "../lifting/makable-loads.ts";
@@ -12,9 +12,11 @@ import { planLifting } from "../lifting/plan-lifting.ts";
 import { pacePart } from "../pacing/pace-part.ts";
 import type { PacedPart, PaceShape, PartInput } from "../pacing/paced-part.ts";
 import { unroll } from "../unroll/unroll.ts";
+import { difficultyOf, harderFor } from "./difficulty-of.ts";
 import { earlyShape } from "./early-shape.ts";
 import type { PlanContext } from "./plan-context.ts";
 import { arrangedLoads, type Iron, withPlateChanges } from "./plate-changes.ts";
+import { tellDifficulty } from "./tell-difficulty.ts";
 import { substitute } from "../unroll/substitute.ts";
 import { ownEntry } from "../../models/own-entry.ts";
 
@@ -59,15 +61,17 @@ export function planPart(
   const early =
     alone?.kind === "paced"
       ? earlyShape(
-          workout,
-          part,
-          asWritten(context.division),
+          { performances: earlyOfOthers(workout, part, athlete), course: asWritten(context.division) },
           asWritten,
           alone.pacing.rounds,
           context.overrides,
         )
       : undefined;
-  const paced = early === undefined ? alone : pacePart(paceInput(part, course, context, before, early.shape));
+  const difficulty = alone?.kind === "paced" ? difficultyOf(part, context) : undefined;
+  const paced =
+    early === undefined && difficulty === undefined
+      ? alone
+      : pacePart(paceInput(part, course, harderFor(difficulty, context), before, early?.shape));
   const forLoad = maxLoad || (LOAD_SCORES.includes(part.score.kind) && hasOpenLoad(course));
   const lifted =
     withheld || withholding.noMaxLift || !forLoad
@@ -90,6 +94,8 @@ export function planPart(
         // The pace knows of reps only; what they are worth in loads the lifts tell.
         ...(pacing.score === "load-times-reps" && { score: "reps" as const }),
         ...(early?.seen && { earlySplits: { ...early.seen, ...(changed && { changed }) } }),
+        ...(difficulty &&
+          alone?.kind === "paced" && { difficulty: tellDifficulty(difficulty, alone.pacing, pacing) }),
       },
     }),
     ...(lifted?.lifting !== undefined && { lifting: lifted.lifting }),
@@ -102,6 +108,14 @@ export function planPart(
     ends: endOf(plan, course, start.clock, paced),
   };
 }
+
+/** Early performances of a part but the athlete's own, which their results tell of. */
+const earlyOfOthers = (
+  { early }: Workout,
+  part: Part,
+  { id }: PlanContext["athlete"],
+): readonly EarlyPerformance[] =>
+  early.filter((each) => each.part === part.name && each.athlete !== id.toLowerCase());
 
 /** The course with the time its bars take, and its loads with plates arranged to move the least iron. */
 function withBars(

@@ -7,6 +7,7 @@ import {
   secondsField,
   shareField,
 } from "./basics.ts";
+import { LEVELS } from "../vocabulary.ts";
 import { plateChangeField } from "./lifting.ts";
 
 export const setField = z.strictObject({
@@ -114,6 +115,10 @@ export const rolesField = z.strictObject({
 /** What splits of early performances showed and how far they were used. */
 export const earlySplitsField = z.strictObject({
   performances: z.int(),
+  by: z
+    .strictObject({ level: z.enum(LEVELS), division: z.string().optional() })
+    .optional()
+    .describe("of a single performance of somebody known by level alone: who it was"),
   weight: shareField.describe("weight given to what was seen"),
   fixedPerRound: z.strictObject({ seconds: z.number(), error: z.number() }).optional(),
   perRep: z.strictObject({ seconds: z.number(), error: z.number() }).optional(),
@@ -127,6 +132,29 @@ export const earlySplitsField = z.strictObject({
     .optional()
     .describe(
       "seconds by which they made the first and the last round of this plan longer (below nought: shorter)",
+    ),
+});
+
+/** How much harder the part is than the model has it, for everybody, from performances of others; and what that did to this plan. */
+export const difficultyField = z.strictObject({
+  early: z.int().describe("early performances counted, of which the athlete or the level is known"),
+  results: z.int().describe("logged results of other athletes counted"),
+  scores: z.int().describe("scores of fields counted"),
+  odd: z.int().describe("of these, how many lie so far off that they tell next to nothing"),
+  share: z
+    .number()
+    .describe("by how much more time the work asks than athletes' own numbers say; below 0: less"),
+  error: z.number().describe("standard error of it"),
+  moved: z
+    .number()
+    .optional()
+    .describe(
+      "by how much worse the result of this plan is than without them (below 0: better): longer, or less in the time; absent where a cap stands between",
+    ),
+  movements: z
+    .array(z.strictObject({ movement: z.string(), name: z.string(), share: z.number(), error: z.number() }))
+    .describe(
+      "movements that take longer (below 0: shorter) beside all of the work, as far as lines were timed",
     ),
 });
 
@@ -236,6 +264,7 @@ export const pacingField = z.strictObject({
     .optional()
     .describe("deadlines that end the part, as far as the plan comes and the first it does not pass"),
   earlySplits: earlySplitsField.optional(),
+  difficulty: difficultyField.optional(),
 });
 export type PacingRow = z.infer<typeof pacingRowField>;
 export type Pacing = z.infer<typeof pacingField>;

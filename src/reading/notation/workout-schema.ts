@@ -1,8 +1,9 @@
 import * as z from "zod";
 import { readClock } from "../quantities/time.ts";
 import type { CoachWordFor } from "../../models/coach-word.ts";
+import { LEVELS } from "../../models/vocabulary.ts";
 import { coachWordFields, coachWordOf } from "../fields/coach-word-field.ts";
-import { lengthField, quantityField } from "../fields/quantity-field.ts";
+import { countField, lengthField, quantityField } from "../fields/quantity-field.ts";
 import { listField } from "../fields/list-field.ts";
 import { nameField, textField } from "../fields/text-field.ts";
 import { wordField } from "../fields/word-field.ts";
@@ -61,16 +62,25 @@ const partSchema = z.strictObject({
 });
 
 const earlySchema = z.strictObject({
-  who: nameField.describe("whose performance this is"),
+  who: nameField
+    .optional()
+    .describe("a word of your own for whose performance this is; may be left out with `athlete` or `level`"),
+  athlete: textField.optional().describe("whose it is: the name of a file in athletes/"),
+  level: wordField(LEVELS).optional().describe("the level of who did it, where it is no athlete of yours"),
   division: textField.optional().describe("the division it was done in"),
   part: textField.optional().describe("the part it belongs to; may be left out where there is one"),
-  after: wordField(["line", "round"] as const).describe(
-    "where the clock was read: `line` for the end of each line in the order done, rests left out; `round` for the end of each round",
-  ),
+  after: wordField(["line", "round"] as const)
+    .optional()
+    .describe(
+      "where the clock was read: `line` for the end of each line in the order done, rests left out; `round` for the end of each round",
+    ),
   splits: z
     .array(quantityField(readClock))
     .min(1)
+    .optional()
     .describe("what the clock of the part showed there, such as `[0:41, 1:15, 1:52]`"),
+  time: quantityField(readClock).optional().describe("the time of all of the work: `6:13`"),
+  reps: countField.optional().describe("what was done in the time, in reps of the score: `154`"),
 });
 
 /** The front matter of `content/workouts/*.mdx`, as far as it does not need movements or divisions to be understood. */
