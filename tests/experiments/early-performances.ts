@@ -114,7 +114,7 @@ const middle = (all: readonly number[], share = 0.5): number =>
   [...all].sort((a, b) => a - b)[Math.floor(all.length * share)] ?? Number.NaN;
 
 function print({ who, spoilt }: Case, rows: readonly Row[]): void {
-  const per = (value: number): string => `${(100 * value).toFixed(1)}`;
+  const per = (value: number): string => (100 * value).toFixed(1);
   for (const [at, count] of COUNTS.entries()) {
     const { typical: even, people } = rows[at] as Row;
     console.log(
