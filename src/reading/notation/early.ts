@@ -22,7 +22,9 @@ export function checkEarly(
     const path = ["early", index];
     checkName(one.division, divisions, [...path, "division"], "division", faults);
     checkName(one.part, parts, [...path, "part"], "part", faults);
-    const tellWhole = (trouble: Trouble): void => { tellText(faults, { text: nameOf(one), path: [...path, ...namedBy(one)], isName: false }, trouble); };
+    const tellWhole = (trouble: Trouble): void => {
+      tellText(faults, { text: nameOf(one), path: [...path, ...namedBy(one)], isName: false }, trouble);
+    };
     if (one.part === undefined && parts.length > 1) {
       tellWhole({
         problem: "which part was seen is not said",
