@@ -36,25 +36,9 @@ export function settle(
   const { gym, assumed: gymAssumed } = planPlace(athlete, data);
   const competition =
     workout.competition === undefined ? undefined : data.competitions.get(workout.competition);
-  const bests = new Map<string, BestLift | undefined>();
-  const best = (id: string): BestLift | undefined => {
-    const movement = library.movements.get(id);
-    if (movement === undefined) return undefined;
-    if (!bests.has(id)) bests.set(id, bestLift(athlete, movement, library.movements, date, overrides));
-    return bests.get(id);
-  };
+  const best = bestOf(athlete, data, date);
   const bar = chooseBar(gym, athlete.sex, competition?.barCounts);
-  const named = athlete.starts.find((start) => start.workout === workout.id);
-  const zone = named?.zone ?? competition?.zone;
-  const start = named === undefined || zone === undefined ? undefined : startInstant(named.at, zone);
-  const capacity = capacityOf({
-    athlete,
-    movements: library.movements,
-    date,
-    liftOf: (who, movement) =>
-      who === athlete ? best(movement.id) : bestLift(who, movement, library.movements, date, overrides),
-    overrides,
-  });
+  const start = startOf(athlete, workout, competition);
   return {
     division,
     context: {
@@ -71,20 +55,9 @@ export function settle(
       ),
       ...(start !== undefined && { start }),
       withholding: withhold(athlete, workout, library, date, overrides),
-      capacity: learned === undefined ? capacity : learnedCapacity(capacity, learned),
+      capacity: capacityFor(athlete, data, date, best, learned),
       bestLift: best,
-      usual: usualAmounts(
-        athlete,
-        date,
-        (result) =>
-          workDone(
-            result,
-            data.workouts,
-            (done) => resolveDivision(athlete, done).division,
-            library.movements,
-          ),
-        overrides,
-      ),
+      usual: usualOf(athlete, data, date),
       loadBar: loadAtGym(gym, bar, best),
       between: inMetres(workout.floor?.between ?? gym.between),
       floorPrescribed: workout.floor !== undefined,
@@ -92,6 +65,64 @@ export function settle(
       overrides,
     },
   };
+}
+
+/** The best lifts of an athlete on a day by movement, each worked out once. */
+function bestOf(athlete: Athlete, { library, settings }: Data, date: IsoDate): PlanContext["bestLift"] {
+  const bests = new Map<string, BestLift | undefined>();
+  return (id) => {
+    const movement = library.movements.get(id);
+    if (movement === undefined) return undefined;
+    if (!bests.has(id)) {
+      bests.set(id, bestLift(athlete, movement, library.movements, date, settings.overrides));
+    }
+    return bests.get(id);
+  };
+}
+
+/** What the athlete can do, with what results taught. */
+function capacityFor(
+  athlete: Athlete,
+  { library: { movements }, settings: { overrides } }: Data,
+  date: IsoDate,
+  best: PlanContext["bestLift"],
+  learned: LearnedPaces | undefined,
+): PlanContext["capacity"] {
+  const capacity = capacityOf({
+    athlete,
+    movements,
+    date,
+    liftOf: (who, movement) =>
+      who === athlete ? best(movement.id) : bestLift(who, movement, movements, date, overrides),
+    overrides,
+  });
+  return learned === undefined ? capacity : learnedCapacity(capacity, learned);
+}
+
+/** The start of the athlete's file, in its own zone or the competition's; undefined where one of them is not known. */
+function startOf(
+  { starts }: Athlete,
+  { id }: Workout,
+  competition: PlanContext["competition"],
+): PlanContext["start"] {
+  const named = starts.find((start) => start.workout === id);
+  const zone = named?.zone ?? competition?.zone;
+  return named === undefined || zone === undefined ? undefined : startInstant(named.at, zone);
+}
+
+/** Amounts of each movement the athlete is used to, from the results logged. */
+function usualOf(
+  athlete: Athlete,
+  { workouts, library, settings }: Data,
+  date: IsoDate,
+): PlanContext["usual"] {
+  return usualAmounts(
+    athlete,
+    date,
+    (result) =>
+      workDone(result, workouts, (done) => resolveDivision(athlete, done).division, library.movements),
+    settings.overrides,
+  );
 }
 
 /** The samples a division is compared with in a part, that named for the part before those named for all. */

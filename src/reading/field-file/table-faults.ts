@@ -12,72 +12,80 @@ const MOST_ALIKE = 3;
 const MOST_UNREADABLE = 0.05;
 const UNREADABLE = "could not be read";
 
-/** Faults of the table as a whole: two kinds of result, two units, nothing to read. */
+/** Faults of the table as a whole: results that cannot be read, two units, two kinds of result, nothing to compare with. */
 export function tableFault(
   file: SourceFile,
   scores: readonly ReadScore[],
   measure: Measure,
 ): Fault | undefined {
+  const units = firstLines(scores, ({ unit }) => unit);
+  return (
+    unreadableFault(file, scores) ??
+    unitsFault(file, units) ??
+    headerFault(file, units, measure) ??
+    kindsFault(file, scores) ??
+    emptyFault(file, scores)
+  );
+}
+
+/** The first line on which each value of something stands. */
+const firstLines = <Value>(
+  scores: readonly ReadScore[],
+  valueOf: (score: ReadScore) => Value | undefined,
+): ReadonlyMap<Value, number> =>
+  new Map(
+    scores
+      .flatMap((score) => {
+        const value = valueOf(score);
+        return value === undefined ? [] : [[value, score.line] as const];
+      })
+      .toReversed(),
+  );
+
+function unreadableFault(file: SourceFile, scores: readonly ReadScore[]): Fault | undefined {
   const total = scores.reduce((sum, score) => sum + score.count, 0);
   const unreadable = scores.filter((score) => score.side === "left-out" && score.reason === UNREADABLE);
-  if (unreadable.reduce((sum, score) => sum + score.count, 0) > total * MOST_UNREADABLE) {
-    const problem = "more than one result in twenty could not be read";
-    return faultAt(
-      file,
-      unreadable[0]?.line ?? 1,
-      "",
-      problem,
-      "Check that the column holds one score in each line.",
-      {
-        allowed:
-          "`11:47`, `186 reps`, `28 reps short`, `185 lb`, `not done`, `scaled` behind a scaled result",
-      },
-    );
-  }
-  const units = new Map(
-    scores
-      .flatMap((score) => (score.unit === undefined ? [] : [[score.unit, score.line] as const]))
-      .toReversed(),
-  );
-  if (units.size > 1) {
-    const places = [...units].map(([unit, line]) => `${unit} on line ${line}`).join(", ");
-    const remedy = "Convert one of them, or keep two files; no unit is taken for the whole column.";
-    return faultAt(file, Math.max(...units.values()), "", `two units stand in one column: ${places}`, remedy);
-  }
+  if (unreadable.reduce((sum, score) => sum + score.count, 0) <= total * MOST_UNREADABLE) return undefined;
+  const problem = "more than one result in twenty could not be read";
+  const remedy = "Check that the column holds one score in each line.";
+  return faultAt(file, unreadable[0]?.line ?? 1, "", problem, remedy, {
+    allowed: "`11:47`, `186 reps`, `28 reps short`, `185 lb`, `not done`, `scaled` behind a scaled result",
+  });
+}
+
+function unitsFault(file: SourceFile, units: ReadonlyMap<string, number>): Fault | undefined {
+  if (units.size < 2) return undefined;
+  const places = [...units].map(([unit, line]) => `${unit} on line ${line}`).join(", ");
+  const remedy = "Convert one of them, or keep two files; no unit is taken for the whole column.";
+  return faultAt(file, Math.max(...units.values()), "", `two units stand in one column: ${places}`, remedy);
+}
+
+function headerFault(
+  file: SourceFile,
+  units: ReadonlyMap<string, number>,
+  measure: Measure,
+): Fault | undefined {
   const inHeader = measure.kind === "load" ? measure.unit : undefined;
   const [other] = [...units].filter(([unit]) => inHeader !== undefined && unit !== inHeader);
-  if (inHeader !== undefined && other) {
-    const problem = `the header says ${inHeader}, and line ${other[1]} is in ${other[0]}`;
-    const remedy = "Convert it, or correct the header; no unit is taken for the whole column.";
-    return faultAt(file, other[1], "", problem, remedy);
-  }
-  const kinds = new Map(
-    scores
-      .flatMap((score) =>
-        score.kind === undefined || score.side === "capped" ? [] : [[score.kind, score.line] as const],
-      )
-      .toReversed(),
-  );
-  if (kinds.size > 1) {
-    const places = [...kinds].map(([kind, line]) => `${kind} on line ${line}`).join(", ");
-    return faultAt(
-      file,
-      Math.max(...kinds.values()),
-      "",
-      `different kinds of result stand in one table: ${places}`,
-      "Keep one file for each kind of result.",
-    );
-  }
-  if (scores.every((score) => score.side === "left-out")) {
-    return faultAt(
-      file,
-      1,
-      "",
-      "no result is left to compare with",
-      "Add results as prescribed, one a line.",
-    );
-  }
-  return undefined;
+  if (inHeader === undefined || !other) return undefined;
+  const problem = `the header says ${inHeader}, and line ${other[1]} is in ${other[0]}`;
+  const remedy = "Convert it, or correct the header; no unit is taken for the whole column.";
+  return faultAt(file, other[1], "", problem, remedy);
+}
+
+function kindsFault(file: SourceFile, scores: readonly ReadScore[]): Fault | undefined {
+  const kinds = firstLines(scores, ({ kind, side }) => (side === "capped" ? undefined : kind));
+  if (kinds.size < 2) return undefined;
+  const places = [...kinds].map(([kind, line]) => `${kind} on line ${line}`).join(", ");
+  const problem = `different kinds of result stand in one table: ${places}`;
+  const remedy = "Keep one file for each kind of result.";
+  return faultAt(file, Math.max(...kinds.values()), "", problem, remedy);
+}
+
+function emptyFault(file: SourceFile, scores: readonly ReadScore[]): Fault | undefined {
+  if (scores.some((score) => score.side !== "left-out")) return undefined;
+  const remedy = "Add results as prescribed, one a line.";
+  return faultAt(file, 1, "", "no result is left to compare with", remedy);
 }
 
 /** The first few of each kind of fault, of a question the first alone; the last one told says how many more there are. */
