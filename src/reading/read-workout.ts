@@ -117,6 +117,9 @@ function readingsFor(
   }));
 }
 
+/** Nobody scores more in one workout, and each takes a page of the brief. */
+const MOST_PARTS = 12;
+
 type PartInFile = { readonly written: WrittenPart; readonly read: ReadPart | undefined };
 
 /** The parts in order; without `parts:` the entries at the top are the one part. */
@@ -138,6 +141,18 @@ function readParts(
         remedy: "Move it into the part it belongs to, or leave `parts:` out for a workout of one part.",
       },
     );
+  }
+  if (raw.length > MOST_PARTS) {
+    tellText(
+      faults,
+      { text: "parts", path: ["parts"], isName: true },
+      {
+        problem: `a workout has at most ${MOST_PARTS} parts`,
+        allowed: `from 1 to ${MOST_PARTS}`,
+        remedy: "Write the others as a workout of their own.",
+      },
+    );
+    return [];
   }
   const parts: PartInFile[] = [];
   const earlier: WrittenPart["earlier"][number][] = [];

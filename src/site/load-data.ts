@@ -6,6 +6,7 @@ import { checkEarlySplits } from "../compute/early-splits/check-early-splits.ts"
 import type { IsoDate } from "../models/athlete.ts";
 import type { Data, DataRead, Usable } from "../models/data.ts";
 import type { Checked, Fault } from "../models/fault.ts";
+import { askDates } from "../reading/data-folder/ask-dates.ts";
 import { askDivisions } from "../reading/data-folder/ask-divisions.ts";
 import { leaveOut } from "../reading/data-folder/leave-out.ts";
 import type { SourceFile } from "../reading/files/source-file.ts";
@@ -81,6 +82,7 @@ function readEverything(sources: Sources, date: IsoDate | undefined): FilesRead 
       ...texts.faults,
       ...effortsOf(read),
       ...earlySplitsOf(read),
+      ...(date === undefined ? [] : askDates(read.athletes, everything.files.athletes, date)),
       ...askDivisions(read.athletes, read.workouts, everything.files.athletes, { year, asked }),
     ]),
   };

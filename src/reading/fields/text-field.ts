@@ -10,7 +10,18 @@ const UNSEEN = /[\p{C}\p{Z}\p{M}\u115F\u1160\u2800\u3164\uFFA0]/gu;
 const LONGEST_NAME = 80;
 
 /** Words of a person, kept as they are but for spaces around them. */
-export const textField = z.string().transform((text) => text.normalize("NFC").trim());
+export const textField = z.string().transform((text, ctx) => {
+  const words = text.normalize("NFC").trim();
+  const mended = mendedEncoding(words);
+  if (mended === undefined || /[^\p{Script=Latin}\p{Script=Common}]/u.test(mended)) return words;
+  return refuse(ctx, {
+    problem: "the text comes from another encoding of letters",
+    allowed: "text saved as UTF-8",
+    nearest: mended,
+    remedy: `Write \`${mended}\`.`,
+    severity: "question",
+  });
+});
 
 /** A name in any script: composed (NFC), spaces joined, marks that steer direction removed, spelling kept. */
 export const nameField = z.string().transform((text, ctx) => {

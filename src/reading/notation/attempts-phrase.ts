@@ -1,6 +1,6 @@
 import { readMass } from "../quantities/mass.ts";
 import { readClock } from "../quantities/time.ts";
-import type { Mass } from "../../models/quantity.ts";
+import { inKilograms, type Mass } from "../../models/quantity.ts";
 import type { AttemptBounds } from "../../models/workout.ts";
 import { beyond } from "./check-bounds.ts";
 import { tellText, type Faults, type Trouble } from "./notation-fault.ts";
@@ -72,8 +72,14 @@ function boundOf(
   if (most) return { attempts: Number(most[1]) };
   if (time?.ok === true) return { smallestRest: time.value };
   const opener = massOf(/^open (?:with|at) (.+)$/i.exec(phrase)?.[1], index, divisions.length);
-  if (opener) return { opener };
   const jump = massOf(/^up by (.+)$/i.exec(phrase)?.[1], index, divisions.length);
+  const beyondLoad =
+    (opener && beyond("opener", inKilograms(opener))) ?? (jump && beyond("jump", inKilograms(jump)));
+  if (beyondLoad) {
+    tellOnce(phrase, beyondLoad, source, faults);
+    return {};
+  }
+  if (opener) return { opener };
   if (jump) return { jump };
   tellOnce(phrase, NOTHING_SET, source, faults);
   return {};

@@ -80,6 +80,17 @@ function settle(
     });
     return undefined;
   }
+  const open = head.pieces.find((piece) => piece.amount.kind === "none" || piece.amount.kind === "unit");
+  if (head.pieces.length > 1 && setting.inLadder && open !== undefined) {
+    tell(reading.faults, tokens, tokens, {
+      problem:
+        "the number of the block would count for each movement by itself, and a complex is done without letting go",
+      allowed: "`1 hang clean + 2 front squat at 60/40 kg`, in a block of rounds",
+      remedy:
+        "Write the complex with numbers of its own into a block of rounds, one block for each number; or use the one name the movement has.",
+    });
+    return undefined;
+  }
   const attached: Attached = { ...last.attached, ...clauses };
   const load = settleAttachedLoad(attached, head, tokens, setting, reading);
   const height = settleHeight(attached, setting, reading);

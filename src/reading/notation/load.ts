@@ -1,4 +1,5 @@
 import type { Movement } from "../../models/movement.ts";
+import { inKilograms, massIn, type Mass } from "../../models/quantity.ts";
 import type { ByRound, Load } from "../../models/workout.ts";
 import { skip, skipOneOf, type Cursor } from "./cursor.ts";
 import { takeMovements } from "./movement-phrase.ts";
@@ -109,10 +110,20 @@ function loadOf(entry: Entry, of: string | undefined, reading: Reading): Load | 
         alternative?.unit.kind === "mass"
           ? { value: alternative.value, unit: alternative.unit.unit }
           : undefined;
+      const mass: Mass = { value, unit: unit.unit };
+      if (other !== undefined && contradicts(mass, other)) {
+        tell(reading.faults, tokens, tokens, {
+          problem: `${value} ${mass.unit} is ${asRead(massIn(other.unit, inKilograms(mass)))}, and ${asRead(other)} stands beside it`,
+          allowed: "the same load in another unit, rounded to plates",
+          remedy: `Keep the one that is meant: \`${asRead(mass)}\` or \`${asRead(other)}\`.`,
+          severity: "question",
+        });
+        return undefined;
+      }
       return {
         kind: "mass",
         pieces: entry.pieces ?? 1,
-        mass: { value, unit: unit.unit },
+        mass,
         ...(other === undefined ? {} : { alternative: other }),
       };
     }
@@ -137,6 +148,17 @@ function loadOf(entry: Entry, of: string | undefined, reading: Reading): Load | 
       return wrong("this is not a unit of a load", "Write the load in kg or lb.");
   }
 }
+
+/** Two masses that no rounding to plates and bells makes one: a twelfth apart, and over a kilo. */
+const APART = 1 / 12;
+const ROUNDED = 1;
+
+function contradicts(one: Mass, other: Mass): boolean {
+  const [first, second] = [inKilograms(one), inKilograms(other)];
+  return Math.abs(first - second) > Math.max(ROUNDED, APART * first);
+}
+
+const asRead = ({ value, unit }: Mass): string => `${Math.round(value * 10) / 10} ${unit}`;
 
 const plain = (tokens: readonly Token[]): string => tokens.map((token) => token.text).join("");
 

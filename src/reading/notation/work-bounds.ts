@@ -34,6 +34,8 @@ export const WORK_BOUNDS = {
   clock: bound("a clock of the workout", 1, 86_400, "0:01", "24:00:00"),
   penalty: bound("the time added for a missing rep", 0.1, 60, "0.1 s", "60 s"),
   load: bound("a load", 0.25, 600, "0.25 kg", "600 kg"),
+  opener: bound("a load to open with", 1, 600, "1 kg", "600 kg"),
+  jump: bound("a step between two lifts", 0.25, 100, "0.25 kg", "100 kg"),
   pieces: bound("a number of implements", 1, 2),
   shareOfBest: bound("a share of the best lift", 0.05, 1.5, "5%", "150%"),
   shareOfBodyMass: bound("a share of body mass", 0.05, 5),

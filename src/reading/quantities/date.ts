@@ -18,10 +18,24 @@ const SERIALS = [20_000, 80_000] as const;
  * month, or `order` is known, else asked about. A spreadsheet's day number is taken and told. A year missing is asked for.
  */
 export function readDate(text: string, order?: DateOrder): Reading<string> {
-  const plain = plainText(text).replace(
-    /^(?:tested|on|since|from|the|mon|tue|wed|thu|fri|sat|sun)[a-z]*,?\s+(?=\S)/i,
-    "",
+  const written = plainText(text).replace(/^(?:tested|on|since|from|the)\s+(?=\S)/i, "");
+  const weekday = /^(mon|tue|wed|thu|fri|sat|sun)[a-z]*\.?,?\s+(?=\S)/i.exec(written);
+  const plain = weekday ? written.slice(weekday[0].length) : written;
+  const read = readPlain(plain, order);
+  if (!weekday || !read.ok || /^\D*\d{4}$/.test(plain)) return read;
+  const own = WEEKDAYS[Temporal.PlainDate.from(read.value).dayOfWeek - 1] ?? "";
+  if (own.toLowerCase().startsWith((weekday[1] ?? "").toLowerCase())) return read;
+  return ask(
+    `${read.value} is a ${own}, and another weekday stands before it`,
+    [read.value],
+    ALLOWED,
+    "If the weekday is right, correct the day.",
   );
+}
+
+const WEEKDAYS = ["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"] as const;
+
+function readPlain(plain: string, order: DateOrder | undefined): Reading<string> {
   const iso =
     /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})(?:[T ]\d\d?:\d\d(?::\d\d(?:\.\d+)?)?(?:Z|[+-]\d\d:?\d\d)?)?$/.exec(
       plain,
