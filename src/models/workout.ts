@@ -208,8 +208,10 @@ export type Part = {
    * lines) is settled when the file is read.
    */
   readonly work: Readonly<Record<string, readonly Step[]>>;
-  /** The work as written, line by line, indented by two spaces a level. */
+  /** The work as everybody reads it, line by line, indented by two spaces a level: values of all divisions, with slashes. */
   readonly prescription: readonly string[];
+  /** The same as each division reads it: its own values alone. */
+  readonly ownPrescription?: Readonly<Record<string, readonly string[]>>;
   readonly score: Score;
   /** Free words on how a tie is broken; the moments themselves are marked on the steps. */
   readonly tieBreakNote?: string;

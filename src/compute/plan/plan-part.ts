@@ -86,7 +86,7 @@ export function planPart(
     format: part.clock.kind,
     score: part.score.kind,
     start,
-    prescription: part.prescription,
+    prescription: ownEntry(part.ownPrescription ?? {}, given.division) ?? part.prescription,
     ...(pacing !== undefined && {
       pacing: {
         ...pacing,

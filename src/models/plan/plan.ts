@@ -31,7 +31,9 @@ export const partPlanField = z.strictObject({
     .describe("where the part stands on the clock of the whole workout"),
   prescription: z
     .array(z.string())
-    .describe("the work as written, line by line, indented by two spaces a level"),
+    .describe(
+      "the work as written, with the values of the athlete's division, line by line, indented by two spaces a level",
+    ),
   pacing: pacingField.optional(),
   lifting: liftingField.optional(),
   places: placesField.optional(),

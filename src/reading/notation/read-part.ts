@@ -13,6 +13,7 @@ import {
   type WrittenClock,
 } from "./part-phrases.ts";
 import { workOf, type Work } from "./part-work.ts";
+import { everybodysLines, ownLines } from "./own-lines.ts";
 import { prescriptionOf } from "./prescription.ts";
 import type { WorkReading } from "./read-steps.ts";
 import { readScore } from "./score-phrase.ts";
@@ -23,7 +24,7 @@ import { sourceOf, wholePart, type WrittenPart } from "./written-part.ts";
 /** What the notation says of a part; the plain entries beside it are the schema's. */
 export type ReadPart = Pick<
   Part,
-  "name" | "start" | "clock" | "heading" | "work" | "prescription" | "score"
+  "name" | "start" | "clock" | "heading" | "work" | "prescription" | "ownPrescription" | "score"
 > & {
   readonly minimumWork?: MinimumWork;
   readonly wearing?: { readonly what: string; readonly load: Readonly<Record<string, Load>> };
@@ -65,13 +66,26 @@ export function readPart(
     readings[0],
     faults,
   );
+  const lines = prescriptionOf(part.entries["work"]);
+  const readers = readings.map(({ who, words, byName }) => ({
+    index: who.index,
+    divisions: who.divisions.length,
+    words,
+    byName,
+  }));
   return {
     name: part.name,
     start,
     clock: settled,
     heading: [kind, sourceOf(part, kind).text.trim()].filter((words) => words !== "").join(", "),
     work: Object.fromEntries(works.map((work) => [work.division, work.steps])),
-    prescription: prescriptionOf(part.entries["work"]),
+    prescription: everybodysLines(lines, readers),
+    ownPrescription: Object.fromEntries(
+      works.flatMap(({ division }, index) => {
+        const reader = readers[index];
+        return reader === undefined ? [] : [[division, ownLines(lines, reader)]];
+      }),
+    ),
     score: scored,
     ...(minimumWork === undefined ? {} : { minimumWork }),
     ...(wearing === undefined ? {} : { wearing }),
