@@ -9,3 +9,9 @@ declare module "virtual:rigsheet-worker" {
   /** The text of the worker's script. */
   export const worker: string;
 }
+
+declare module "*.astro" {
+  /** A component as the bundle of the program has it; its props are known to `astro check` alone. */
+  const component: import("astro/runtime/server/index.js").AstroComponentFactory;
+  export default component;
+}

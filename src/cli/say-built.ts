@@ -25,7 +25,7 @@ export function sayBuilt({ data, surroundings, made, secret, folder, seconds }: 
     `Made for ${date} in ${folder}/ (${counted(count.files, "file")}, ${sayBytes(count.bytes)}, ${seconds.toFixed(0)} s):`,
     ...(secret
       ? [
-          `  ${counted(briefs, "brief")}, locked: ${counted(athletes.length, "athlete")} × ${counted(workouts.length, "workout")}${briefs < all ? `, of ${all}` : ""}`,
+          `  ${counted(briefs, "brief")}, locked: ${counted(athletes.length, "athlete")} × ${counted(workouts.length, "workout")}${briefs < all ? `, of ${all}` : ""}${made.made < briefs ? `; ${made.made} made anew, the others were as they are` : ""}`,
           ...(kept > 0 ? [`  ${counted(kept, "brief")} kept from the build before`] : []),
           "  the coach's board, locked",
         ]

@@ -1,9 +1,38 @@
 import { sayCoachWord } from "../wording/coach-word.ts";
-import type { Plan } from "../models/plan/plan.ts";
+import type { PartPlan, Plan } from "../models/plan/plan.ts";
+import type { Goal } from "../wording/goal.ts";
+
+/**
+ * What the board reads of a plan, and nothing more: a board holds thousands of rows at once, and a whole plan is forty times
+ * as long. What is to be shown besides is named here and taken in `boardPlan`.
+ */
+export type BoardPlan = Pick<
+  Plan,
+  "athlete" | "workout" | "gym" | "start" | "headline" | "withheld" | "cautions" | "coachWord" | "sharpen"
+> & { readonly parts: readonly Pick<PartPlan, "name" | "missing">[] };
+
+/** What the board reads of a plan. */
+export function boardPlan(plan: Plan): BoardPlan {
+  const { athlete, workout, gym, start, headline, withheld, cautions, coachWord, sharpen } = plan;
+  return {
+    athlete,
+    workout,
+    gym,
+    headline,
+    withheld,
+    cautions,
+    ...(start && { start }),
+    ...(coachWord && { coachWord }),
+    ...(sharpen && { sharpen }),
+    parts: plan.parts.map(({ name, missing }) => ({ name, missing })),
+  };
+}
 
 /** One athlete on the coach's board. */
 export type BoardRow = {
-  readonly plan: Plan;
+  readonly plan: BoardPlan;
+  /** What the athlete aims at. */
+  readonly goal: Goal | undefined;
   /** Link to the brief, with its key. */
   readonly link: string;
   /** What had to be taken from the level, because nothing is known of the athlete. */

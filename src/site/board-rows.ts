@@ -1,37 +1,59 @@
-import type { BoardRow, SharedTest } from "../components/board-row.ts";
+import { boardPlan, type BoardRow, type SharedTest } from "../components/board-row.ts";
 import { capitalised } from "../wording/basis.ts";
+import { sayGoal } from "../wording/goal.ts";
 import type { Plan } from "../models/plan/plan.ts";
+import { type BriefContent, briefOf } from "./brief-of.ts";
 import type { Site } from "./make-site.ts";
 import { messageTemplate } from "./message-template.ts";
+import type { PrivatePage } from "./private-links.ts";
 import { readerOf } from "./reader-of.ts";
-import { readSent, sinceSent } from "./sent-briefs.ts";
+import { markOf, readSent, type SentBriefs, sinceMarked } from "./sent-briefs.ts";
 import { inStartOrder } from "./start-order.ts";
 import { writeMessage } from "./write-message.ts";
 
 /** What stands in a message in place of the link, which the page knows whole. */
 const LINK = "{link}";
 
+/** A row as it is made with its brief, before it is known whether the athlete has the brief as it is. */
+export type RowOfBrief = Omit<BoardRow, "since"> & {
+  /** The mark of the plan, which tells whether it was sent as it is. */
+  readonly mark: string;
+};
+
+/** A link from the board to a page, with its key. */
+export const linkOnBoard = ({ address, link }: PrivatePage): string =>
+  `../${address}/#${link.split("#")[1] ?? ""}`;
+
+/** The row of a brief. */
+export function rowOf(
+  { athlete, plan }: Pick<BriefContent, "athlete" | "plan">,
+  page: PrivatePage,
+  { data }: Pick<Site, "data">,
+  template: string,
+): RowOfBrief {
+  return {
+    plan: boardPlan(plan),
+    goal: sayGoal(plan),
+    link: linkOnBoard(page),
+    gaps: gapsOf(plan),
+    message: writeMessage(template, readerOf(athlete, plan, data), LINK),
+    mark: markOf(plan),
+  };
+}
+
+/** What the coach's board shows of rows that were made: each with whether it is new, in start order. */
+export const rowsShown = (rows: readonly RowOfBrief[], sent: SentBriefs): readonly BoardRow[] =>
+  inStartOrder(rows.map(({ mark, ...row }) => ({ ...row, since: sinceMarked(row.plan, mark, sent) })));
+
 /** What the coach's board shows: a row for every brief, in start order. */
 export function boardRows(site: Site): readonly BoardRow[] {
-  const { data, surroundings } = site;
-  const sent = readSent(surroundings.dataFolder);
-  const template = messageTemplate(surroundings.dataFolder);
-  const rows = site.pages.flatMap((page): readonly BoardRow[] => {
-    const athlete = data.athletes.find(({ id }) => id === page.athlete);
-    const workout = data.workouts.find(({ id }) => id === page.workout);
-    if (!athlete || !workout) return [];
-    const plan = site.planOf(athlete, workout);
-    return [
-      {
-        plan,
-        link: `../${page.address}/#${page.link.split("#")[1] ?? ""}`,
-        gaps: gapsOf(plan),
-        since: sinceSent(plan, sent),
-        message: writeMessage(template, readerOf(athlete, plan, data), LINK),
-      },
-    ];
+  const { dataFolder } = site.surroundings;
+  const template = messageTemplate(dataFolder);
+  const rows = site.pages.flatMap((page): readonly RowOfBrief[] => {
+    const brief = briefOf(page, site);
+    return brief ? [rowOf(brief, page, site, template)] : [];
   });
-  return inStartOrder(rows);
+  return rowsShown(rows, readSent(dataFolder));
 }
 
 /** Tests that would tell most, each said once for everybody it would help. */

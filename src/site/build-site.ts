@@ -1,19 +1,20 @@
 import { existsSync, mkdirSync, readdirSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { build } from "astro";
 import type { Data } from "../models/data.ts";
 import { BuildFailure, explainFailure } from "./build-failure.ts";
 import { isRunning, takeBuildLock } from "./build-lock.ts";
 import { countSite, type SiteCount } from "./count-site.ts";
-import { type FailedBrief, takeWord } from "./failed-briefs.ts";
+import { codeStamp } from "./code-stamp.ts";
+import type { FailedBrief } from "./failed-briefs.ts";
 import { evenOut } from "./even-out.ts";
 import { hostingFiles } from "./hosting-files.ts";
 import { takeOver, pagesWithFiles } from "./kept-briefs.ts";
 import { readLinkVersions } from "./link-versions.ts";
+import { makeBriefs } from "./make-briefs.ts";
 import { allInside, readMade, writeMade } from "./made-files.ts";
+import { makePublicPart, publicFolder } from "./public-part.ts";
 import { readOrMakeSecret } from "./secret.ts";
 import { settleTarget } from "./settle-target.ts";
-import { SHOWN_OPENLY } from "./shown-openly.ts";
 import type { Surroundings } from "./surroundings.ts";
 import { swapFolder } from "./swap-folder.ts";
 
@@ -25,6 +26,10 @@ export type BuildRequest = {
   readonly target: string;
   /** Makes nothing where anything fails. */
   readonly strict?: boolean;
+  /** Threads to work in; as many as there are cores and are worth it where nobody says. */
+  readonly threads?: number | undefined;
+  /** Told how many briefs of how many are ready. */
+  readonly progress?: (done: number, all: number) => void;
 };
 
 /** What was made, what could not be computed, and how many briefs were taken over from the site before. */
@@ -32,6 +37,8 @@ export type SiteMade = {
   readonly count: SiteCount;
   readonly failed: readonly FailedBrief[];
   readonly kept: number;
+  /** How many briefs were made anew; the others were as they had been. */
+  readonly made: number;
 };
 
 /**
@@ -65,6 +72,7 @@ export async function buildSite(request: BuildRequest): Promise<SiteMade> {
     throw explainFailure(error, request.target);
   } finally {
     process.off("SIGINT", stop).off("SIGTERM", stop);
+    clearAway(`${fresh}-cache`);
     clearAway(fresh);
     release();
   }
@@ -72,59 +80,42 @@ export async function buildSite(request: BuildRequest): Promise<SiteMade> {
 
 async function buildInto(
   fresh: string,
-  { surroundings, data, target, strict = false }: BuildRequest,
+  request: BuildRequest & { readonly target: string },
 ): Promise<SiteMade> {
+  const { surroundings, data, target } = request;
   mkdirSync(fresh, { recursive: true, mode: 0o700 });
-  setEnvironment(surroundings, fresh);
-  process.env["RIGSHEET_EARLIER"] = existsSync(target) ? target : "";
-  process.env["RIGSHEET_STRICT"] = strict ? "yes" : "";
-  // Its own lines would print every address; what has to be said is said by us.
-  await build({ root: surroundings.root, logLevel: "silent" });
-  rmSync(join(fresh, ".prerender"), { recursive: true, force: true });
+  const code = codeStamp(surroundings.root);
+  // For the gym nothing of the data folder is touched but its content.
+  const kept = surroundings.audience === "gym" ? undefined : publicFolder(surroundings.dataFolder);
+  const shell = await makePublicPart(fresh, { surroundings, data, code, kept });
   for (const { name, text } of hostingFiles(surroundings.base)) writeFileSync(join(fresh, name), text);
-  const failed = takeWord(fresh);
-  const kept = existsSync(target) ? await keepEarlier(fresh, target, surroundings, data) : 0;
+  const { failed, left, made } = await makeLocked(fresh, request, { shell, code });
   const count = countSite(fresh);
-  expectCount(count, surroundings, data, kept - failed.filter(({ file }) => file === undefined).length);
+  expectCount(count, surroundings, data, left - failed.filter(({ file }) => file === undefined).length);
   evenOut(fresh, new Date());
-  const made = allInside(fresh);
+  const written = allInside(fresh);
   // Killed in between, the folder holds either all of one or all of the other.
-  writeMade(surroundings.root, target, new Set([...made, ...(readMade(surroundings.root, target) ?? [])]));
+  writeMade(surroundings.root, target, new Set([...written, ...(readMade(surroundings.root, target) ?? [])]));
   swapFolder(fresh, target);
-  writeMade(surroundings.root, target, made);
-  return { count, failed, kept };
+  writeMade(surroundings.root, target, written);
+  return { count, failed, kept: left, made };
 }
 
-/** Briefs that cannot be made now stay as they were, for those who have the link. */
-async function keepEarlier(
+/** Everything that is locked: briefs, the board, and briefs that cannot be made now and stay as they were. */
+async function makeLocked(
   fresh: string,
-  target: string,
-  surroundings: Surroundings,
-  data: Data,
-): Promise<number> {
-  if (surroundings.audience === "gym") return 0;
-  const { bytes } = readOrMakeSecret(surroundings);
-  const pages = await pagesWithFiles(data, bytes, readLinkVersions(surroundings.dataFolder), surroundings);
-  return takeOver(pages, target, fresh, surroundings.base);
-}
-
-/** Astro reads its configuration from files and the environment; this is the way to hand it ours. */
-function setEnvironment(
-  { dataFolder, base, origin, audience, date, secret }: Surroundings,
-  fresh: string,
-): void {
-  Object.assign(process.env, {
-    RIGSHEET_OUT: fresh,
-    RIGSHEET_DATA: dataFolder,
-    RIGSHEET_BASE: base,
-    RIGSHEET_SITE: origin ?? "",
-    RIGSHEET_AUDIENCE: audience,
-    RIGSHEET_DATE: date,
-    [SHOWN_OPENLY]: "",
-    NODE_ENV: "production",
-    ASTRO_TELEMETRY_DISABLED: "1",
-    ...(secret === undefined ? {} : { RIGSHEET_SECRET: secret }),
-  });
+  { surroundings, data, target, strict = false, threads, progress = () => undefined }: BuildRequest,
+  { shell, code }: { readonly shell: string; readonly code: string },
+): Promise<{ readonly failed: readonly FailedBrief[]; readonly left: number; readonly made: number }> {
+  if (surroundings.audience === "gym") return { failed: [], left: 0, made: 0 };
+  const { bytes: secret } = readOrMakeSecret(surroundings);
+  const versions = readLinkVersions(surroundings.dataFolder);
+  const earlier = existsSync(target) ? target : undefined;
+  const given = { surroundings, data, secret, versions, shell, code, earlier, strict, threads, progress };
+  const { failed, made } = await makeBriefs(fresh, given);
+  if (earlier === undefined) return { failed, left: 0, made };
+  const pages = await pagesWithFiles(data, secret, versions, surroundings);
+  return { failed, left: takeOver(pages, earlier, fresh, surroundings.base), made };
 }
 
 /** A page that is missing without anyone having said so would be noticed by an athlete; it is noticed here. */
@@ -144,7 +135,7 @@ function expectCount(count: SiteCount, { audience }: Surroundings, data: Data, m
 function clearDeadBuilds(folder: string): void {
   if (!existsSync(folder)) return;
   for (const name of readdirSync(folder)) {
-    const pid = /^build-(\d+)$/.exec(name)?.[1];
+    const pid = /^build-(\d+)(?:-cache)?$/.exec(name)?.[1];
     const isDead = Number(pid) === process.pid || !isRunning(Number(pid));
     if (pid !== undefined && isDead) clearAway(join(folder, name));
   }

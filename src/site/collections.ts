@@ -3,6 +3,7 @@ import type { Loader, LoaderContext } from "astro/loaders";
 import type { Data, Usable } from "../models/data.ts";
 import { sayFaults } from "../reading/say-fault.ts";
 import { entriesOf, type Kind, KINDS, PERSONAL } from "./entries.ts";
+import { HANDED, takeHanded } from "./handed-data.ts";
 import { loadUsable } from "./load-data.ts";
 import { readOrMakeSecret } from "./secret.ts";
 import { sealEntries } from "./sealed-entries.ts";
@@ -21,7 +22,7 @@ type Fill = (data: Data) => Promise<void>;
 export function checkedLoaders(surroundings: Surroundings): Readonly<Record<Kind, Loader>> {
   const fills = new Map<Kind, Fill>();
   let reading: Usable | undefined;
-  const read = (): Usable => (reading ??= loadUsable(surroundings));
+  const read = (): Usable => (reading ??= readOnce(surroundings));
   const refresh = async (logger: LoaderContext["logger"]): Promise<void> => {
     reading = undefined;
     const { value, faults } = read();
@@ -44,6 +45,12 @@ export function checkedLoaders(surroundings: Surroundings): Readonly<Record<Kind
     },
   });
   return Object.fromEntries(KINDS.map((kind) => [kind, loaderOf(kind)])) as Record<Kind, Loader>;
+}
+
+/** What a build has read and checked already, else all files. */
+function readOnce(surroundings: Surroundings): Usable {
+  const handed = process.env[HANDED];
+  return handed ? { value: takeHanded(handed), faults: [], notices: [] } : loadUsable(surroundings);
 }
 
 async function fillStore(

@@ -9,7 +9,7 @@ import type { PrivatePage } from "./private-links.ts";
 const PAGE_STEP = 16 * 1024;
 
 /** The content of a page, locked, in base 64 as it stands inside the page. */
-export async function lockPage(html: string, page: PrivatePage, site: Site): Promise<string> {
+export async function lockPage(html: string, page: PrivatePage, site: Pick<Site, "keysOf">): Promise<string> {
   const content = { name: `${page.address}/page`, bytes: utf8(html), step: PAGE_STEP };
   return toBase64(await lock(content, await site.keysOf(page)));
 }
@@ -19,5 +19,5 @@ export const lockFile = async (
   bytes: Bytes,
   { name, step }: Pick<FileKind, "name" | "step">,
   page: PrivatePage,
-  site: Site,
+  site: Pick<Site, "keysOf">,
 ): Promise<Bytes> => lock({ name: `${page.address}/${name}`, bytes, step }, await site.keysOf(page));

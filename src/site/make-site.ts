@@ -9,7 +9,7 @@ import type { FailedBrief } from "./failed-briefs.ts";
 import type { KeptBrief } from "./kept-briefs.ts";
 import type { LinkVersions } from "./link-versions.ts";
 import { makePlanStore } from "./plans.ts";
-import { athletePasscode, type Passcode, type PrivatePage, privatePages } from "./private-links.ts";
+import { lockKeysOf, type PrivatePage, privatePages } from "./private-links.ts";
 import type { Surroundings } from "./surroundings.ts";
 
 /** A band of typical athletes with its plan. */
@@ -68,13 +68,6 @@ export async function makeSite(given: Given): Promise<Site> {
   const { data, surroundings, secret, versions, compute } = given;
   const store = makePlanStore();
   const strategies = new Map<string, readonly BandPlan[]>();
-  const passcodes = new Map<string | undefined, Promise<Passcode>>();
-  const passcodeFor = (reader: string | undefined): Promise<Passcode> | undefined => {
-    if (!data.settings.passcode || !secret) return undefined;
-    const known = passcodes.get(reader) ?? athletePasscode(secret, versions, reader);
-    passcodes.set(reader, known);
-    return known;
-  };
   const planOf: Site["planOf"] = (athlete, workout) =>
     store.get([athlete.id, workout.id], () => compute.plan(athlete, workout));
   const failed = secret && given.plans === "all-at-once" ? failuresOf(data, planOf) : [];
@@ -93,9 +86,6 @@ export async function makeSite(given: Given): Promise<Site> {
       strategies.set(workout.id, known);
       return known;
     },
-    keysOf: async ({ key, athlete }) => {
-      const passcode = await passcodeFor(athlete);
-      return { key, ...(passcode ? { passcode } : {}) };
-    },
+    keysOf: lockKeysOf({ secret, versions, asksPasscode: data.settings.passcode }),
   };
 }

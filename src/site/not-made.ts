@@ -4,8 +4,11 @@ import { sayDate } from "../wording/date.ts";
 import type { KeptBrief } from "./kept-briefs.ts";
 import type { Site } from "./make-site.ts";
 
+/** Of what something could not be made, and what is left from before. */
+type NotMadeOf = Pick<Site, "data" | "failed" | "kept">;
+
 /** What the board says of everything that could not be made, and where the last good briefs are. */
-export function notMade(site: Site): readonly NotMade[] {
+export function notMade(site: NotMadeOf): readonly NotMade[] {
   const { data, failed } = site;
   const told = data.unmade.map((one): NotMade => {
     const why = one.why.map(
@@ -26,7 +29,7 @@ export function notMade(site: Site): readonly NotMade[] {
 }
 
 /** Of an athlete all briefs that are left; of a workout those of athletes who have no line of their own. */
-function keptOf(one: Unmade, site: Site): NotMade["kept"] {
+function keptOf(one: Unmade, site: NotMadeOf): NotMade["kept"] {
   const ofAthlete = one.kind === "athlete";
   return site.kept
     .filter(({ page }) =>
@@ -45,13 +48,13 @@ const say = ({ page, made }: KeptBrief, title: string): NotMade["kept"][number] 
   made: made === undefined ? "an earlier day" : sayDate(made),
 });
 
-const nameOf = (id: string, { data }: Site): string =>
+const nameOf = (id: string, { data }: NotMadeOf): string =>
   (
     data.athletes.find((one) => one.id === id) ??
     data.unmade.find((one) => one.kind === "athlete" && one.id === id)
   )?.name ?? id;
 
-const titleOf = (id: string, { data }: Site): string =>
+const titleOf = (id: string, { data }: NotMadeOf): string =>
   data.workouts.find((one) => one.id === id)?.title ??
   data.unmade.find((one) => one.kind === "workout" && one.id === id)?.name ??
   id;

@@ -1,4 +1,5 @@
 import type { Bytes } from "../lock/bytes.ts";
+import type { LockKeys } from "../lock/envelope.ts";
 import { writeLinkKey } from "../lock/link-key.ts";
 import { passcodeCost, passcodeOf, type PasscodeCost, stretchPasscode } from "../lock/passcode.ts";
 import { type PageKeys, pageKeys } from "../lock/site-keys.ts";
@@ -70,4 +71,31 @@ export async function athletePasscode(
     passcodeCost(secret, reader, version),
   ]);
   return { passcode, cost, stretched: await stretchPasscode(passcode, cost) };
+}
+
+/** Who may open pages: what the keys of a lock are made from. */
+type Keeper = {
+  /** Absent where only the gym's pages are made; then nothing is locked with a passcode. */
+  readonly secret: Bytes | undefined;
+  readonly versions: LinkVersions;
+  readonly asksPasscode: boolean;
+};
+
+/** What locks a page and its files; the passcode of a reader is stretched once, because that is slow. */
+export function lockKeysOf({
+  secret,
+  versions,
+  asksPasscode,
+}: Keeper): (page: PrivatePage) => Promise<LockKeys> {
+  const passcodes = new Map<string | undefined, Promise<Passcode>>();
+  const passcodeFor = (reader: string | undefined): Promise<Passcode> | undefined => {
+    if (!asksPasscode || !secret) return undefined;
+    const known = passcodes.get(reader) ?? athletePasscode(secret, versions, reader);
+    passcodes.set(reader, known);
+    return known;
+  };
+  return async ({ key, athlete }) => {
+    const passcode = await passcodeFor(athlete);
+    return { key, ...(passcode ? { passcode } : {}) };
+  };
 }

@@ -40,8 +40,19 @@ export function writeSent(dataFolder: string, sent: SentBriefs): void {
 }
 
 /** Whether a brief is new, changed since it was sent, or as it was. */
-export function sinceSent(plan: Plan, sent: SentBriefs): "new" | "changed" | "same" {
-  const mark = sent[sentName(plan.athlete.id, plan.workout.id)];
-  if (mark === undefined) return "new";
-  return mark === markOf(plan) ? "same" : "changed";
+export const sinceSent = (plan: Plan, sent: SentBriefs): "new" | "changed" | "same" =>
+  sinceMarked(plan, markOf(plan), sent);
+
+/** The same where the mark of the plan is known. */
+export function sinceMarked(
+  {
+    athlete,
+    workout,
+  }: { readonly athlete: { readonly id: string }; readonly workout: { readonly id: string } },
+  mark: string,
+  sent: SentBriefs,
+): "new" | "changed" | "same" {
+  const before = sent[sentName(athlete.id, workout.id)];
+  if (before === undefined) return "new";
+  return before === mark ? "same" : "changed";
 }

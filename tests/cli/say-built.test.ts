@@ -15,6 +15,7 @@ const built: Built = {
     count: { locked: 3, strategies: 1, bandPages: 1, files: 40, bytes: 2_345_678 },
     failed: [],
     kept: 0,
+    made: 2,
   },
   secret: { bytes: new Uint8Array(32), made: false, from: "/t/.rigsheet/secret" },
   folder: "dist",

@@ -4,6 +4,7 @@ import { samplePlans } from "../support/sample-plan.ts";
 
 const rowOf = (plan: BoardRow["plan"]): BoardRow => ({
   plan,
+  goal: undefined,
   link: "",
   gaps: [],
   since: "new",

@@ -1,0 +1,99 @@
+import BriefPage from "../components/BriefPage.astro";
+import { type Bytes, utf8 } from "../lock/bytes.ts";
+import { type BriefCache, readCached, readEntry } from "./brief-cache.ts";
+import { FILE_KINDS, type FileKind, filesOf } from "./brief-files.ts";
+import type { BriefContent } from "./brief-of.ts";
+import { type RowOfBrief, rowOf } from "./board-rows.ts";
+import { digestOf } from "./digest.ts";
+import type { FailedBrief } from "./failed-briefs.ts";
+import { lockFile, lockPage } from "./lock-files.ts";
+import type { Site } from "./make-site.ts";
+import { fillShell } from "./page-shell.ts";
+import type { PrivatePage } from "./private-links.ts";
+import { readerOf } from "./reader-of.ts";
+
+/** Renders a component of a page with its props, and with what its words read. */
+export type Render = (component: typeof BriefPage, props: object, locals?: object) => Promise<string>;
+
+/** What a brief is made with. */
+export type BriefMeans = {
+  readonly render: Render;
+  /** The page from which every locked page is made. */
+  readonly shell: string;
+  /** The coach's text of messages. */
+  readonly template: string;
+  readonly cache: BriefCache;
+  /** Mark of the program. */
+  readonly code: string;
+};
+
+/** A brief as it is published, locked, with what its files were drawn from and its row of the board. */
+export type BriefMade = {
+  readonly files: ReadonlyMap<string, Bytes>;
+  readonly drawnFrom: Readonly<Record<string, string>>;
+  readonly row: RowOfBrief;
+  readonly failed: readonly FailedBrief[];
+};
+
+/** Makes a brief: its page, and of its files those that would not be as they were. */
+export async function makeBrief(
+  brief: BriefContent,
+  page: PrivatePage,
+  site: Site,
+  means: BriefMeans,
+): Promise<BriefMade> {
+  const { athlete, plan, workout } = brief;
+  const files = new Map<string, Bytes>([["index.html", await makePage(brief, page, site, means)]]);
+  const failed: FailedBrief[] = [];
+  const drawnFrom: Record<string, string> = {};
+  const before = await readEntry(means.cache, page.address);
+  const { readAt, passcode } = site.data.settings;
+  const from = digestOf([means.code, plan, readAt, passcode, page.link]);
+  for (const kind of FILE_KINDS) {
+    const name = `${kind.name}.bin`;
+    const isSame = before?.files[name]?.from === from;
+    const drawn = isSame ? undefined : await draw(kind, brief, page, site);
+    files.set(
+      name,
+      drawn ? await lockFile(drawn.bytes, kind, page, site) : readCached(means.cache, page.address, name),
+    );
+    if (drawn?.problem === undefined) drawnFrom[name] = from;
+    else failed.push({ athlete: athlete.id, workout: workout.id, file: kind.label, problem: drawn.problem });
+  }
+  return { files, drawnFrom, failed, row: rowOf(brief, page, site, means.template) };
+}
+
+async function makePage(
+  { plan, athlete, workout, siblings }: BriefContent,
+  page: PrivatePage,
+  site: Site,
+  { render, shell }: BriefMeans,
+): Promise<Bytes> {
+  const props = {
+    plan,
+    files: filesOf(plan, true),
+    locked: true,
+    address: page.address,
+    siblings,
+    text: workout.text,
+  };
+  const html = await render(BriefPage, props, { reader: readerOf(athlete, plan, site.data) });
+  return utf8(fillShell(shell, page.address, await lockPage(html, page, site)));
+}
+
+/**
+ * Draws a file. One that cannot be drawn takes no other with it; it is locked empty, since its absence would tell something.
+ */
+async function draw(
+  kind: FileKind,
+  { plan }: BriefContent,
+  page: PrivatePage,
+  site: Site,
+): Promise<{ readonly bytes: Bytes; readonly problem?: string }> {
+  const url = site.surroundings.origin === undefined ? undefined : page.url;
+  try {
+    return { bytes: await kind.make(plan, { site, id: page.address, url }) };
+  } catch (error) {
+    return { bytes: new Uint8Array(), problem: error instanceof Error ? error.message : String(error) };
+  }
+}

@@ -1,0 +1,248 @@
+import { accessSync, constants, mkdirSync } from "node:fs";
+import { join } from "node:path";
+import type { Bytes } from "../lock/bytes.ts";
+import type { Data } from "../models/data.ts";
+import {
+  type BriefCache,
+  type CacheEntry,
+  cacheKey,
+  publishEntry,
+  pruneCache,
+  readEntry,
+} from "./brief-cache.ts";
+import type { BriefOrder } from "./brief-maker.ts";
+import { linkOnBoard, type RowOfBrief } from "./board-rows.ts";
+import { bundleMaker } from "./bundle-maker.ts";
+import { digestOf } from "./digest.ts";
+import type { FailedBrief } from "./failed-briefs.ts";
+import { isIn, type KeptBrief, madeFor, pagesWithFiles } from "./kept-briefs.ts";
+import type { LinkVersions } from "./link-versions.ts";
+import { type MakerPool, openPool, threadsFor } from "./maker-pool.ts";
+import { messageTemplate } from "./message-template.ts";
+import { notMade } from "./not-made.ts";
+import { lockKeysOf, type PrivatePage, privatePages } from "./private-links.ts";
+import { OWN_FOLDER, prepareOwnFolder } from "./secret.ts";
+import { readSent } from "./sent-briefs.ts";
+import type { Surroundings } from "./surroundings.ts";
+import { digestsOf } from "./trace-data.ts";
+
+export type BriefsGiven = {
+  readonly surroundings: Surroundings;
+  readonly data: Data;
+  readonly secret: Bytes;
+  readonly versions: LinkVersions;
+  /** The page from which every locked page is made. */
+  readonly shell: string;
+  /** Mark of the program. */
+  readonly code: string;
+  /** The site that was there before, where there was one. */
+  readonly earlier: string | undefined;
+  /** Makes nothing where anything fails. */
+  readonly strict: boolean;
+  /** Threads to work in; as many as are worth it where nobody says. */
+  readonly threads?: number | undefined;
+  /** Told of every brief that is ready. */
+  readonly progress: (done: number, all: number) => void;
+};
+
+/** What became of the briefs. */
+export type BriefsMade = {
+  readonly failed: readonly FailedBrief[];
+  /** How many were made anew; the others were as they had been. */
+  readonly made: number;
+};
+
+/** Where briefs are kept for the next build, beside the secret. */
+export const briefsFolder = (dataFolder: string): string => join(dataFolder, OWN_FOLDER, "cache", "briefs");
+
+type Wanted = {
+  readonly page: PrivatePage;
+  readonly athlete: string;
+  readonly workout: string;
+  readonly base: string;
+};
+
+/**
+ * Puts every brief and the board into a site: those of which everything they are made from is as it was are taken as they
+ * are, the others are made.
+ *
+ * @throws an Error that says whose brief, where asked to be strict.
+ */
+export async function makeBriefs(fresh: string, given: BriefsGiven): Promise<BriefsMade> {
+  const { surroundings, data, secret, versions } = given;
+  const cache: BriefCache = {
+    folder: openFolder(surroundings.dataFolder, fresh),
+    key: await cacheKey(secret),
+  };
+  const pages = await privatePages(data, secret, versions, surroundings);
+  const template = messageTemplate(surroundings.dataFolder);
+  const wanted = wantedOf(pages, given, template);
+  const known = await knownOf(wanted, cache, data);
+  const orders = ordersOf(wanted.filter(({ page }) => !known.has(page.address)));
+  let pool: Promise<MakerPool> | undefined;
+  const open = (): Promise<MakerPool> => (pool ??= poolFor(orders, { ...given, template, cache }));
+  try {
+    const { failed, made } = await makeOrders(orders, open, given, wanted.length);
+    const rows: RowOfBrief[] = [];
+    for (const { page } of wanted) {
+      const entry =
+        known.get(page.address) ?? (made.has(page.address) && (await readEntry(cache, page.address)));
+      if (!entry) continue;
+      publishEntry(cache, page.address, entry, fresh);
+      if (entry.row) rows.push(entry.row);
+    }
+    await putBoard(fresh, { given, cache, pages, rows, failed, open });
+    pruneCache(cache, new Set(pages.map(({ address }) => address)));
+    return { failed, made: made.size };
+  } finally {
+    await (await pool?.catch(() => undefined))?.close();
+  }
+}
+
+/** Where entries are kept; only for this build where nothing can be written beside the secret. */
+function openFolder(dataFolder: string, fresh: string): string {
+  const folder = briefsFolder(dataFolder);
+  try {
+    prepareOwnFolder(dataFolder);
+    mkdirSync(folder, { recursive: true, mode: 0o700 });
+    accessSync(folder, constants.W_OK);
+    return folder;
+  } catch {
+    const own = `${fresh}-cache`;
+    mkdirSync(own, { recursive: true, mode: 0o700 });
+    return own;
+  }
+}
+
+/** Every brief there is to be, with the mark of all that each is made from for certain. */
+function wantedOf(
+  pages: readonly PrivatePage[],
+  { surroundings, data, shell, code }: BriefsGiven,
+  template: string,
+): readonly Wanted[] {
+  const { base, origin, date } = surroundings;
+  const { settings, library } = data;
+  const titles = data.workouts.map(({ id, title }) => [id, title]);
+  const shared = digestOf([code, shell, template, base, origin, date, settings, library, titles]);
+  const workouts = new Map(data.workouts.map((workout) => [workout.id, digestOf(workout)]));
+  return data.athletes.flatMap((athlete) => {
+    const own = digestOf(athlete);
+    return pages
+      .filter((page) => page.athlete === athlete.id)
+      .flatMap((page): readonly Wanted[] => {
+        const workout = workouts.get(page.workout ?? "");
+        return workout === undefined || page.workout === undefined
+          ? []
+          : [
+              {
+                page,
+                athlete: athlete.id,
+                workout: page.workout,
+                base: digestOf([shared, own, workout, page.link]),
+              },
+            ];
+      });
+  });
+}
+
+/** Briefs that were made before of all that they would be made from now. */
+async function knownOf(
+  wanted: readonly Wanted[],
+  cache: BriefCache,
+  data: Data,
+): Promise<ReadonlyMap<string, CacheEntry>> {
+  const digest = digestsOf(data);
+  const known = new Map<string, CacheEntry>();
+  for (const { page, base } of wanted) {
+    const entry = await readEntry(cache, page.address);
+    const isSame =
+      entry?.base === base && Object.entries(entry.used).every(([name, mark]) => digest(name) === mark);
+    if (isSame) known.set(page.address, entry);
+  }
+  return known;
+}
+
+const ordersOf = (wanted: readonly Wanted[]): readonly BriefOrder[] =>
+  [...Map.groupBy(wanted, ({ athlete }) => athlete)].map(([athlete, own]) => ({
+    athlete,
+    workouts: own.map(({ workout, base }) => ({ id: workout, base })),
+  }));
+
+async function poolFor(
+  orders: readonly BriefOrder[],
+  { threads, ...given }: BriefsGiven & { readonly template: string; readonly cache: BriefCache },
+): Promise<MakerPool> {
+  const { data, surroundings, secret, versions, shell, template, cache, code } = given;
+  const file = await bundleMaker(surroundings.root, code);
+  const handed = { data, surroundings, secret, versions, shell, template, cache, code };
+  return openPool(file, handed, threads ?? threadsFor(orders.length));
+}
+
+async function makeOrders(
+  orders: readonly BriefOrder[],
+  open: () => Promise<MakerPool>,
+  { data, strict, progress }: BriefsGiven,
+  all: number,
+): Promise<{ readonly failed: readonly FailedBrief[]; readonly made: ReadonlySet<string> }> {
+  if (orders.length === 0) return { failed: [], made: new Set() };
+  let ready = all - orders.reduce((sum, { workouts }) => sum + workouts.length, 0);
+  progress(ready, all);
+  const done = await (
+    await open()
+  ).makeAll(orders, (count) => {
+    ready += count;
+    progress(ready, all);
+  });
+  const failed = done.flatMap((one) => one.failed);
+  const [first] = failed;
+  if (strict && first) {
+    const name = data.athletes.find(({ id }) => id === first.athlete)?.name ?? first.athlete;
+    throw new Error(`The brief of ${name} for ${first.workout} could not be made: ${first.problem}`);
+  }
+  return { failed, made: new Set(done.flatMap((one) => one.made)) };
+}
+
+type BoardGiven = {
+  readonly given: BriefsGiven;
+  readonly cache: BriefCache;
+  readonly pages: readonly PrivatePage[];
+  readonly rows: readonly RowOfBrief[];
+  readonly failed: readonly FailedBrief[];
+  readonly open: () => Promise<MakerPool>;
+};
+
+/** Puts the board into a site; drawn anew where anything on it is another. */
+async function putBoard(
+  fresh: string,
+  { given, cache, pages, rows, failed, open }: BoardGiven,
+): Promise<void> {
+  const page = pages.find(({ athlete }) => athlete === undefined);
+  if (!page) throw new Error("There is no page for the board.");
+  const { data, surroundings, shell, code } = given;
+  const sent = readSent(surroundings.dataFolder);
+  const left = notMade({ data, failed, kept: await keptOf(given, new Set(rows.map(({ link }) => link))) });
+  const base = digestOf([code, shell, page.link, data.settings, rows, sent, left]);
+  const before = await readEntry(cache, page.address);
+  if (before?.base !== base) await (await open()).makeBoard({ page, base, rows, sent, left });
+  const entry = before?.base === base ? before : await readEntry(cache, page.address);
+  if (!entry) throw new Error("The board could not be kept after it was made.");
+  publishEntry(cache, page.address, entry, fresh);
+}
+
+/** Briefs of the site before of which there is no row now; they stay, and the board says of which day they are. */
+async function keptOf(
+  { earlier, data, secret, versions, surroundings }: BriefsGiven,
+  made: ReadonlySet<string>,
+): Promise<readonly KeptBrief[]> {
+  if (earlier === undefined) return [];
+  const keysOf = lockKeysOf({ secret, versions, asksPasscode: data.settings.passcode });
+  const missing = (await pagesWithFiles(data, secret, versions, surroundings)).filter(
+    (page) => !made.has(linkOnBoard(page)) && isIn(earlier, page, surroundings.base),
+  );
+  return Promise.all(
+    missing.map(async (page): Promise<KeptBrief> => {
+      const day = await madeFor(earlier, page, await keysOf(page));
+      return { page, ...(day === undefined ? {} : { made: day }) };
+    }),
+  );
+}

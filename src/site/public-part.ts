@@ -1,0 +1,119 @@
+import { cpSync, existsSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import { dirname, join } from "node:path";
+import * as z from "zod";
+import type { Data } from "../models/data.ts";
+import { placeFile } from "./brief-cache.ts";
+import { digestOf, digestOfBytes } from "./digest.ts";
+import { HANDED, handData } from "./handed-data.ts";
+import { allInside } from "./made-files.ts";
+import { SHELL_ADDRESS } from "./page-shell.ts";
+import { OWN_FOLDER } from "./secret.ts";
+import { SHOWN_OPENLY } from "./shown-openly.ts";
+import type { Surroundings } from "./surroundings.ts";
+
+const LIST = "list.json";
+const SHELL = `b/${SHELL_ADDRESS}/index.html`;
+
+const listField = z.strictObject({ from: z.string(), sums: z.record(z.string(), z.string()) });
+
+export type PublicGiven = {
+  readonly surroundings: Surroundings;
+  readonly data: Data;
+  /** Mark of the program. */
+  readonly code: string;
+  /** Where the public part is kept for the next build; nowhere where nobody says. */
+  readonly kept: string | undefined;
+};
+
+/**
+ * Makes everything in a site that is locked for nobody, and the shell of the locked pages, which is given back. No athlete
+ * is told to the site's framework. Where nothing of it changed, what was made before is taken, and the framework does not
+ * even start.
+ */
+export async function makePublicPart(fresh: string, given: PublicGiven): Promise<string> {
+  const { surroundings, data, code, kept } = given;
+  const handed: Data = { ...data, athletes: [], unmade: [], notices: [] };
+  const { root, base, origin, date } = surroundings;
+  const from = digestOf([code, root, base, origin, date, handed]);
+  if (kept === undefined || !takeKept(kept, from, fresh)) {
+    await renderInto(fresh, surroundings, handed);
+    if (kept !== undefined) keep(kept, from, fresh);
+  }
+  const shell = readFileSync(join(fresh, SHELL), "utf8");
+  rmSync(dirname(join(fresh, SHELL)), { recursive: true });
+  return shell;
+}
+
+/** Takes the public part of an earlier build where it was made from the same, and every file is as it was. */
+function takeKept(kept: string, from: string, fresh: string): boolean {
+  try {
+    const list = listField.parse(JSON.parse(readFileSync(join(kept, LIST), "utf8")));
+    const files = Object.entries(list.sums);
+    if (list.from !== from) return false;
+    if (!files.every(([path, sum]) => digestOfBytes(readFileSync(join(kept, "site", path))) === sum))
+      return false;
+    for (const [path] of files) {
+      mkdirSync(dirname(join(fresh, path)), { recursive: true });
+      placeFile(join(kept, "site", path), join(fresh, path));
+    }
+    return true;
+  } catch {
+    // Whatever is wrong with it, it is made again.
+    return false;
+  }
+}
+
+/** Keeps the public part; where it cannot be written, the next build makes it again. */
+function keep(kept: string, from: string, fresh: string): void {
+  try {
+    replace(kept, from, fresh);
+  } catch {
+    rmSync(kept, { recursive: true, force: true });
+  }
+}
+
+function replace(kept: string, from: string, fresh: string): void {
+  const next = `${kept}.${process.pid}.new`;
+  rmSync(next, { recursive: true, force: true });
+  mkdirSync(next, { recursive: true, mode: 0o700 });
+  cpSync(fresh, join(next, "site"), { recursive: true });
+  const sums = allInside(fresh).map(
+    (path) => [path, digestOfBytes(readFileSync(join(fresh, path)))] as const,
+  );
+  writeFileSync(join(next, LIST), JSON.stringify({ from, sums: Object.fromEntries(sums) }));
+  rmSync(kept, { recursive: true, force: true });
+  renameSync(next, kept);
+}
+
+async function renderInto(fresh: string, surroundings: Surroundings, data: Data): Promise<void> {
+  const handed = join(fresh, ".handed.json");
+  handData(handed, data);
+  setEnvironment(surroundings, fresh, handed);
+  const { build } = await import("astro");
+  // Its own lines would print every address; what has to be said is said by us.
+  await build({ root: surroundings.root, logLevel: "silent" });
+  rmSync(join(fresh, ".prerender"), { recursive: true, force: true });
+  rmSync(handed, { force: true });
+  if (!existsSync(join(fresh, SHELL)))
+    throw new Error("The page from which locked pages are made is missing.");
+}
+
+/** Astro reads its configuration from files and the environment; this is the way to hand it ours. */
+function setEnvironment(surroundings: Surroundings, fresh: string, handed: string): void {
+  const { dataFolder, base, origin, date } = surroundings;
+  Object.assign(process.env, {
+    RIGSHEET_OUT: fresh,
+    RIGSHEET_DATA: dataFolder,
+    RIGSHEET_BASE: base,
+    RIGSHEET_SITE: origin ?? "",
+    RIGSHEET_AUDIENCE: "gym",
+    RIGSHEET_DATE: date,
+    [HANDED]: handed,
+    [SHOWN_OPENLY]: "",
+    NODE_ENV: "production",
+    ASTRO_TELEMETRY_DISABLED: "1",
+  });
+}
+
+/** Where the public part is kept, beside the secret. */
+export const publicFolder = (dataFolder: string): string => join(dataFolder, OWN_FOLDER, "cache", "public");
