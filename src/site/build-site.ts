@@ -10,10 +10,11 @@ import { evenOut } from "./even-out.ts";
 import { hostingFiles } from "./hosting-files.ts";
 import { takeOver, pagesWithFiles } from "./kept-briefs.ts";
 import { readLinkVersions } from "./link-versions.ts";
-import { makeBriefs } from "./make-briefs.ts";
+import { type BriefsGiven, type BriefsMade, makeBriefs, makeShard } from "./make-briefs.ts";
 import { allInside, readMade, writeMade } from "./made-files.ts";
 import { makePublicPart, publicFolder } from "./public-part.ts";
 import { readOrMakeSecret } from "./secret.ts";
+import { placeShard, type Shard } from "./shard.ts";
 import { settleTarget } from "./settle-target.ts";
 import type { Surroundings } from "./surroundings.ts";
 import { swapFolder } from "./swap-folder.ts";
@@ -28,6 +29,8 @@ export type BuildRequest = {
   readonly strict?: boolean;
   /** Threads to work in; as many as there are cores and are worth it where nobody says. */
   readonly threads?: number | undefined;
+  /** Folders of shards whose briefs are put together instead of being made. */
+  readonly shards?: readonly string[] | undefined;
   /** Told how many briefs of how many are ready. */
   readonly progress?: (done: number, all: number) => void;
 };
@@ -47,8 +50,33 @@ export type SiteMade = {
  *
  * @throws BuildFailure in plain words.
  */
-export async function buildSite(request: BuildRequest): Promise<SiteMade> {
-  const { root } = request.surroundings;
+export const buildSite = (request: BuildRequest): Promise<SiteMade> =>
+  alone(request, (fresh) => {
+    const target = settleTarget(request.target, request.surroundings);
+    return buildInto(fresh, { ...request, target });
+  });
+
+/**
+ * Makes one shard of the site: its briefs alone, in a folder from which the merge takes them.
+ *
+ * @throws BuildFailure in plain words.
+ */
+export const buildShard = (request: BuildRequest, shard: Shard): Promise<BriefsMade> =>
+  alone(request, async (fresh) => {
+    const made = join(fresh, "site");
+    const given = await givenFor(made, { ...request, target: "" });
+    rmSync(made, { recursive: true });
+    mkdirSync(made);
+    const done = await makeShard(made, given, shard);
+    placeShard(made, request.target);
+    return done;
+  });
+
+/** Does something with a fresh folder while no other build may, and clears up whatever becomes of it. */
+async function alone<T>(
+  { surroundings: { root }, target }: BuildRequest,
+  act: (fresh: string) => Promise<T>,
+): Promise<T> {
   const lockFile = join(root, ".rigsheet", "build.lock");
   const release = takeBuildLock(lockFile);
   if (!release) {
@@ -59,6 +87,7 @@ export async function buildSite(request: BuildRequest): Promise<SiteMade> {
   }
   const fresh = join(root, ".rigsheet", `build-${process.pid}`);
   const stop = (signal: NodeJS.Signals): void => {
+    clearAway(`${fresh}-cache`);
     clearAway(fresh);
     release();
     process.exit(signal === "SIGINT" ? 130 : 143);
@@ -66,10 +95,9 @@ export async function buildSite(request: BuildRequest): Promise<SiteMade> {
   process.once("SIGINT", stop).once("SIGTERM", stop);
   try {
     clearDeadBuilds(join(root, ".rigsheet"));
-    const target = settleTarget(request.target, request.surroundings);
-    return await buildInto(fresh, { ...request, target });
+    return await act(fresh);
   } catch (error) {
-    throw explainFailure(error, request.target);
+    throw explainFailure(error, target);
   } finally {
     process.off("SIGINT", stop).off("SIGTERM", stop);
     clearAway(`${fresh}-cache`);
@@ -78,18 +106,9 @@ export async function buildSite(request: BuildRequest): Promise<SiteMade> {
   }
 }
 
-async function buildInto(
-  fresh: string,
-  request: BuildRequest & { readonly target: string },
-): Promise<SiteMade> {
+async function buildInto(fresh: string, request: BuildRequest): Promise<SiteMade> {
   const { surroundings, data, target } = request;
-  mkdirSync(fresh, { recursive: true, mode: 0o700 });
-  const code = codeStamp(surroundings.root);
-  // For the gym nothing of the data folder is touched but its content.
-  const kept = surroundings.audience === "gym" ? undefined : publicFolder(surroundings.dataFolder);
-  const shell = await makePublicPart(fresh, { surroundings, data, code, kept });
-  for (const { name, text } of hostingFiles(surroundings.base)) writeFileSync(join(fresh, name), text);
-  const { failed, left, made } = await makeLocked(fresh, request, { shell, code });
+  const { failed, left, made } = await makePages(fresh, request);
   const count = countSite(fresh);
   expectCount(count, surroundings, data, left - failed.filter(({ file }) => file === undefined).length);
   evenOut(fresh, new Date());
@@ -101,21 +120,45 @@ async function buildInto(
   return { count, failed, kept: left, made };
 }
 
-/** Everything that is locked: briefs, the board, and briefs that cannot be made now and stay as they were. */
-async function makeLocked(
+/** Everything that stands in a site: public pages, briefs, the board, and briefs that cannot be made now and stay. */
+async function makePages(
   fresh: string,
-  { surroundings, data, target, strict = false, threads, progress = () => undefined }: BuildRequest,
-  { shell, code }: { readonly shell: string; readonly code: string },
-): Promise<{ readonly failed: readonly FailedBrief[]; readonly left: number; readonly made: number }> {
-  if (surroundings.audience === "gym") return { failed: [], left: 0, made: 0 };
+  request: BuildRequest,
+): Promise<BriefsMade & { readonly left: number }> {
+  const { surroundings, data, target } = request;
+  if (surroundings.audience === "gym") {
+    // For the gym nothing of the data folder is touched but its content.
+    await makePublic(fresh, request, codeStamp(surroundings.root), undefined);
+    return { failed: [], left: 0, made: 0 };
+  }
+  const given = await givenFor(fresh, request);
+  const done = await makeBriefs(fresh, given);
+  if (given.earlier === undefined) return { ...done, left: 0 };
+  const pages = await pagesWithFiles(data, given.secret, given.versions, surroundings);
+  return { ...done, left: takeOver(pages, target, fresh, surroundings.base) };
+}
+
+/** What briefs are made from; the public part is made on the way, since their pages stand in its shell. */
+async function givenFor(fresh: string, request: BuildRequest): Promise<BriefsGiven> {
+  const { surroundings, data, target, strict = false, threads, shards, progress = () => undefined } = request;
+  const code = codeStamp(surroundings.root);
   const { bytes: secret } = readOrMakeSecret(surroundings);
   const versions = readLinkVersions(surroundings.dataFolder);
+  const shell = await makePublic(fresh, request, code, publicFolder(surroundings.dataFolder));
   const earlier = existsSync(target) ? target : undefined;
-  const given = { surroundings, data, secret, versions, shell, code, earlier, strict, threads, progress };
-  const { failed, made } = await makeBriefs(fresh, given);
-  if (earlier === undefined) return { failed, left: 0, made };
-  const pages = await pagesWithFiles(data, secret, versions, surroundings);
-  return { failed, left: takeOver(pages, earlier, fresh, surroundings.base), made };
+  return { surroundings, data, secret, versions, shell, code, earlier, strict, threads, shards, progress };
+}
+
+async function makePublic(
+  fresh: string,
+  { surroundings, data }: BuildRequest,
+  code: string,
+  kept: string | undefined,
+): Promise<string> {
+  mkdirSync(fresh, { recursive: true, mode: 0o700 });
+  const shell = await makePublicPart(fresh, { surroundings, data, code, kept });
+  for (const { name, text } of hostingFiles(surroundings.base)) writeFileSync(join(fresh, name), text);
+  return shell;
 }
 
 /** A page that is missing without anyone having said so would be noticed by an athlete; it is noticed here. */

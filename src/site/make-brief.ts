@@ -1,3 +1,4 @@
+import type { experimental_AstroContainer as AstroContainer } from "astro/container";
 import BriefPage from "../components/BriefPage.astro";
 import { type Bytes, utf8 } from "../lock/bytes.ts";
 import { type BriefCache, readCached, readEntry } from "./brief-cache.ts";
@@ -12,8 +13,11 @@ import { fillShell } from "./page-shell.ts";
 import type { PrivatePage } from "./private-links.ts";
 import { readerOf } from "./reader-of.ts";
 
+/** A component of a page. */
+type Component = Parameters<AstroContainer["renderToString"]>[0];
+
 /** Renders a component of a page with its props, and with what its words read. */
-export type Render = (component: typeof BriefPage, props: object, locals?: object) => Promise<string>;
+export type Render = (component: Component, props: object, locals?: object) => Promise<string>;
 
 /** What a brief is made with. */
 export type BriefMeans = {

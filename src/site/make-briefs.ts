@@ -23,6 +23,7 @@ import { notMade } from "./not-made.ts";
 import { lockKeysOf, type PrivatePage, privatePages } from "./private-links.ts";
 import { OWN_FOLDER, prepareOwnFolder } from "./secret.ts";
 import { readSent } from "./sent-briefs.ts";
+import { adoptShards, isInShard, type Shard, writeShard } from "./shard.ts";
 import type { Surroundings } from "./surroundings.ts";
 import { digestsOf } from "./trace-data.ts";
 
@@ -39,6 +40,8 @@ export type BriefsGiven = {
   readonly earlier: string | undefined;
   /** Makes nothing where anything fails. */
   readonly strict: boolean;
+  /** Folders of shards whose briefs are taken instead of being made. */
+  readonly shards?: readonly string[] | undefined;
   /** Threads to work in; as many as are worth it where nobody says. */
   readonly threads?: number | undefined;
   /** Told of every brief that is ready. */
@@ -62,6 +65,26 @@ type Wanted = {
   readonly base: string;
 };
 
+/** What stands before anything is made: where it is kept, every page, and what there is to be with what it is made from. */
+type Prospect = {
+  readonly cache: BriefCache;
+  readonly template: string;
+  readonly pages: readonly PrivatePage[];
+  readonly wanted: readonly Wanted[];
+};
+
+async function prospectOf(fresh: string, given: BriefsGiven): Promise<Prospect> {
+  const { surroundings, data, secret, versions } = given;
+  const cache = { folder: openFolder(surroundings.dataFolder, fresh), key: await cacheKey(secret) };
+  const pages = await privatePages(data, secret, versions, surroundings);
+  const template = messageTemplate(surroundings.dataFolder);
+  return { cache, pages, template, wanted: wantedOf(pages, given, template) };
+}
+
+/** Mark of everything a whole site is made from; shards that are to be one site have the same. */
+const wholeOf = ({ wanted }: Prospect, { data }: BriefsGiven): string =>
+  digestOf([wanted.map(({ base }) => base), { ...data, notices: [] }]);
+
 /**
  * Puts every brief and the board into a site: those of which everything they are made from is as it was are taken as they
  * are, the others are made.
@@ -69,30 +92,56 @@ type Wanted = {
  * @throws an Error that says whose brief, where asked to be strict.
  */
 export async function makeBriefs(fresh: string, given: BriefsGiven): Promise<BriefsMade> {
-  const { surroundings, data, secret, versions } = given;
-  const cache: BriefCache = {
-    folder: openFolder(surroundings.dataFolder, fresh),
-    key: await cacheKey(secret),
-  };
-  const pages = await privatePages(data, secret, versions, surroundings);
-  const template = messageTemplate(surroundings.dataFolder);
-  const wanted = wantedOf(pages, given, template);
-  const known = await knownOf(wanted, cache, data);
-  const orders = ordersOf(wanted.filter(({ page }) => !known.has(page.address)));
-  let pool: Promise<MakerPool> | undefined;
-  const open = (): Promise<MakerPool> => (pool ??= poolFor(orders, { ...given, template, cache }));
-  try {
-    const { failed, made } = await makeOrders(orders, open, given, wanted.length);
+  const prospect = await prospectOf(fresh, given);
+  const { cache, pages, wanted } = prospect;
+  if (given.shards) await adoptShards(given.shards, cache, wholeOf(prospect, given));
+  return makeAll(wanted, prospect, given, async ({ entries, failed, open }) => {
     const rows: RowOfBrief[] = [];
     for (const { page } of wanted) {
-      const entry =
-        known.get(page.address) ?? (made.has(page.address) && (await readEntry(cache, page.address)));
+      const entry = await entries(page.address);
       if (!entry) continue;
       publishEntry(cache, page.address, entry, fresh);
       if (entry.row) rows.push(entry.row);
     }
     await putBoard(fresh, { given, cache, pages, rows, failed, open });
     pruneCache(cache, new Set(pages.map(({ address }) => address)));
+  });
+}
+
+/** Makes the briefs of one shard and puts them into a folder, to be put together with the others. */
+export async function makeShard(fresh: string, given: BriefsGiven, shard: Shard): Promise<BriefsMade> {
+  const prospect = await prospectOf(fresh, given);
+  const own = prospect.wanted.filter(({ athlete }) => isInShard(athlete, shard));
+  return makeAll(own, prospect, given, async ({ entries }) => {
+    const addresses: string[] = [];
+    for (const { page } of own) if (await entries(page.address)) addresses.push(page.address);
+    await writeShard(fresh, { cache: prospect.cache, addresses, from: wholeOf(prospect, given), shard });
+  });
+}
+
+/** What can be done once all briefs that were asked for lie in the cache. */
+type Ready = {
+  /** The entry of a page; nothing where it could not be made. */
+  readonly entries: (address: string) => Promise<CacheEntry | undefined>;
+  readonly failed: readonly FailedBrief[];
+  readonly open: () => Promise<MakerPool>;
+};
+
+async function makeAll(
+  wanted: readonly Wanted[],
+  { cache, template }: Prospect,
+  given: BriefsGiven,
+  then: (ready: Ready) => Promise<void>,
+): Promise<BriefsMade> {
+  const known = await knownOf(wanted, cache, given.data);
+  const orders = ordersOf(wanted.filter(({ page }) => !known.has(page.address)));
+  let pool: Promise<MakerPool> | undefined;
+  const open = (): Promise<MakerPool> => (pool ??= poolFor(orders, { ...given, template, cache }));
+  try {
+    const { failed, made } = await makeOrders(orders, open, given, wanted.length);
+    const entries: Ready["entries"] = async (address) =>
+      known.get(address) ?? (made.has(address) ? readEntry(cache, address) : undefined);
+    await then({ entries, failed, open });
     return { failed, made: made.size };
   } finally {
     await (await pool?.catch(() => undefined))?.close();
