@@ -7,7 +7,8 @@ const asPlain = (_key: string, value: unknown): unknown =>
 /** A mark of plain data: equal data read in the same order have the same one. */
 export const digestOf = (value: unknown): string =>
   createHash("sha256")
-    .update(JSON.stringify(value, asPlain) ?? "nothing")
+    // In a list, because nothing at all has no JSON.
+    .update(JSON.stringify([value], asPlain))
     .digest("hex")
     .slice(0, 32);
 
