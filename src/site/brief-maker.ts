@@ -3,6 +3,7 @@ import sharp from "sharp";
 import BoardPage from "../components/BoardPage.astro";
 import type { NotMade } from "../components/board-row.ts";
 import { makePlan } from "../compute/make-plan.ts";
+import { seenOnce } from "../compute/seen-once.ts";
 import { type Bytes, utf8 } from "../lock/bytes.ts";
 import type { Data } from "../models/data.ts";
 import { type BriefCache, writeEntry } from "./brief-cache.ts";
@@ -72,20 +73,30 @@ export async function openMaker(given: MakerGiven): Promise<Maker> {
       props: props as Record<string, unknown>,
       locals: locals as App.Locals,
     });
-  const digest = digestsOf(given.data);
+  const { data, surroundings } = given;
+  const means: Means = {
+    ...given,
+    render,
+    digest: digestsOf(data),
+    seenOf: seenOnce(data, surroundings.date),
+  };
   return {
-    makeBriefs: (order) => makeBriefsOf(order, given, render, digest),
+    makeBriefs: (order) => makeBriefsOf(order, means),
     makeBoard: (order) => makeBoardOf(order, given, render),
   };
 }
 
-async function makeBriefsOf(
-  { athlete: id, workouts }: BriefOrder,
-  given: MakerGiven,
-  render: Render,
-  digest: (used: string) => string,
-): Promise<OrderDone> {
-  const { data, cache } = given;
+/** What a maker has once it is open. */
+type Means = MakerGiven & {
+  readonly render: Render;
+  /** Mark of something that was read of the data. */
+  readonly digest: (used: string) => string;
+  /** What was seen of a workout; the same for all athletes. */
+  readonly seenOf: ReturnType<typeof seenOnce>;
+};
+
+async function makeBriefsOf({ athlete: id, workouts }: BriefOrder, given: Means): Promise<OrderDone> {
+  const { data, cache, digest } = given;
   const traces = new Map<string, Tracing>(data.workouts.map((each) => [each.id, traceData(data)]));
   const site = await siteOf(id, given, traces);
   const failed = [...site.failed];
@@ -95,7 +106,7 @@ async function makeBriefsOf(
     const page = site.pages.find((one) => one.athlete === id && one.workout === workout);
     const brief = page && briefOf(page, site);
     if (!brief || !trace) continue;
-    const done = await makeBrief(brief, page, { ...site, data: trace.data }, { ...given, render });
+    const done = await makeBrief(brief, page, { ...site, data: trace.data }, given);
     failed.push(...done.failed);
     // A page names the athlete's other pages: where one is missing, or a file, the next build must look again.
     const isWhole = site.failed.length + done.failed.length === 0;
@@ -108,8 +119,8 @@ async function makeBriefsOf(
 }
 
 /** The site as far as it concerns one athlete; what is read for each workout is noted. */
-function siteOf(id: string, given: MakerGiven, traces: ReadonlyMap<string, Tracing>): Promise<Site> {
-  const { data, surroundings, secret, versions } = given;
+function siteOf(id: string, given: Means, traces: ReadonlyMap<string, Tracing>): Promise<Site> {
+  const { data, surroundings, secret, versions, seenOf } = given;
   const { date } = surroundings;
   return makeSite({
     data: { ...data, athletes: data.athletes.filter((one) => one.id === id) },
@@ -119,7 +130,14 @@ function siteOf(id: string, given: MakerGiven, traces: ReadonlyMap<string, Traci
     plans: "all-at-once",
     compute: {
       plan: (athlete, workout) =>
-        makePlan({ athlete, workout, data: traces.get(workout.id)?.data ?? data, date }),
+        makePlan({
+          athlete,
+          workout,
+          data: traces.get(workout.id)?.data ?? data,
+          date,
+          // Made of all data; seenMark stands for it.
+          seen: seenOf(workout),
+        }),
       strategy: () => ({ plans: [] }),
     },
   });

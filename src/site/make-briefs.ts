@@ -22,6 +22,7 @@ import { messageTemplate } from "./message-template.ts";
 import { notMade } from "./not-made.ts";
 import { lockKeysOf, type PrivatePage, privatePages } from "./private-links.ts";
 import { OWN_FOLDER, prepareOwnFolder } from "./secret.ts";
+import { seenMark } from "./seen-mark.ts";
 import { readSent } from "./sent-briefs.ts";
 import { adoptShards, isInShard, type Shard, writeShard } from "./shard.ts";
 import type { Surroundings } from "./surroundings.ts";
@@ -173,7 +174,9 @@ function wantedOf(
   const { settings, library } = data;
   const titles = data.workouts.map(({ id, title }) => [id, title]);
   const shared = digestOf([code, shell, template, base, origin, date, settings, library, titles]);
-  const workouts = new Map(data.workouts.map((workout) => [workout.id, digestOf(workout)]));
+  const workouts = new Map(
+    data.workouts.map((workout) => [workout.id, digestOf([workout, seenMark(workout, data)])]),
+  );
   return data.athletes.flatMap((athlete) => {
     const own = digestOf(athlete);
     return pages
