@@ -88,7 +88,9 @@ const wholeOf = ({ wanted }: Prospect, { data }: BriefsGiven): string =>
 
 /**
  * Puts every brief and the board into a site: those of which everything they are made from is as it was are taken as they
- * are, the others are made.
+ * are, the others are made. Program, shell, day, athlete, workout, who did the workout before, library and settings are one
+ * mark; what else is read of the data is marked one by one, as it was seen to be read. What a brief is to be made from
+ * besides must come in by one of these ways. Of a brief planned again only those files are drawn whose plan is another.
  *
  * @throws an Error that says whose brief, where asked to be strict.
  */
