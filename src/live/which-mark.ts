@@ -23,10 +23,10 @@ export function whichMark(
   const gone = Math.max(clock - from.done, 1);
   const off = ({ planned }: CourseMark): number =>
     Math.abs(Math.log(gone / Math.max(1, (planned - from.planned) * pace)));
-  return left.reduce<CourseMark | undefined>(
-    (best, mark) => (best === undefined || off(mark) < off(best) - NEARER ? mark : best),
-    undefined,
-  );
+  const [next, ...later] = left;
+  if (!next) return undefined;
+  const nearest = later.reduce((best, mark) => (off(mark) < off(best) ? mark : best), next);
+  return off(nearest) < off(next) - NEARER ? nearest : next;
 }
 
 /** A later mark must fit by this much better, in logarithms: of two equal rounds 1.8 times the planned one is still one. */

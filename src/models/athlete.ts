@@ -72,11 +72,16 @@ export type LoggedResult = {
   readonly time?: Seconds;
   readonly reps?: number;
   readonly load?: Mass;
-  /** Clock at the end of each row, seconds. */
-  readonly splits: readonly Seconds[];
+  /** Whole rounds and the reps of the next one. */
+  readonly rounds?: { readonly whole: number; readonly reps: number };
+  readonly tieBreak?: Seconds;
+  /** Clock at the end of each line or round, seconds; undefined where nobody looked. */
+  readonly splits: readonly (Seconds | undefined)[];
   readonly attempts: readonly LoggedAttempt[];
   readonly felt?: Feeling;
   readonly version: "prescribed" | "scaled";
+  /** The athlete's own words of that day. */
+  readonly note?: string;
 };
 
 export type Start = {

@@ -10,6 +10,7 @@ import type { SourceFile } from "./files/source-file.ts";
 import { checkOpened } from "./yaml/read.ts";
 import { athleteSchema, type WrittenAthlete } from "./athlete-file/athlete-schema.ts";
 import { bandSchema } from "./athlete-file/band-schema.ts";
+import { strayResults } from "./athlete-file/stray-results.ts";
 import { openYaml, type OpenedYaml } from "./yaml/open-yaml.ts";
 
 export type ReadAthlete = (file: SourceFile) => Checked<Athlete>;
@@ -33,7 +34,9 @@ export function athleteReader(context: AthleteContext): ReadAthlete {
       opened,
       schemaFor(context.dates ?? orderOfDates(file.text), unitsOf(opened.value)),
     );
-    if (!checked.ok) return { ok: false, faults: onceForDates(checked.faults) };
+    const stray = strayResults(file.path, opened);
+    if (!checked.ok) return { ok: false, faults: [...onceForDates(checked.faults), ...stray] };
+    if (stray.length > 0) return { ok: false, faults: stray };
     return { ...checked, value: placed(checked.value, checked.value.name, file, opened, []) };
   };
 }

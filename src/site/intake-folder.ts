@@ -116,9 +116,14 @@ export type IntakeOutput = {
   readonly cells: Readonly<Record<string, EarlierCells>>;
 };
 
-export function writeIntake(folder: string, { athletes, questions, cells }: IntakeOutput): void {
+/** Writes files of athletes where they are to be looked at before they count. */
+export function writeAthletes(folder: string, athletes: readonly ExistingFile[]): void {
   mkdirSync(join(folder, "athletes"), { recursive: true, mode: 0o700 });
   for (const { id, text } of athletes) writeSafely(join(folder, "athletes", `${id}.yaml`), text);
+}
+
+export function writeIntake(folder: string, { athletes, questions, cells }: IntakeOutput): void {
+  writeAthletes(folder, athletes);
   writeSafely(join(folder, "questions.txt"), questions);
   writeSafely(join(folder, "cells.json"), `${JSON.stringify(cells, null, 1)}\n`);
 }

@@ -20,13 +20,14 @@ export type Laid = Pick<PlannedPacing, "rows" | "rounds" | "ending"> & {
  * or every round) is told by their number and by which of the two they fit better. Clocks past the end of the plan are left out, as are
  * those that do not go up, and a round the plan itself does not get through.
  *
- * @param clocks running clock of the part at the end of each line or round, seconds, in order
+ * @param clocks running clock of the part at the end of each line or round, seconds, in order; undefined where nobody looked: the
+ * piece then reaches to the next one that is known
  * @param end clock at which all was done, where that is known and not the last of the clocks
  * @param kind what the clocks stand for, where that is known
  */
 export function piecesOf(
   plan: Laid,
-  clocks: readonly number[],
+  clocks: readonly (number | undefined)[],
   end?: number,
   kind?: Piece["kind"],
 ): readonly Piece[] {
@@ -42,7 +43,7 @@ export function piecesOf(
   let before: { readonly row: number; readonly planned: number; readonly done: number } | undefined;
   done.forEach((clock, at) => {
     const mark = marks[at];
-    if (!mark) return;
+    if (!mark || clock === undefined) return;
     const from = begins(rows, before, plan.startsByClock);
     if (clock <= from.done || mark.end <= from.planned) return;
     pieces.push({
@@ -96,7 +97,10 @@ function marksOfRounds({ rows, rounds, ending }: Laid): readonly Mark[] {
 const markOfRow = ({ index, round, end }: PlannedRow): Mark => ({ kind: "row", row: index, round, end });
 
 /** The marks that the clocks fit best, by the mean difference of their logarithms; none where none are long enough. */
-function nearest(candidates: readonly (readonly Mark[])[], clocks: readonly number[]): readonly Mark[] {
+function nearest(
+  candidates: readonly (readonly Mark[])[],
+  clocks: readonly (number | undefined)[],
+): readonly Mark[] {
   let best: { readonly marks: readonly Mark[]; readonly off: number } | undefined;
   for (const marks of candidates) {
     const both = Math.min(marks.length, clocks.length);
@@ -104,7 +108,9 @@ function nearest(candidates: readonly (readonly Mark[])[], clocks: readonly numb
     // Clocks of lines outnumber rounds: what finds no mark is hardly meant, though somebody may do more than planned.
     let off = Math.max(0, clocks.length - marks.length) / clocks.length;
     for (let at = 0; at < both; at += 1) {
-      off += Math.abs(Math.log(Math.max(clocks[at] ?? 1, 1) / Math.max(marks[at]?.end ?? 1, 1))) / both;
+      const clock = clocks[at];
+      if (clock === undefined) continue;
+      off += Math.abs(Math.log(Math.max(clock, 1) / Math.max(marks[at]?.end ?? 1, 1))) / both;
     }
     if (best === undefined || off < best.off - 1e-9) best = { marks, off };
   }

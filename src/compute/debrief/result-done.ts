@@ -16,10 +16,12 @@ const IN_SECONDS: readonly PlannedPacing["score"][] = ["time", "slowest-interval
  * same way. Undefined where nothing says how it went.
  */
 export function resultDone(
-  pacing: Pick<PlannedPacing, "score" | "result" | "duration" | "cap" | "rows" | "ending">,
-  { time, reps }: Pick<LoggedResult, "time" | "reps">,
+  pacing: Pick<PlannedPacing, "score" | "result" | "duration" | "cap" | "rows" | "ending" | "perRound">,
+  result: Pick<LoggedResult, "time" | "reps" | "rounds">,
   pieces: readonly Piece[],
 ): ResultDone | undefined {
+  const { time } = result;
+  const reps = result.reps ?? inUnits(result.rounds, pacing.perRound);
   const planned = pacing.result.target;
   if (!(planned > 0)) return undefined;
   const inSeconds = IN_SECONDS.includes(pacing.score);
@@ -37,3 +39,7 @@ export function resultDone(
   const slower = last.doneEnd / last.plannedEnd;
   return { unit, done: inSeconds ? planned * slower : planned / slower, planned };
 }
+
+/** Rounds and reps in score units, where every round has as many. */
+const inUnits = (rounds: LoggedResult["rounds"], perRound: number | undefined): number | undefined =>
+  rounds === undefined || perRound === undefined ? undefined : rounds.whole * perRound + rounds.reps;

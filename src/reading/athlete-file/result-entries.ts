@@ -5,7 +5,8 @@ import { readDate } from "../quantities/date.ts";
 import { readMass } from "../quantities/mass.ts";
 import { ask, reject, take, type Reading } from "../quantities/reading.ts";
 import { readClock } from "../quantities/time.ts";
-import type { Seconds } from "../../models/quantity.ts";
+import { seconds, type Seconds } from "../../models/quantity.ts";
+import { answerWord } from "../quantities/answer-word.ts";
 import { tellRefusal } from "../yaml/refuse.ts";
 import { listField } from "../fields/list-field.ts";
 import { countField, massField, quantityField, timeField } from "../fields/quantity-field.ts";
@@ -40,6 +41,18 @@ function readAttempt(text: string): Reading<LoggedAttempt> {
   );
 }
 
+/** A clock, or a sign that nobody looked. */
+const readSplit = (text: string): Reading<Seconds | undefined> =>
+  answerWord(text) === "unknown" ? take(undefined) : readClock(text);
+
+/** `7 + 12`: whole rounds, and the reps of the next one. */
+function readRounds(text: string): Reading<NonNullable<LoggedResult["rounds"]>> {
+  const parts = /^(\d{1,3})\s*(?:rounds?|rds?)?\s*(?:\+\s*(\d{1,4})\s*(?:reps?)?)?$/i.exec(text.trim());
+  return parts
+    ? take({ whole: Number(parts[1]), reps: Number(parts[2] ?? 0) })
+    : reject("this is no count of rounds", "whole rounds and the reps of the next one, such as `7 + 12`");
+}
+
 const resultObject = z.strictObject({
   workout: z.string().describe("the workout, by the name of its file"),
   part: z.string().optional().describe("the part, where the workout has more than one"),
@@ -47,9 +60,22 @@ const resultObject = z.strictObject({
   time: timeField.optional().describe("the time it took, such as `9:41`"),
   reps: countField.optional().describe("the reps (or calories, or metres) done"),
   load: massField.optional().describe("the load lifted, such as `100 kg`"),
-  splits: listField(quantityField<Seconds>(readClock), { split: true })
+  athlete: z
+    .string()
     .optional()
-    .describe("the clock at the end of each line of the workout, in order: `[1:02, 2:10, 3:25]`"),
+    .describe("whose result it is, by the name of the file, as a log of the day says it"),
+  rounds: quantityField<NonNullable<LoggedResult["rounds"]>>(readRounds)
+    .optional()
+    .describe("whole rounds and the reps of the next one: `7 + 12`"),
+  "tie-break": timeField.optional().describe("the clock at the tie-break"),
+  splits: listField(quantityField<Seconds | undefined>(readSplit), { split: true })
+    .optional()
+    .describe(
+      "the clock at the end of each line or each round, in order: `[1:02, 2:10, 3:25]`; `?` where nobody looked",
+    ),
+  took: listField(timeField, { split: true })
+    .optional()
+    .describe("instead of `splits`: how long each line or each round took, in order"),
   attempts: listField(quantityField<LoggedAttempt>(readAttempt))
     .optional()
     .describe("lifts in order: `[90 kg made 1:05, 95 kg missed 3:10]`"),
@@ -59,6 +85,7 @@ const resultObject = z.strictObject({
   version: wordField(VERSIONS, { rx: "prescribed", "as written": "prescribed", s: "scaled" })
     .optional()
     .describe("`scaled` where an easier version was done; left out: as prescribed"),
+  note: z.string().optional().describe("the athlete's own words, for the coach"),
 });
 
 export const writtenResults = listField(resultObject).describe(
@@ -77,21 +104,35 @@ export function readResults(
     const date =
       entry.date === undefined || entry.date === null ? undefined : readDate(entry.date, context.dates);
     if (date) tellReading(ctx, date, { path: [index, "date"] });
-    const { time, reps, load, splits = [], attempts = [], felt, version = "prescribed" } = entry;
+    const { time, reps, load, rounds, took = [], attempts = [], felt, version = "prescribed" } = entry;
+    const { "tie-break": tieBreak, note } = entry;
+    const splits = entry.splits ?? clocksAfter(took);
+    if (entry.splits !== undefined && took.length > 0) {
+      tellRefusal(ctx, {
+        path: [index, "took"],
+        problem: "the result has clocks and lengths",
+        allowed: "either `splits` or `took`",
+        remedy: "Keep one of the two.",
+      });
+    }
     if (
       time === undefined &&
       reps === undefined &&
       load === undefined &&
+      rounds === undefined &&
       splits.length + attempts.length === 0
     ) {
       tellRefusal(ctx, {
         path: [index],
         problem: "nothing of the result is written down",
-        allowed: "`time`, `reps`, `load`, `splits` or `attempts`",
+        allowed: "`time`, `reps`, `rounds`, `load`, `splits`, `took` or `attempts`",
         remedy: "Add what was done, or delete the entry.",
       });
     }
-    const fallsBack = splits.findIndex((clock, at) => at > 0 && clock <= (splits[at - 1] ?? 0));
+    const fallsBack = splits.findIndex(
+      (clock, at) =>
+        clock !== undefined && clock <= Math.max(0, ...splits.slice(0, at).map((one) => one ?? 0)),
+    );
     if (fallsBack > 0) {
       tellRefusal(ctx, {
         path: [index, "splits", fallsBack],
@@ -109,14 +150,21 @@ export function readResults(
         ...(time === undefined ? {} : { time }),
         ...(reps === undefined ? {} : { reps }),
         ...(load === undefined ? {} : { load }),
+        ...(rounds === undefined ? {} : { rounds }),
+        ...(tieBreak === undefined ? {} : { tieBreak }),
         splits,
         attempts,
+        ...(note === undefined || note.trim() === "" ? {} : { note: note.trim() }),
         ...(felt === undefined ? {} : { felt }),
         version,
       },
     ];
   });
 }
+
+/** Clocks from how long each stretch took. */
+const clocksAfter = (took: readonly Seconds[]): readonly Seconds[] =>
+  took.map((_, at) => seconds(took.slice(0, at + 1).reduce((sum, time) => sum + time, 0)));
 
 function resolvePart(
   written: string | undefined,

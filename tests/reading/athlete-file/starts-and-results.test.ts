@@ -136,7 +136,7 @@ describe("a logged result", () => {
         "3:11: Fault",
         "found    {workout: own-work}",
         "wrong    nothing of the result is written down",
-        "allowed  `time`, `reps`, `load`, `splits` or `attempts`",
+        "allowed  `time`, `reps`, `rounds`, `load`, `splits`, `took` or `attempts`",
         "to do    Add what was done, or delete the entry.",
       ),
       lines(

@@ -1,0 +1,36 @@
+import { type Document, isMap, isSeq, parseDocument, type YAMLMap, YAMLSeq } from "yaml";
+
+/** What makes two results the same: the later log of a day takes the place of the earlier one. */
+const SAME = ["workout", "part", "date"];
+
+/**
+ * The text of an athlete's file with results of a log added below `results:`. A result of the same workout, part and day is
+ * replaced. Everything else of the file, its remarks too, stays as it was written.
+ *
+ * @param entries numbers of the entries of the log that are this athlete's
+ */
+export function addResults(file: string, log: string, entries: readonly number[]): string {
+  const document = parseDocument(file);
+  const found = document.get("results");
+  const results = isSeq(found) ? found : new YAMLSeq(document.schema);
+  if (isMap(found)) results.items.push(found);
+  const logged = resultsOf(parseDocument(log));
+  for (const index of entries) {
+    const entry = logged[index];
+    if (!entry) continue;
+    entry.delete("athlete");
+    const at = results.items.findIndex((item) => isMap(item) && isSame(item, entry));
+    if (at < 0) results.items.push(entry);
+    else results.items[at] = entry;
+  }
+  document.set("results", results);
+  return document.toString({ lineWidth: 0, flowCollectionPadding: false });
+}
+
+const resultsOf = (document: Document): readonly YAMLMap[] => {
+  const results = document.get("results");
+  return isSeq(results) ? results.items.filter((item): item is YAMLMap => isMap(item)) : [];
+};
+
+const isSame = (one: YAMLMap, other: YAMLMap): boolean =>
+  SAME.every((name) => String(one.get(name) ?? "") === String(other.get(name) ?? ""));
