@@ -1,4 +1,4 @@
-import { barNow, type BarNow } from "../../live/bar-now.ts";
+import { type BarDay, barNow, type BarNow } from "../../live/bar-now.ts";
 import { BODY_FEELINGS, type BodyFeeling } from "../../live/day-event.ts";
 import { windowOf } from "../../live/lift-window.ts";
 import type { PartTimes } from "../../live/part-times.ts";
@@ -83,20 +83,20 @@ function plannedAgain(run: DayRun, times: PartTimes, again: Again): Screen {
   let shown: BarNow | undefined;
   let planned = -Infinity;
   const opened = (now: number): number => window?.opens ?? now;
-  const plan = (now: number): BarNow => {
-    const done = state.lifts.map(({ load, made, at }) => ({ load, made, start: (at - opened(now)) / 1000 }));
-    return barNow(again, {
-      late: window?.late ?? 0,
-      felt: state.body,
-      done,
-      now: Math.max(0, (now - opened(now)) / 1000),
-    });
-  };
+  const dayAt = (now: number): BarDay => ({
+    late: window?.late ?? 0,
+    felt: state.body,
+    done: state.lifts.map(({ load, made, at }) => ({ load, made, start: (at - opened(now)) / 1000 })),
+    now: Math.max(0, (now - opened(now)) / 1000),
+  });
   const draw = (now: number): void => {
     // A lift that is overdue moves what comes after it: planned again every few seconds, not with every frame.
     if (shown === undefined || now - planned > REPLAN) {
-      shown = plan(now);
+      const day = dayAt(now);
+      shown = barNow(again, day);
       planned = now;
+      // The whole numbers behind what is shown, for whoever checks them.
+      element.dataset["atBar"] = JSON.stringify({ day, next: shown });
     }
     const since = (now - opened(now)) / 1000;
     const lift = shown.kind === "lift" ? shown : undefined;
@@ -120,7 +120,7 @@ function plannedAgain(run: DayRun, times: PartTimes, again: Again): Screen {
         60,
         ((closes ?? opened(run.now()) + 1000 * again.window.lastStart) - opened(run.now())) / 1000,
       ),
-      pieces: tapePieces(plan(run.now())),
+      pieces: tapePieces(barNow(again, dayAt(run.now()))),
       done: state.lifts.map(({ at }) => (at - opened(run.now())) / 1000),
     },
     "The window to the scale of time, your lifts below it, and a mark where the clock is",
