@@ -59,7 +59,7 @@ function endOf(part: DayPart, state: PartState, at: number, workout: number | un
   if (ended !== undefined) return ended;
   const limit = part.pacing && timeLimit(part.pacing, part.format);
   const up = limit === undefined ? closesAt(part, workout) : go + limit * SECOND;
-  if (part.pacing?.ending === "finishes" && part.format === "for-time") {
+  if (part.pacing?.ending === "finishes") {
     const last = marksOf(part.pacing).at(-1);
     const tapped = passes.findLast(({ row }) => row === last?.row);
     if (tapped) return tapped.at;

@@ -101,6 +101,12 @@ function squeezed(
     ({ stage }) => stage === "rest",
     () => 0,
   );
+  // What is left over goes back to the rest.
+  kept = kept.map(({ step, lasts }) =>
+    step.stage === "rest"
+      ? { step, lasts: Math.min(step.lasts * SECOND, lasts + Math.max(0, time - length())) }
+      : { step, lasts },
+  );
   let from = start - Math.min(length(), time);
   const stretches = kept.map(({ step, lasts }): Stretch => {
     const stretch = { kind: "step", step, from, to: Math.min(start, from + lasts) } as const;

@@ -110,17 +110,18 @@ function plannedAgain(run: DayRun, times: PartTimes, again: Again): Screen {
     );
     setText(texts.sides, (lift && sayPerSide(lift.load)) ?? "");
     setText(texts.change, lift ? (state.lifts.length === 0 ? "" : sayPlateChange(lift.change)) : "");
-    setText(texts.when, lift ? `at ${sayClock(lift.start + shift)} · made ${sayShare(lift.chance)}` : "");
+    setText(texts.when, lift ? `at ${sayClock(lift.start + shift)} · chance ${sayShare(lift.chance)}` : "");
     setText(texts.then, lift ? thenWords(lift, shift, units, again.byFeel) : "");
   };
   const closes = window?.closes;
+  const length = Math.max(
+    60,
+    ((closes ?? opened(run.now()) + 1000 * again.window.lastStart) - opened(run.now())) / 1000,
+  );
   const tape = liveTape(
     {
-      length: Math.max(
-        60,
-        ((closes ?? opened(run.now()) + 1000 * again.window.lastStart) - opened(run.now())) / 1000,
-      ),
-      pieces: tapePieces(barNow(again, dayAt(run.now()))),
+      length,
+      pieces: [{ from: 0, to: length }, ...tapePieces(barNow(again, dayAt(run.now())))],
       done: state.lifts.map(({ at }) => (at - opened(run.now())) / 1000),
     },
     "The window to the scale of time, your lifts below it, and a mark where the clock is",

@@ -74,8 +74,8 @@ export function beforeScreen(run: DayRun): Screen {
     { class: "day-screen day-before" },
     make("div", { class: "day-head" }, caption, figure),
     ...(tape ? [tape.element] : []),
-    make("div", { class: "day-body" }, now, load, detail, next, ...movedNotes(run, schedule)),
-    make("div", { class: "day-foot" }, ...moveButtons(run, start), signalButtons(run), goButton(run)),
+    make("div", { class: "day-body" }, now, load, ...movedNotes(run, schedule), detail, next),
+    make("div", { class: "day-foot" }, ...moveButtons(run, start), goButton(run)),
   );
   return { element, update };
 }
@@ -177,32 +177,6 @@ function moveButtons(run: DayRun, start: number | undefined): readonly HTMLEleme
       button("Set", set, { key: "set-start" }),
     ),
   ];
-}
-
-/** Signs beside what is seen, off until somebody wants them. */
-function signalButtons(run: DayRun): HTMLElement {
-  const { beep, buzz } = run.options();
-  const set = (beepOn: boolean, buzzOn: boolean): void => {
-    run.setOptions({ beep: beepOn, buzz: buzzOn });
-  };
-  return make(
-    "div",
-    { class: "day-moves", attributes: { role: "group", "aria-label": "A sign with every tap" } },
-    button(
-      "Beep at taps",
-      () => {
-        set(!beep, buzz);
-      },
-      { key: "beep", pressed: beep },
-    ),
-    button(
-      "Buzz at taps",
-      () => {
-        set(beep, !buzz);
-      },
-      { key: "buzz", pressed: buzz },
-    ),
-  );
 }
 
 /** The work begins with this tap, whatever the clock of the start says. */

@@ -139,7 +139,7 @@ function barButtons(run: DayRun, name: ScreenName, element: HTMLDialogElement): 
     ...(last
       ? [
           button(
-            `Undo ${UNDONE[last.kind]}`,
+            last.kind === "stopped" ? "Tapped by mistake" : `Undo ${UNDONE[last.kind]}`,
             () => {
               run.tap({ kind: "undo" });
             },

@@ -52,6 +52,7 @@ export function logScreen(run: DayRun): Screen {
       make("label", { attributes: { for: "day-note" } }, "A note for your coach"),
       note,
       make("pre", { attributes: { tabindex: "0", "aria-label": "The log as text" } }, text),
+      signalButtons(run),
       make("p", { class: "day-detail" }, "It stays on this device until you send it."),
       status,
     ),
@@ -72,6 +73,32 @@ export function logScreen(run: DayRun): Screen {
     ),
   );
   return { element, update: () => undefined };
+}
+
+/** Signs beside what is seen, off until somebody wants them. */
+function signalButtons(run: DayRun): HTMLElement {
+  const { beep, buzz } = run.options();
+  const set = (beepOn: boolean, buzzOn: boolean): void => {
+    run.setOptions({ beep: beepOn, buzz: buzzOn });
+  };
+  return make(
+    "div",
+    { class: "day-moves", attributes: { role: "group", "aria-label": "A sign with every tap" } },
+    button(
+      "Beep at taps",
+      () => {
+        set(!beep, buzz);
+      },
+      { key: "beep", pressed: beep },
+    ),
+    button(
+      "Buzz at taps",
+      () => {
+        set(beep, !buzz);
+      },
+      { key: "buzz", pressed: buzz },
+    ),
+  );
 }
 
 /** What the taps cannot tell of a part: the count where the clock ended it, how it felt, which version was done. */
