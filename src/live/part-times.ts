@@ -32,7 +32,7 @@ export function partTimes(plan: DayPlan, state: DayState, at: number): readonly 
     const begun = own.go ?? (byItself !== undefined && byItself <= at ? byItself : undefined);
     workout ??= begun;
     const withGo: PartState = begun === undefined ? own : { ...own, go: begun };
-    const ended = begun === undefined ? undefined : endOf(part, withGo, at, workout);
+    const ended = begun === undefined ? undefined : endOf(part, withGo, at, workout, nextClock(plan, part));
     times.push({
       part,
       state: ended === undefined ? withGo : { ...withGo, ended },
@@ -54,21 +54,36 @@ function opensAt(
   return ended === undefined ? undefined : ended + (start.restAtLeast ?? start.rest ?? 0) * SECOND;
 }
 
-function endOf(part: DayPart, state: PartState, at: number, workout: number | undefined): number | undefined {
+/** The clock of the workout at which the next part begins whatever this one does, seconds; infinite where none does. */
+function nextClock({ parts }: DayPlan, part: DayPart): number {
+  const next = parts.slice(parts.indexOf(part) + 1).find(({ start }) => start.kind === "clock");
+  return next?.start.clock ?? Infinity;
+}
+
+function endOf(
+  part: DayPart,
+  state: PartState,
+  at: number,
+  workout: number | undefined,
+  next: number,
+): number | undefined {
   const { go = 0, passes, ended } = state;
   if (ended !== undefined) return ended;
   const limit = part.pacing && timeLimit(part.pacing, part.format);
-  const up = limit === undefined ? closesAt(part, workout) : go + limit * SECOND;
+  const own = limit === undefined ? closesAt(part, go, workout) : go + limit * SECOND;
+  const up = Math.min(own ?? Infinity, (workout ?? Infinity) + next * SECOND);
   if (part.pacing?.ending === "finishes") {
     const last = marksOf(part.pacing).at(-1);
     const tapped = passes.findLast(({ row }) => row === last?.row);
     if (tapped) return tapped.at;
   }
-  return up !== undefined && up <= at ? up : undefined;
+  return up <= at ? up : undefined;
 }
 
-/** When the window of a part that is only lifted closes. */
-export const closesAt = ({ lifting, pacing }: DayPart, workout: number | undefined): number | undefined =>
-  pacing !== undefined || lifting?.window.closes === undefined || workout === undefined
-    ? undefined
-    : workout + lifting.window.closes * SECOND;
+/** When the window of a part that is only lifted closes: at its own clock, or so long after it truly opened. */
+function closesAt({ lifting, pacing }: DayPart, go: number, workout: number | undefined): number | undefined {
+  const { opens = 0, closes } = lifting?.window ?? {};
+  if (pacing !== undefined || closes === undefined || workout === undefined) return undefined;
+  const untilClock = lifting?.lifts[0]?.again?.untilClock === true;
+  return untilClock ? workout + closes * SECOND : go + (closes - opens) * SECOND;
+}

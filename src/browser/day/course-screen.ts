@@ -119,6 +119,17 @@ function courseButtons(run: DayRun, times: PartTimes, drawn: CourseNow): readonl
         : `${next.kind === "round" ? sayRoundLabel(next.label) : next.label} done`;
   return [
     ...(next ? [button(label, pass, { class: "day-big", key: "pass" })] : []),
+    ...(part.lifting
+      ? [
+          button(
+            "The bar",
+            () => {
+              run.show("bar");
+            },
+            { key: "bar" },
+          ),
+        ]
+      : []),
     ...(next === undefined || part.format === "for-time"
       ? [
           button(

@@ -158,21 +158,28 @@ function barButtons(run: DayRun, name: ScreenName, element: HTMLDialogElement): 
             { key: "stop", class: "day-stop-button" },
           ),
         ]),
-    name === "log"
-      ? button(
-          "Back",
-          () => {
-            run.show(undefined);
-          },
-          { key: "log" },
-        )
-      : button(
-          "Log",
-          () => {
-            run.show("log");
-          },
-          { key: "log" },
-        ),
+    ...(name === screenNow(run, run.now()).name && name !== "log"
+      ? []
+      : [
+          button(
+            "Back",
+            () => {
+              run.show(undefined);
+            },
+            { key: "back" },
+          ),
+        ]),
+    ...(name === "log"
+      ? []
+      : [
+          button(
+            "Log",
+            () => {
+              run.show("log");
+            },
+            { key: "log" },
+          ),
+        ]),
     button(
       "Close",
       () => {
