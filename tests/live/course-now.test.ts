@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { makePlan } from "../../src/compute/make-plan.ts";
 import { courseNow } from "../../src/live/course-now.ts";
 import { marksOf } from "../../src/live/course-marks.ts";
+import type { DayEvent } from "../../src/live/day-event.ts";
 import { dayOf } from "../../src/live/day-plan.ts";
 import { foldDay } from "../../src/live/day-state.ts";
 import { partTimes } from "../../src/live/part-times.ts";
@@ -60,12 +61,11 @@ describe("the work from go, of every kind of part in the demonstration", () => {
     for (const { day, part, pacing } of paced) {
       const marks = marksOf(pacing);
       const last = marks.at(-1);
-      const events = [
-        { kind: "go", part: part.name, at: GO },
-        ...(pacing.ending === "finishes" && last
+      const done: readonly DayEvent[] =
+        pacing.ending === "finishes" && last
           ? [{ kind: "passed", part: part.name, row: last.row, at: GO + 1000 * last.planned }]
-          : []),
-      ] as const;
+          : [];
+      const events: readonly DayEvent[] = [{ kind: "go", part: part.name, at: GO }, ...done];
       const times = partTimes(day, foldDay(events), GO + 1000 * (pacing.cap ?? pacing.duration) + 2000);
       const own = times.find((one) => one.part.name === part.name);
       expect([day.workout.id, part.name, own?.ended === undefined]).toEqual([

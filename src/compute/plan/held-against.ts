@@ -10,8 +10,8 @@ import type { PacedPart } from "../pacing/paced-part.ts";
 
 /** What was seen of a performance. */
 export type Noted = {
-  /** Clock of the part at the end of each line or round, seconds. */
-  readonly clocks: readonly number[];
+  /** Clock of the part at the end of each line or round, seconds; undefined where nobody looked. */
+  readonly clocks: readonly (number | undefined)[];
   /** What they stand for; found by their number where it is not said. */
   readonly after?: Piece["kind"];
   readonly time?: Seconds;
