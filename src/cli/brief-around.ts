@@ -4,8 +4,9 @@ import { sayDay, sayDayTitle, sayExtent, sayLeaveOut, sayPieceExtent, sayWork } 
 import { capitalised, sayBasis, saySharpen } from "../wording/basis.ts";
 import { sayLearned } from "../wording/learned.ts";
 import { sayLoad } from "../wording/mass.ts";
+import { sayCalledEarly, sayStartSlips } from "../wording/moved-start.ts";
 import { sayNearest, sayPerSide } from "../wording/plates.ts";
-import { sayBecause, sayChangeAt } from "../wording/reason.ts";
+import { sayAbout, sayBecause, sayChangeAt } from "../wording/reason.ts";
 import { saySetUp } from "../wording/set-up.ts";
 import { sayMinutes } from "../wording/time.ts";
 import { sayAgain, sayStep, sayBuild, sayBuildSet, sayDropped, sayStepTime } from "../wording/warm-up.ts";
@@ -24,8 +25,8 @@ export function warmUpText({ warmUp, athlete }: Plan): readonly string[] {
     ...[
       warmUp.build && sayBuild(warmUp.build, athlete.units),
       ...warmUp.again.map((again) => sayAgain(again, athlete.units)),
-      warmUp.ifEarly,
-      warmUp.ifLate,
+      sayCalledEarly(warmUp.moved),
+      sayStartSlips(warmUp.moved),
       ...warmUp.dropped.map(sayDropped),
     ].flatMap((line) => (line ? wrap(line, 2, 4) : [])),
   ];
@@ -35,7 +36,7 @@ export function warmUpText({ warmUp, athlete }: Plan): readonly string[] {
 export const choicesText = ({ choices, athlete }: Plan): readonly string[] =>
   choices.flatMap((choice) =>
     wrap(
-      `${capitalised(choice.movementName)}, ${choice.question} ${capitalised(choice.pick.name)}: ${choice.pick.say} ` +
+      `${sayAbout(choice)}, ${choice.question} ${capitalised(choice.pick.name)}: ${choice.pick.say} ` +
         [
           sayBecause(choice, athlete.units),
           sayChangeAt(choice, athlete.units),
@@ -67,8 +68,9 @@ export const setUpText = ({ loads, setUp, standards, workout, athlete }: Plan): 
 /** What to do afterwards. */
 export const afterText = ({ after, athlete }: Plan): readonly string[] =>
   [
-    ...(after?.steps ?? []).map((step) =>
-      [`${step.title}:`, sayExtent(step), step.say].filter(Boolean).join(" "),
+    ...(after?.steps ?? []).map(
+      (step) =>
+        `${step.title}${sayExtent(step) === undefined ? "" : ` (${sayExtent(step) ?? ""})`}: ${step.say}`,
     ),
     ...(after ? dayText(after.day, athlete.units) : []),
   ].flatMap((line) => wrap(line, 2, 4));

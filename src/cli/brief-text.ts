@@ -2,7 +2,7 @@ import type { Plan } from "../models/plan/plan.ts";
 import { sayCoachWord } from "../wording/coach-word.ts";
 import { sayMoment } from "../wording/date.ts";
 import { sayEightInTen, sayGoal } from "../wording/goal.ts";
-import { sayInstead, sayLeftOut } from "../wording/left-out.ts";
+import { sameReasons, sayInstead, sayLeftOut, sayWhyLeftOut } from "../wording/left-out.ts";
 import { sayLimit } from "../wording/limits.ts";
 import { sayLoad } from "../wording/mass.ts";
 import { sayPerSide } from "../wording/plates.ts";
@@ -19,8 +19,13 @@ export function briefText(given: Plan, strong: (text: string) => string = (text)
     headText(plan, strong),
     section("How it went", debriefText(plan), strong),
     (plan.limits ?? []).flatMap((limit) => wrap(`Your limit. ${sayLimit(limit)}`, 2)),
-    plan.withheld.flatMap((entry) =>
-      wrap([sayLeftOut(entry), entry.why, entry.ask, sayInstead(entry)].filter(Boolean).join(" "), 2),
+    sameReasons(plan.withheld).flatMap((entries) =>
+      wrap(
+        [...entries.flatMap((entry) => [sayLeftOut(entry), sayInstead(entry)]), sayWhyLeftOut(entries)]
+          .filter(Boolean)
+          .join(" "),
+        2,
+      ),
     ),
     ...plan.parts.map((part) => [
       strong(heading(`${part.name}  ${part.title}`)),

@@ -18,7 +18,7 @@ export type DayPlan = {
   readonly workout: Pick<Plan["workout"], "id" | "title">;
   readonly date: string;
   readonly start?: Plan["start"];
-  readonly warmUp?: Pick<WarmUp, "lasts" | "steps" | "again" | "ifEarly" | "ifLate">;
+  readonly warmUp?: Pick<WarmUp, "lasts" | "steps" | "again" | "moved">;
   readonly parts: readonly DayPart[];
   /** The stop signs, with what to do. */
   readonly stops: readonly { readonly title: string; readonly say: string }[];
@@ -43,8 +43,7 @@ export function dayOf({ athlete, workout, date, start, warmUp, parts, cautions }
         lasts: warmUp.lasts,
         steps: warmUp.steps,
         again: warmUp.again,
-        ifEarly: warmUp.ifEarly,
-        ifLate: warmUp.ifLate,
+        moved: warmUp.moved,
       },
     }),
     parts: parts.map(dayPart),

@@ -84,6 +84,7 @@ export const FACTS = [
   "retry", // planned, open or no
   "gym-has", // the gym has this equipment
   "sharing", // the equipment is shared with others while warming up: "yes" or "no"
+  "competition", // the workout belongs to a competition: "yes" or "no"
   "may-come", // this movement may still come in the competition
   "acclimatised", // to the heat stated: "yes" or "no"
   "sex",
@@ -119,6 +120,7 @@ export const FACT_WORDS: Readonly<Partial<Record<Fact, readonly string[]>>> = {
   "set-known": YES_OR_NO,
   retry: ["planned", "open", "no"],
   sharing: YES_OR_NO,
+  competition: YES_OR_NO,
   acclimatised: YES_OR_NO,
   sex: SEXES,
   "sharp-pain": YES_OR_NO,

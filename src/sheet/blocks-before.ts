@@ -1,7 +1,7 @@
 import type { Plan } from "../models/plan/plan.ts";
-import { sayBecause } from "../wording/reason.ts";
+import { sayAbout, sayBecause } from "../wording/reason.ts";
+import { sayCalledEarly, sayStartSlips } from "../wording/moved-start.ts";
 import { saySetUp } from "../wording/set-up.ts";
-import { capitalised } from "../wording/basis.ts";
 import { NO_BREAK_SPACE } from "../wording/number.ts";
 import { sayStep, sayBuildSet, sayStepTime } from "../wording/warm-up.ts";
 import type { Block, BlockLine, Detail } from "./block.ts";
@@ -37,7 +37,7 @@ export function warmUpBlock({ warmUp, athlete }: Plan, detail: Detail): Block | 
     },
     ...(step ? sets(step) : []),
   ]);
-  const changes = detail === "full" ? [warmUp.ifEarly, warmUp.ifLate].filter((text) => text !== "") : [];
+  const changes = detail === "full" ? [sayCalledEarly(warmUp.moved), sayStartSlips(warmUp.moved)] : [];
   return { title, lines: [...lines, ...changes.map((text) => ({ runs: [{ text }], indent: 0 }))] };
 }
 
@@ -70,7 +70,7 @@ export function standardsBlock({ standards }: Plan, detail: Detail): Block | und
  */
 export function choiceBlock({ choices, athlete }: Plan, detail: Detail): Block | undefined {
   const lines = choices.map((choice): BlockLine => {
-    const pick = { text: `${capitalised(choice.movementName)}: ${choice.pick.name}.`, strong: true };
+    const pick = { text: `${sayAbout(choice)}: ${choice.pick.name}.`, strong: true };
     if (detail !== "full") return { runs: [pick] };
     const more = [
       choice.pick.say,

@@ -72,12 +72,12 @@ function sayDayReason({ what, value = 0 }: Reason): string {
   const hours = `${whole}${NO_BREAK_SPACE}h`;
   const said: Readonly<Record<Reason["what"], string>> = {
     ill: "you have been ill",
-    condition: "of what you stated about your health",
-    limit: "of the limit you stated",
+    condition: "you stated something about your health",
+    limit: "you stated a limit",
     young: "you are under eighteen",
     new: "you are new to this",
     "next-start": `you start again in about ${hours}`,
-    heat: "of the heat",
+    heat: "it is hot",
     age: "the body of sixty takes longer",
     long: `${whole}${NO_BREAK_SPACE}minutes of work are enough for a day`,
     evening: "you start in the evening",

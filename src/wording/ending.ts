@@ -18,7 +18,8 @@ const ADVICE: Readonly<Record<NonNullable<Pacing["whenStopped"]>["advice"], stri
 
 /** Where the clock stops the work, as a place in it: `in round 4, after 11 of 15 pull-ups`. */
 function sayWhere(pacing: Pacing, rowIndex: number | undefined): string | undefined {
-  const row = pacing.rows.find((candidate) => candidate.index === rowIndex);
+  // A clock that runs out in a rest stops the reader after the work before it.
+  const row = pacing.rows.findLast(({ kind, index }) => kind === "work" && index <= (rowIndex ?? -1));
   if (!row) return undefined;
   const round = sayRoundOf(pacing, row.round);
   return `${round ? `in ${round}, ` : ""}after ${sayRow(row)}`;
@@ -37,7 +38,7 @@ const sayOutOfReach = ({ outOfReach }: Pacing, { units }: ScoreContext): string 
  */
 export function sayEnding(pacing: Pacing, context: ScoreContext): string | undefined {
   const said = [
-    ...(pacing.tooHeavy ?? []).map((load) => sayTooHeavy(load, context.units)),
+    ...(pacing.tooHeavy ?? []).map((load) => sayTooHeavy(load, pacing.rows, context.units)),
     sayGates(pacing, context),
     sayUnfinished(pacing),
     sayEnd(pacing, context),

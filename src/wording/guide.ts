@@ -33,7 +33,7 @@ export function sayGuide(pacing: Pacing): string | undefined {
     )
     .slice(0, MOST);
   const clauses = visited.filter((each) => told.includes(each)).map((each) => clauseFor(each));
-  const rest = visited.find(({ name }) => name === breather && name !== limiter);
+  const rest = visited.find(({ name, rows }) => name === breather && name !== limiter && !isHeld(rows));
   const breath = rest && `; take your breath on the ${pluralFor(rest)}`;
   const finish = finishOf(visited, pacing);
   return `${capitalised(clauses.join(", "))}${breath ?? ""}.${finish === undefined ? "" : ` ${finish}`}`;
@@ -46,6 +46,9 @@ function visitedIn(rows: readonly PacingRow[]): readonly Visited[] {
     rows: work.filter((row) => row.name === name),
   }));
 }
+
+/** Nobody gets their breath back with something in the hands. */
+const isHeld = (rows: readonly PacingRow[]): boolean => rows.some(({ load }) => load !== undefined);
 
 const timeOf = ({ rows }: Visited): number => rows.reduce((sum, row) => sum + row.end - row.start, 0);
 
@@ -60,17 +63,28 @@ function clauseFor(visited: Visited): string {
   const what = pluralFor(visited);
   const sets = rows.flatMap((row) => row.sets.map((set) => set.amount));
   const largest = Math.max(...sets);
-  const isBroken = rows.some((row) => row.sets.length > 1);
+  const broken = rows.filter((row) => row.sets.length > 1);
   if (first.displayed) return pace === undefined ? what : `${what} at ${pace}`;
-  if (first.unit === "reps" && isBroken && largest <= 1) return `${what} one at a time`;
-  if (isBroken) {
-    const most = sayNumber(largest, 0);
-    return first.unit === "reps"
-      ? `${what} never more than ${most} in a set`
-      : `${what} with the planned stops`;
-  }
+  if (broken.length > 0)
+    return first.unit === "reps" ? `${what} ${saySplit(rows)}` : `${what} with the planned stops`;
   if (first.unit !== "reps" || largest <= 1) return pace === undefined ? what : `${what} at ${pace}`;
   return pace === undefined ? `${what} in one go` : `${what} in one go at ${pace}`;
+}
+
+/** How reps are broken up: singles where most sets are, the largest set else; a first visit that is not broken up is told apart. */
+function saySplit(rows: readonly PacingRow[]): string {
+  const broken = rows.filter((row) => row.sets.length > 1);
+  const amounts = broken.flatMap((row) => row.sets.map((set) => set.amount));
+  if (amounts.filter((amount) => amount <= 1).length * 2 > amounts.length) {
+    return Math.max(...amounts) <= 1 && broken.length === rows.length
+      ? "one at a time"
+      : "mostly one at a time";
+  }
+  const most = `never more than ${sayNumber(Math.max(...amounts), 0)} in a set`;
+  const whole = rows.findIndex((row) => row.sets.length > 1);
+  const later = rows.slice(whole).every((row) => row.sets.length > 1);
+  if (whole === 0 || !later) return most;
+  return `${whole === 1 ? "the first time" : `the first ${sayNumber(whole, 0)} times`} in one go, then ${most}`;
 }
 
 /** The visit in the middle: neither the fresh first nor a finish. */
@@ -83,6 +97,7 @@ function finishOf(visited: readonly Visited[], pacing: Pacing): string | undefin
     const last = rows.at(-1);
     const before = rows.slice(1, -1).flatMap((row) => row.secondsPerUnit ?? []);
     if (rows.length < FEWEST_VISITS || last?.secondsPerUnit === undefined || before.length === 0) return [];
+    if (last.prescribed !== undefined || last.amount <= 1) return [];
     const mean = before.reduce((sum, each) => sum + each, 0) / before.length;
     return last.secondsPerUnit <= QUICKER * mean ? [{ name, last, gain: mean - last.secondsPerUnit }] : [];
   });
@@ -94,12 +109,37 @@ function finishOf(visited: readonly Visited[], pacing: Pacing): string | undefin
   return `Finish in ${round}: the ${nameFor(most.last, 2)} at ${pace}.`;
 }
 
-/** Where half of the work lies, in the words of the plan, for who looks at rounds or at the clock. `clock` is the one that is read. */
+/** Beyond this share of the reps or the time half of the work comes late, and under it early. */
+const LATE = 0.53;
+const EARLY = 0.47;
+
+/**
+ * Where half of the work lies, where the athlete looks: the round, the movement, the rep in it and the clock. It is said that it
+ * comes late or early only where it does. `clock` is the one that is read. Nothing for one visit, where the middle is the middle.
+ */
 export function sayHalf(pacing: Pacing, clock: string): string | undefined {
   const { half } = pacing;
   const row = half && pacing.rows.find(({ index }) => index === half.row);
-  if (row === undefined) return undefined;
+  if (half === undefined || row === undefined || pacing.rows.filter(({ kind }) => kind === "work").length < 2)
+    return undefined;
   const round = sayRoundOf(pacing, row.round);
-  const where = `${round === undefined ? "" : `${round}, `}in the ${nameFor(row, 2)}`;
-  return `Half of your work lies behind you only ${round === undefined ? "" : "in "}${where}, at ${clock}.`;
+  const where = `${round === undefined ? "" : `${round}, in `}${placeIn(row, pacing, half.shareOfReps)}, at ${clock}`;
+  if (Math.max(half.shareOfReps, half.shareOfTime) > LATE) {
+    return `Half of your work lies behind you only in ${where}.`;
+  }
+  return Math.max(half.shareOfReps, half.shareOfTime) < EARLY
+    ? `Half of your work is done early: in ${where}.`
+    : `Half of your work is done in ${where}.`;
 }
+
+/** The place inside a visit: the rep for reps, the movement alone for a way or a machine. */
+function placeIn(row: PacingRow, { rows }: Pacing, share: number): string {
+  const before = rows.findLast(({ index }) => index < row.index)?.shareOfReps ?? 0;
+  const through = row.shareOfReps > before ? (share - before) / (row.shareOfReps - before) : 0;
+  const rep = Math.round(through * row.amount);
+  if (row.unit !== "reps" || rep < 1 || row.amount < FEW_REPS) return `the ${nameFor(row, 2)}`;
+  return `the ${nameFor(row, 2)} at rep ${sayNumber(rep, 0)} of ${sayNumber(row.amount, 0)}`;
+}
+
+/** Of fewer reps the one in the middle need not be told. */
+const FEW_REPS = 10;

@@ -19,7 +19,7 @@ function sayAction(action: IfThen["action"], pacing: Pacing): string {
     case "aim-at":
       return `aim at ${sayNumber(action.scorePerRound, 0)} a round`;
     case "hold":
-      return "hold your pace, do not push yet";
+      return "keep to the planned rounds, do not push yet";
     case "skip-to-tie-break": {
       const row = pacing.rows.find((candidate) => candidate.index === action.row);
       return row

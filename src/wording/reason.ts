@@ -1,6 +1,7 @@
 import type { Plan } from "../models/plan/plan.ts";
 import type { Fact, Metric } from "../models/condition.ts";
 import { kilograms, massIn, type MassUnit } from "../models/quantity.ts";
+import { capitalised } from "./basis.ts";
 import { fillReason } from "./choice-reason.ts";
 import { sayLoad } from "./mass.ts";
 import { NO_BREAK_SPACE, sayList, sayNumber } from "./number.ts";
@@ -88,6 +89,7 @@ const YES_NO_PHRASES: Readonly<Partial<Record<Fact, readonly [string, string]>>>
   "set-known": ["your best unbroken set is known", "your best unbroken set is not known"],
   "best-guessed": ["your best lift is a guess", "your best lift is no guess"],
   "best-known": ["your best lift is known", "your best lift is not known"],
+  competition: ["it belongs to a competition", "it belongs to no competition"],
   sharing: ["you share the equipment while warming up", "you have the equipment to yourself"],
   acclimatised: ["you are used to the heat", "you are not used to the heat"],
   limiter: ["it limits you here", "it does not limit you here"],
@@ -150,6 +152,10 @@ export function sayBecause(choice: Choice, units: MassUnit): string | undefined 
     ? `${decided}: ${sayList(reasons)}.`
     : `${decided}.`;
 }
+
+/** What a choice is about, as a heading. Reads `Deadlifts and hang power cleans`. */
+export const sayAbout = ({ movementName, alsoFor = [] }: Pick<Choice, "movementName" | "alsoFor">): string =>
+  capitalised(sayList([movementName, ...alsoFor.map(({ name }) => name)]));
 
 /** From which load on another option suits, as a sentence; nothing where one option does for all. */
 export const sayChangeAt = ({ changesAt }: Pick<Choice, "changesAt">, units: MassUnit): string | undefined =>

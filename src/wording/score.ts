@@ -68,6 +68,12 @@ function unitOf(kind: ScoreKind, { units, perRound }: ScoreContext): string {
  * @example sayScore("rounds-and-reps", 489, { units: "kg", perRound: 24 }) // => { figure: "20\u00a0+\u00a09", unit: "rounds + reps" }
  */
 export function sayScore(kind: ScoreKind, value: number, context: ScoreContext): SaidScore {
+  const { perRound } = context;
+  const whole = Math.round(value);
+  if (kind === "rounds-and-reps" && perRound !== undefined && whole > 0 && whole % perRound === 0) {
+    const rounds = whole / perRound;
+    return { figure: sayNumber(rounds, 0), unit: rounds === 1 ? "round" : "rounds" };
+  }
   const figure = figureOf(kind, value, context, Math.round);
   const unit = unitOf(kind, context);
   return { figure, unit: figure === "1" ? (SINGULARS[unit] ?? unit) : unit };

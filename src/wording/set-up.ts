@@ -74,15 +74,15 @@ export function saySetUp(line: Line, units: MassUnit): string {
         : `Stations about ${apart} apart; walk the way once.`;
     }
     case "plates":
-      return "Plates beside the bar in loading order; a second person checks them without knowing your target.";
+      return line.fixed
+        ? "The bar loaded and closed before the start; a second person adds up the plates."
+        : "Plates beside the bar in loading order; a second person checks them without knowing your target.";
     case "loading":
       return LOADING[line.who];
     case "monitor":
       return "Monitor reset and turned to the unit that counts.";
     case "film":
-      return `Film in one piece: clock, whole body${line.monitor ? ", monitor" : ""} and floor marks in the picture, storage checked.`;
-    case "show":
-      return "Show plates, heights and distances on the film before the start.";
+      return `Film in one piece: clock, whole body${line.monitor ? ", monitor" : ""} and floor marks in the picture; plates, heights and distances once before the start.`;
     case "score-sheet":
       return "Score sheet with a box for each round, ticked by your judge.";
     case "tie-break":

@@ -80,8 +80,8 @@ export const sayRestsAlone = (visits: readonly (readonly PlannedSet[])[]): strin
   sayRests(visits.flatMap(restsOf), false);
 
 /**
- * How one visit is done: its sets with rests, or `unbroken` for reps in one set. Nothing for a way or a machine that is never put
- * down: there the pace says all.
+ * How one visit is done: its sets with rests, or `unbroken` for reps in one set. Nothing for a single rep, and for a way or
+ * a machine that is never put down: there the pace says all.
  */
 export function sayHow({
   sets,
@@ -90,5 +90,8 @@ export function sayHow({
   readonly sets: readonly PlannedSet[];
   readonly unit: PacingRow["unit"];
 }): string | undefined {
-  return sets.length < 2 && unit !== "reps" ? undefined : saySetsAndRests(sets);
+  const [only, ...more] = sets;
+  // One rep is not broken up, and nobody would think so.
+  if (more.length === 0 && (unit !== "reps" || (only?.amount ?? 0) <= 1)) return undefined;
+  return saySetsAndRests(sets);
 }

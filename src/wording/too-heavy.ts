@@ -1,20 +1,46 @@
 import type { Plan } from "../models/plan/plan.ts";
 import type { MassUnit } from "../models/quantity.ts";
 import { sayLoad } from "./mass.ts";
-import { sayCount } from "./number.ts";
+import { sayCount, sayNumber } from "./number.ts";
 import { sayShare } from "./share.ts";
 import { sayDuration } from "./time.ts";
 
-type TooHeavy = NonNullable<NonNullable<Plan["parts"][number]["pacing"]>["tooHeavy"]>[number];
+type Pacing = NonNullable<Plan["parts"][number]["pacing"]>;
+type TooHeavy = NonNullable<Pacing["tooHeavy"]>[number];
 
-/** What the load asks: so near the best that reps are singles, or not known to be possible at all; and what to do about it. */
-export function sayTooHeavy({ name, plural, load, reps, apart }: TooHeavy, units: MassUnit): string {
+/** More lifts this near the best than this are no sensible day's work. Judgement: what lifters plan in a heavy session. */
+const SENSIBLE = 20;
+
+/**
+ * What the load asks: so near the best that it cannot be repeated at a pace, or not known to be possible at all; and what to do
+ * about it. How it is taken is read off the planned rows.
+ */
+export function sayTooHeavy(
+  { name, plural, load, reps }: TooHeavy,
+  rows: Pacing["rows"],
+  units: MassUnit,
+): string {
   const share = load.shareOfBest;
   const what = `${sayCount(reps, name, plural)} at ${sayLoad(load, units)}`;
   if (share === undefined) {
     return `${what}: nobody knows yet whether you can lift that. Try one in the warm-up, well before the start; if it does not go, ask for a lighter version.`;
   }
-  const how =
-    apart === undefined ? "Ones and twos with long rests" : `Singles, about ${sayDuration(apart)} apart`;
-  return `${what}: ${sayShare(share)} of your best is too heavy to repeat at a pace. ${how}, each as safe as the first; the first miss ends them. Ask for a lighter version if this is training.`;
+  const planned = rows.filter((row) => row.name === name && row.load?.kilograms === load.kilograms);
+  const many =
+    reps > SENSIBLE
+      ? `${sayNumber(reps, 0)} of them are too many for a day's work: ask for a lighter version, and in a competition stop as soon as one turns slow.`
+      : "Ask for a lighter version if this is training.";
+  return `${what}: ${sayShare(share)} of your best is too heavy to repeat at a pace. ${sayTaken(planned)}, each as safe as the first; the first miss ends them. ${many}`;
+}
+
+/** How the plan takes a heavy load: one at a time with the gap, mostly so, or in sets of so many at most. */
+function sayTaken(rows: Pacing["rows"]): string {
+  const sets = rows.flatMap((row) => row.sets);
+  const most = Math.max(1, ...sets.map(({ amount }) => amount));
+  const ones = sets.filter(({ amount }) => amount <= 1).length;
+  if (most > 1) return ones * 2 > sets.length ? "Mostly singles" : `No set over ${sayNumber(most, 0)}`;
+  const rests = sets.map(({ restAfter }) => restAfter).filter((rest) => rest > 0);
+  const pace = rows[0]?.secondsPerUnit ?? 0;
+  const gap = rests.reduce((sum, rest) => sum + rest, 0) / Math.max(1, rests.length) + pace;
+  return rests.length === 0 ? "Singles" : `Singles, about ${sayDuration(gap)} from one to the next`;
 }

@@ -47,11 +47,41 @@ export const sayAgain = ({ name, clock, sets }: WarmUp["again"][number], units: 
   `From ${sayClock(clock)} on the clock build the ${name} once more: ` +
   `${sets.map((set) => `${set.reps}${NO_BREAK_SPACE}×${NO_BREAK_SPACE}${sayLoad(set.load, units)}`).join(", ")}, a minute and a half between.`;
 
+type BuildReason = NonNullable<WarmUp["build"]>["why"];
+
+const PLACES: Readonly<Record<"high" | "middle" | "low", string>> = {
+  high: "High in the band",
+  middle: "In the middle of the band",
+  low: "Low in the band",
+};
+
+const REASONS: Readonly<Record<BuildReason["reasons"][number], string>> = {
+  "strong-in-it": "you are strong in this lift",
+  "still-building-it": "you are still building this lift",
+  "recovers-fast": "you recover fast",
+  "recovers-slowly": "you recover slowly",
+  "lift-comes-first": "the lift comes first",
+  "after-work": "you lift after minutes of work",
+  "best-estimated": "your best is only estimated",
+  age: "your age asks for a margin",
+};
+
+/** Why a build ends where it does, as a sentence. */
+export function sayBuildReason({ kind, reasons }: BuildReason): string {
+  if (kind === "load") return "Up to the heaviest load of the workout, so that it holds no surprise.";
+  if (kind === "under-the-load")
+    return "It stops short of the load of the workout, which belongs to the workout.";
+  const told = reasons.map((reason) => REASONS[reason]);
+  return told.length === 0
+    ? `${PLACES[kind]}: nothing asks for more or less.`
+    : `${PLACES[kind]}: ${told.join(", and ")}.`;
+}
+
 /** How far the build goes and why, and what it adds up to, so that nobody adds more. */
 export function sayBuild(build: NonNullable<WarmUp["build"]>, units: MassUnit): string {
   const total = massIn(units, kilograms(build.loadTimesReps)).value;
   const tonnes = `${sayNumber(Math.round(total / 10) * 10, 0)}${NO_BREAK_SPACE}${units}`;
-  return `Up to ${sayShare(build.shareOfBest)} of your best ${build.name}. ${build.why} ${sayNumber(build.reps, 0)} reps and ${tonnes} in all; add nothing.`;
+  return `Up to ${sayShare(build.shareOfBest)} of your best ${build.name}. ${sayBuildReason(build.why)} ${sayNumber(build.reps, 0)} reps and ${tonnes} in all; add nothing.`;
 }
 
 const DROPPED: Readonly<Record<Dropped["why"], string>> = {

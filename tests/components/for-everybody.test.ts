@@ -17,7 +17,11 @@ const long = {
 const plan = { cautions: [stop], setUp: [{ kind: "film", monitor: false } as const], standards: [] };
 
 it("what one band alone is told is told to nobody else", () => {
-  const slow = { ...plan, cautions: [long, stop], setUp: [{ kind: "plates" } as const, ...plan.setUp] };
+  const slow = {
+    ...plan,
+    cautions: [long, stop],
+    setUp: [{ kind: "plates", fixed: false } as const, ...plan.setUp],
+  };
   expect(forEverybody([slow, plan])).toEqual(plan);
   expect(forEverybody([plan, slow])).toEqual(plan);
 });

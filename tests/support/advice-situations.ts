@@ -13,6 +13,8 @@ export type AdviceSituation = {
   readonly is: string;
   readonly athlete: string;
   readonly workout: string;
+  /** What stands in the files, where athlete and workout are not of the table. */
+  readonly written?: { readonly athlete: string; readonly workout: string };
   readonly with?: Readonly<Record<string, string>>;
   readonly day?: {
     readonly at?: string;
@@ -54,7 +56,7 @@ function library(): readonly SourceFile[] {
 /** A flow map with entries put in or replaced, as the file of an athlete. */
 function athleteText(situation: AdviceSituation, id: string): string {
   const day = situation.day ?? {};
-  const written = table.athletes[situation.athlete]?.slice(1, -1) ?? "";
+  const written = (situation.written?.athlete ?? table.athletes[situation.athlete])?.slice(1, -1) ?? "";
   const own = Object.entries(situation.with ?? {});
   const lines = [
     `name: ${situation.athlete} ${id}`,
@@ -85,7 +87,7 @@ function splitEntries(text: string): readonly string[] {
 
 function workoutText(situation: AdviceSituation, id: string): string {
   const coming = situation.day?.["may come"] !== undefined;
-  return `---\ntitle: ${situation.workout.replaceAll(",", "")}\n${coming ? `competition: cup-${id}\n` : ""}${table.workouts[situation.workout] ?? ""}\n---\n`;
+  return `---\ntitle: ${situation.workout.replaceAll(",", "")}\n${coming ? `competition: cup-${id}\n` : ""}${situation.written?.workout ?? table.workouts[situation.workout] ?? ""}\n---\n`;
 }
 
 function filesOf(situation: AdviceSituation, id: string): readonly SourceFile[] {

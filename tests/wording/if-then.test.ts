@@ -16,7 +16,7 @@ describe("a threshold and what to do beyond it", () => {
     [{ kind: "push", secondsPerRound: 3 }, "3_s faster a round"],
     [{ kind: "slow-down", secondsPerRound: 0.4 }, "keep the pace as planned"],
     [{ kind: "push", secondsPerRound: 0.2 }, "keep the pace as planned"],
-    [{ kind: "hold" }, "hold your pace, do not push yet"],
+    [{ kind: "hold" }, "keep to the planned rounds, do not push yet"],
     [{ kind: "skip-to-tie-break", row: 10 }, "straight to the pull-ups, where the tie is broken"],
     [{ kind: "skip-to-tie-break", row: 99 }, "straight to the tie-break"],
   ] as const)("%j is said %s", (action, text) => {
@@ -49,6 +49,10 @@ describe("a threshold and what to do beyond it", () => {
   it("as a sentence gives the planned clock and the result to expect", () => {
     expect(
       sayIfThenSentence({ ...base, action: { kind: "hold" }, projected: 520 }, pacing, { units: "kg" }),
-    ).toBe(nb("After round_3 past 5:08 (plan 4:58): hold your pace, do not push yet. Expect about 8:40."));
+    ).toBe(
+      nb(
+        "After round_3 past 5:08 (plan 4:58): keep to the planned rounds, do not push yet. Expect about 8:40.",
+      ),
+    );
   });
 });

@@ -2,6 +2,7 @@ import { type Schedule, moveStart, scheduleFrom } from "../../live/warm-up-sched
 import { warmUpNow, type WarmUpNow } from "../../live/warm-up-now.ts";
 import type { DayState } from "../../live/day-state.ts";
 import type { DayPlan } from "../../live/day-plan.ts";
+import { sayCalledEarly, sayStartSlips } from "../../wording/moved-start.ts";
 import { sayAgain, sayBuildRest, sayBuildSet, sayStep } from "../../wording/warm-up.ts";
 import { sayClock } from "../../wording/time.ts";
 import type { DayRun, Screen } from "./day-run.ts";
@@ -132,7 +133,7 @@ function movedNotes({ plan, state }: DayRun, schedule: Schedule | undefined): re
   const dropped = [...new Set(schedule.dropped.map(({ title }) => title))];
   const notes = [
     ...(dropped.length > 0 ? [`Left out: ${dropped.join("; ")}.`] : []),
-    last < before ? plan.warmUp.ifEarly : plan.warmUp.ifLate,
+    last < before ? sayCalledEarly(plan.warmUp.moved) : sayStartSlips(plan.warmUp.moved),
   ];
   return notes.map((note) => make("p", { class: "day-note" }, note));
 }

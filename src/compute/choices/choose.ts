@@ -31,7 +31,7 @@ export type ChooseInput = {
  *
  * An option that adds a stress the athlete keeps away from is out. Of the others the first is taken whose conditions
  * all hold. A stated preference settles a close call and whatever no number speaks on; a clear number outweighs it.
- * A choice that comes out the same in several parts is told once.
+ * A choice that comes out the same in several parts, or for several movements, is told once.
  * The answer carries the numbers that decided, the runner-up, when to change over, and, when it was close or a number
  * is not known, what to try in the warm-up. An option the numbers favour and a limit rules out is told as withheld.
  */
@@ -46,7 +46,7 @@ export function chooseOptions(input: ChooseInput): {
   );
   const withheld = decided.flatMap((each) => each.withheld ?? []);
   return {
-    choices: mergeParts(decided.flatMap(({ choice }) => choice ?? [])),
+    choices: testOnce(mergeMovements(mergeParts(decided.flatMap(({ choice }) => choice ?? [])))),
     withheld: withheld.filter((each, at) => withheld.findIndex((other) => other.title === each.title) === at),
   };
 }
@@ -112,6 +112,62 @@ function mergeParts(choices: readonly Choice[]): readonly Choice[] {
   }
   return merged;
 }
+
+/** The same choice with the same answer for several movements is one, told with the heaviest load. */
+function mergeMovements(choices: readonly Choice[]): readonly Choice[] {
+  const merged: Choice[] = [];
+  for (const choice of choices) {
+    const at = merged.findIndex((other) => isSameAnswer(other, choice));
+    const known = merged[at];
+    if (known === undefined) merged.push(choice);
+    else merged[at] = bothOf(known, choice);
+  }
+  return merged;
+}
+
+/** What two choices would try in the warm-up alike is tried once. */
+const testOnce = (choices: readonly Choice[]): readonly Choice[] =>
+  choices.map(({ test, ...choice }, at) =>
+    test === undefined || choices.slice(0, at).some((before) => before.test === test)
+      ? choice
+      : { ...choice, test },
+  );
+
+const isSameAnswer = (one: Choice, other: Choice): boolean =>
+  one.id === other.id &&
+  one.pick.id === other.pick.id &&
+  one.pick.say === other.pick.say &&
+  one.decidedBy === other.decidedBy &&
+  one.changesAt === undefined &&
+  other.changesAt === undefined;
+
+function bothOf(one: Choice, other: Choice): Choice {
+  const [first, second] = loadOf(other) > loadOf(one) ? [other, one] : [one, other];
+  const { reason, alsoFor = [], ...rest } = first;
+  const asOne = [
+    { movement: second.movement, name: second.movementName },
+    ...alsoFor,
+    ...(second.alsoFor ?? []),
+  ];
+  return {
+    ...rest,
+    ...(reason !== undefined && holdsForBoth(reason, second.reason) && { reason }),
+    alsoFor: asOne.filter(({ movement }, at) => asOne.findIndex((each) => each.movement === movement) === at),
+    parts: [...new Set([...one.parts, ...other.parts])],
+  };
+}
+
+const LOAD_SHARE = "load share";
+const loadOf = ({ reason }: Choice): number =>
+  reason?.values.find(({ gap }) => gap === LOAD_SHARE)?.value ?? 0;
+
+/** A reason holds for two movements where its numbers are the same; of loads the heavier one speaks for both. */
+const holdsForBoth = (one: NonNullable<Choice["reason"]>, other: Choice["reason"]): boolean =>
+  one.say === other?.say &&
+  one.values.every(
+    ({ gap, value }) =>
+      gap === LOAD_SHARE || other.values.some((each) => each.gap === gap && each.value === value),
+  );
 
 function weigh(choice: MovementChoice, { situation }: AtMovement, { withholding }: ChooseInput): Weighed {
   const ruledOutBy = ({ option }: OptionVerdict): string | undefined =>
@@ -183,7 +239,7 @@ function explain(
   return {
     id: choice.id,
     movement: at.movement.id,
-    movementName: at.movement.plural,
+    movementName: at.movement.counts[0] === "reps" ? at.movement.plural : at.movement.name,
     question: choice.question,
     parts: at.part === undefined ? [] : [at.part],
     pick: shown(pick),

@@ -59,7 +59,7 @@ export function atMovement(input: MovementSituationInput): Situation {
       "movement-kind": [movement.kind],
       taxes: taxedBy(movement, taxedFrom),
       stress: movement.stresses,
-      lifted: [yesOrNo(liftsOf(parts).some((lift) => lift.movement === movement.id))],
+      lifted: [yesOrNo(liftsOf(parts).some((lift) => isLiftOf(lift, movement.id)))],
       "needs-catching": [yesOrNo(movement.loading?.needsCatching === true)],
       limiter: [yesOrNo(limiters.includes(movement.name) || limiters.includes(movement.plural))],
       ...(basis !== undefined && {
@@ -118,15 +118,19 @@ function partMinutes({ parts }: MovementSituationInput): Situation["numbers"] {
 function loadNumbers(input: MovementSituationInput): Situation["numbers"] {
   const { movement, parts, abilities } = input;
   const best = abilities.best(movement.id)?.kilograms;
-  const loads = [
-    ...rowsOf(input).flatMap((row) => row.load ?? []),
-    ...liftsOf(parts)
-      .filter((lift) => lift.movement === movement.id)
-      .flatMap(({ attempts, target }) => (attempts[target - 1] ?? attempts.at(-1))?.load ?? []),
+  const lifted = liftsOf(parts).filter((lift) => isLiftOf(lift, movement.id));
+  const ofBest = (load: AimedLoad): number | undefined =>
+    best === undefined ? undefined : (load.kilograms * load.pieces) / best;
+  const shares = [
+    ...rowsOf(input).flatMap(({ load }) => (load && (load.shareOfBest ?? ofBest(load))) ?? []),
+    ...lifted.flatMap((lift) => {
+      const load = aimedAt(lift);
+      // A complex is told as a share of its own best, which is less than that of some of its movements alone.
+      return (
+        (load && (lift.others === undefined ? load.shareOfBest : undefined)) ?? (load && ofBest(load)) ?? []
+      );
+    }),
   ];
-  const shares = loads.flatMap(
-    (load) => load.shareOfBest ?? (best === undefined ? [] : (load.kilograms * load.pieces) / best),
-  );
   const ratio = ratioToParent(input);
   return {
     ...(shares.length > 0 && { "load-share": input.lightest ? Math.min(...shares) : Math.max(...shares) }),
@@ -137,7 +141,18 @@ function loadNumbers(input: MovementSituationInput): Situation["numbers"] {
 const rowsOf = ({ parts, movement }: MovementSituationInput): readonly PlannedRow[] =>
   workRowsOf(parts).filter((row) => row.movement === movement.id);
 
-const liftsOf = (parts: readonly PlannedPart[]) => parts.flatMap((part) => part.lifting?.lifts ?? []);
+type PlannedLift = NonNullable<PlannedPart["lifting"]>["lifts"][number];
+type AimedLoad = PlannedLift["attempts"][number]["load"];
+
+/** Whether a movement is lifted in an attempt: alone, or within a complex. */
+const isLiftOf = ({ movement, others = [] }: PlannedLift, id: string): boolean =>
+  movement === id || others.includes(id);
+
+const aimedAt = ({ attempts, target }: PlannedLift): AimedLoad | undefined =>
+  (attempts[target - 1] ?? attempts.at(-1))?.load;
+
+const liftsOf = (parts: readonly PlannedPart[]): readonly PlannedLift[] =>
+  parts.flatMap((part) => part.lifting?.lifts ?? []);
 
 function unbrokenOf({ athlete, abilities, movement }: MovementSituationInput): number | undefined {
   const own = athlete.unbroken.find((each) => each.movement === movement.id)?.reps;

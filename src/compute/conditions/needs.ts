@@ -8,7 +8,8 @@ export function needsOf(movement: Movement): readonly Equipment[] {
 
 function byKind({ kind, erg, loading }: Movement): readonly Equipment[] {
   if (erg !== undefined) return [erg];
-  if (loading?.held === "bar") return ["barbell"];
+  // A yoke is held as a bar is and is none.
+  if (loading?.held === "bar") return kind === "carry" ? [] : ["barbell"];
   if (kind === "dumbbell" || kind === "kettlebell") return [kind];
   return [];
 }

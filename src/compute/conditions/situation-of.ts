@@ -52,7 +52,7 @@ export function movementsDone(input: SituationInput): readonly string[] {
   const { athlete, workout, withholding, parts = [] } = input;
   const planned = parts.flatMap(({ pacing, lifting }) => [
     ...(pacing?.rows ?? []).flatMap((row) => row.movement ?? []),
-    ...(lifting?.lifts ?? []).map((lift) => lift.movement),
+    ...(lifting?.lifts ?? []).flatMap(({ movement, others = [] }) => [movement, ...others]),
   ]);
   if (planned.length > 0) return [...new Set(planned)];
   const ids = movementsOf(workout, resolveDivision(athlete, workout).division);
@@ -96,7 +96,8 @@ function athleteNumbers({ athlete, date, start, overrides }: SituationInput): Si
 
 function workoutNumbers({ parts = [], competition, start }: SituationInput): Situation["numbers"] {
   const ends = parts.flatMap((part) => {
-    const length = part.pacing?.duration ?? windowOf(part);
+    // Of work that is out of reach from the start nothing is planned, and its length is not known.
+    const length = part.pacing?.duration || windowOf(part);
     return length === undefined ? [] : [part.start.clock + length];
   });
   const windows = parts.map(windowOf).filter((window) => window !== undefined);
@@ -150,17 +151,24 @@ function workoutFacts(input: SituationInput): Situation["facts"] {
     needs: used.flatMap(needsOf),
     stress: used.flatMap((movement) => movement.stresses),
     format: workout.parts.map((part) => part.clock.kind),
-    "has-lift": [yesOrNo(workout.parts.some((part) => part.clock.kind === "max-load"))],
-    lifted: [yesOrNo(workout.parts.some((part) => part.clock.kind === "max-load"))],
+    "has-lift": [yesOrNo(hasLift(input))],
+    lifted: [yesOrNo(hasLift(input))],
     "needs-catching": [yesOrNo(used.some((movement) => movement.loading?.needsCatching === true))],
     ending: parts.length === 0 ? undefined : parts.flatMap((part) => part.pacing?.ending ?? []),
   });
 }
 
+/** Whether something is lifted for load: as planned, or before anything is planned as the workout asks. */
+const hasLift = ({ workout, parts = [] }: SituationInput): boolean =>
+  parts.length > 0
+    ? parts.some((part) => part.lifting !== undefined)
+    : workout.parts.some((part) => part.clock.kind === "max-load");
+
 function placeFacts({ gym, gymAssumed, competition }: SituationInput): Situation["facts"] {
   return defined({
     "gym-has": gym === undefined || gymAssumed === true ? undefined : equipmentOf(gym),
     sharing: gym === undefined ? undefined : [yesOrNo(gym.equipment.includes(SHARED))],
+    competition: [yesOrNo(competition !== undefined)],
     "may-come": competition?.mayCome ?? [],
   });
 }

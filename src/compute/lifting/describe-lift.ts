@@ -35,8 +35,10 @@ export function describeLift(
   const middle = quantile(0.5);
   const target = Math.max(1, chosen.loads.filter((load) => load <= middle + 0.01).length);
   const attempts = describeAttempts(task, planned, target);
+  const others = othersOf(line, today.limiting.id);
   return {
     movement: today.limiting.id,
+    ...(others.length > 0 && { others: [...others] }),
     name: sayLine(line),
     reps: repsOf(line),
     best: { kilograms: best.kilograms, spread: best.spread, basis: best.basis, from: best.from },
@@ -58,6 +60,10 @@ export function describeLift(
     lastStart: clock.lastStart,
   };
 }
+
+/** The movements of a complex beside the one that limits, each once. */
+const othersOf = (line: LiftingTask["today"]["line"], limiting: string): readonly string[] =>
+  [...new Set(line.pieces.map(({ movement }) => movement.id))].filter((id) => id !== limiting);
 
 /** The result below which the outcomes lie with a chance: a load, or 0 where nothing is made. */
 export function outcomeQuantile(outcomes: readonly Outcome[], share: number): number {

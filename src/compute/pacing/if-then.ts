@@ -7,6 +7,12 @@ import type { Solved } from "../search/solve-part.ts";
 
 /** From this share of the time on being ahead is no longer a warning. Judgement. */
 const LATE_ENOUGH = 0.6;
+/** In work shorter than this many seconds nobody waits with being ahead: a lead given back is lost. Judgement. */
+const SHORT_WORK = 8 * 60;
+/** Rounds that must be left after the moment, where there are so many: in the last nothing can be changed any more. */
+const ROUNDS_LEFT = 2;
+/** A smaller change, in seconds a round, nobody can follow. Judgement. */
+const LEAST_CHANGE = 1.5;
 /** Sets are cut to this share when behind. Judgement. */
 const SMALLER = 0.7;
 /** Results nearer than this are one, in seconds or score units: both are told in whole ones. */
@@ -28,13 +34,14 @@ type Lookout = {
   readonly resultAt: (form: number) => number;
 };
 
-/** The round before the one where it gets hard; where none does, the last that ends before it is late. */
+/** The round before the one where it gets hard; where none does, the last that ends before it is late. Two rounds are left after it. */
 function roundToLookAt(rounds: Pacing["rounds"], hard: Pacing["hard"]): Round | undefined {
   if (rounds.length < 2) return undefined;
   const at = rounds.findIndex((round) => round.round === hard?.round);
   const end = rounds.at(-1)?.end ?? 0;
   const look = at >= 0 ? at - 1 : rounds.findLastIndex((round) => round.end <= LATE_ENOUGH * end);
-  return rounds[Math.min(rounds.length - 2, Math.max(0, look))];
+  const last = Math.max(0, rounds.length - 1 - ROUNDS_LEFT);
+  return rounds[Math.min(last, Math.max(0, look))];
 }
 
 /**
@@ -50,7 +57,7 @@ export function ifThenOf(
   rounds: Pacing["rounds"],
   hard: Pacing["hard"],
   limiter: string | undefined,
-  reading: Pick<ResultReading, "score" | "of">,
+  reading: Pick<ResultReading, "score" | "of" | "target">,
 ): Pacing["ifThen"] {
   const round = roundToLookAt(rounds, hard);
   const row = round === undefined ? undefined : rows[round.lastRow];
@@ -61,13 +68,29 @@ export function ifThenOf(
     left: rounds.filter((other) => other.start >= row.end - 1e-6),
     late: row.shareOfTime >= LATE_ENOUGH,
     smallerSets: smallerSetsAfter(row, rows, limiter),
-    resultAt: (form) => reading.of(runDay(bench, choice.plan, form, 1, bench.coarse)),
+    resultAt: resultOfForm((form) => reading.of(runDay(bench, choice.plan, form, 1, bench.coarse)), reading),
   };
-  // Before a door that shuts nothing is won by holding back.
-  const held = state.stopped === "deadline" ? (one: IfThen) => one.action.kind !== "hold" : () => true;
-  if (!endsByClock({ bench, log }, round.round)) return byClock(lookout, bench.rules.ahead).filter(held);
-  return isByInterval(reading.score) ? [] : byScore(lookout, bench.rules.aheadInScore);
+  // Before a door that shuts, and in short work, nothing is won by holding back.
+  const isShort = (rounds.at(-1)?.end ?? 0) < SHORT_WORK;
+  const held =
+    state.stopped === "deadline" || isShort ? (one: IfThen) => one.action.kind !== "hold" : () => true;
+  if (!endsByClock({ bench, log }, round.round)) {
+    return byClock(lookout, bench.rules.ahead).filter(held).filter(changesSomething);
+  }
+  return isByInterval(reading.score) ? [] : byScore(lookout, bench.rules.aheadInScore).filter(held);
 }
+
+/** The result of a day of a form: the plan's own, moved by as much as the form moves a day that is run in the same steps. */
+function resultOfForm(
+  run: (form: number) => number,
+  { target }: Pick<ResultReading, "target">,
+): (form: number) => number {
+  const usual = run(1);
+  return (form) => target + run(form) - usual;
+}
+
+const changesSomething = ({ action }: IfThen): boolean =>
+  !(action.kind === "slow-down" || action.kind === "push") || action.secondsPerRound >= LEAST_CHANGE;
 
 /** Cutting the sets of the movement that limits, where it is still to come in sets of more than one. */
 function smallerSetsAfter(

@@ -18,7 +18,7 @@ const AGAIN_AND_AGAIN = 6;
 
 /**
  * Loads of the plan that are too near the best for the reps asked for, and loads nobody knows the athlete to lift: each once, with
- * the reps planned of it and the seconds between two of them that such a load takes.
+ * the reps planned of it.
  */
 export function tooHeavyOf(
   { bench: { track } }: Solved,
@@ -38,11 +38,10 @@ export function tooHeavyOf(
     const task = tasks.get(key);
     if (!task) continue;
     const { share } = task;
-    const apart = repeatSeconds(task.movement, share);
     // A squat or a pull is repeated nearer to the best than a lift from the floor to overhead.
-    if (share <= (apart > 0 ? REPEATED_UP_TO[level] : SLOW_UP_TO)) continue;
+    if (share <= (repeatSeconds(task.movement, share) > 0 ? REPEATED_UP_TO[level] : SLOW_UP_TO)) continue;
     const reps = (found.get(key)?.reps ?? 0) + amount;
-    found.set(key, { name, plural, load, reps, ...(apart > 0 ? { apart } : {}) });
+    found.set(key, { name, plural, load, reps });
   }
   return [...found.values()].filter(
     ({ reps, load }) => reps >= AGAIN_AND_AGAIN || (load.shareOfBest ?? 1) >= 1,

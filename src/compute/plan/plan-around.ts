@@ -58,6 +58,7 @@ export function planAround(workout: Workout, context: PlanContext, parts: readon
         movements: movements.map((at) => at.movement),
         parts,
         gym,
+        choices: chosen.choices,
         ...(competition !== undefined && { competition }),
       }),
     ],

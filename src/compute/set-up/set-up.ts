@@ -14,7 +14,11 @@ export type SetUpInput = {
   readonly parts: readonly PlannedPart[];
   readonly gym: Gym;
   readonly competition?: Competition;
+  /** What the brief decides beside it. */
+  readonly choices: Plan["choices"];
 };
+
+const CHALK = "chalk-and-tape";
 
 type Line = Plan["setUp"][number];
 type Thing = Extract<Line, { kind: "equipment" }>["things"][number];
@@ -86,23 +90,31 @@ function floorLine({ workout, movements, gym }: SetUpInput): readonly Line[] {
   return [{ kind: "floor", between: { value, unit }, prescribed: workout.floor?.between !== undefined }];
 }
 
-function plateLines({ workout, movements, competition }: SetUpInput): readonly Line[] {
-  if (!movements.some((movement) => movement.loading?.held === "bar")) return [];
+function plateLines({ workout, movements, parts, competition }: SetUpInput): readonly Line[] {
+  const onBars = movements.filter((movement) => movement.loading?.held === "bar").map(({ id }) => id);
+  if (onBars.length === 0) return [];
+  if (!isChanged(onBars, parts)) return [{ kind: "plates", fixed: true }];
   const loading = workout.parts.map((part) => part.loading).find((each) => each !== undefined);
   const who = loading ?? competition?.loading;
   const isSaid = who === "alone" || who === "help-allowed";
-  return [{ kind: "plates" }, ...(isSaid ? [{ kind: "loading", who } as const] : [])];
+  return [{ kind: "plates", fixed: false }, ...(isSaid ? [{ kind: "loading", who } as const] : [])];
 }
+
+/** Whether anything is changed on a bar after the start: for a lift, and where the work comes to another load. */
+const isChanged = (onBars: readonly string[], parts: readonly PlannedPart[]): boolean =>
+  parts.some((part) => part.lifting !== undefined) ||
+  new Set(
+    workRowsOf(parts)
+      .filter((row) => row.movement !== undefined && onBars.includes(row.movement))
+      .flatMap((row) => row.load?.kilograms ?? []),
+  ).size > 1;
 
 const machineLine = ({ movements }: SetUpInput): readonly Line[] =>
   movements.some((movement) => movement.erg !== undefined) ? [{ kind: "monitor" }] : [];
 
 function filmLines({ competition, movements }: SetUpInput): readonly Line[] {
   if (competition === undefined) return [];
-  return [
-    { kind: "film", monitor: movements.some((movement) => movement.erg !== undefined) },
-    { kind: "show" },
-  ];
+  return [{ kind: "film", monitor: movements.some((movement) => movement.erg !== undefined) }];
 }
 
 function sheetLine({ parts }: SetUpInput): readonly Line[] {
@@ -140,5 +152,9 @@ const leastLine = (part: Part): readonly Line[] =>
     ? []
     : [{ kind: "least", amount: part.minimumWork.amount, of: part.minimumWork.of }];
 
-const chalkLine = ({ movements }: SetUpInput): readonly Line[] =>
-  movements.some((movement) => movement.stresses.includes("hard-grip")) ? [{ kind: "chalk" }] : [];
+/** Where to have chalk, unless a choice of the brief says when to chalk. */
+const chalkLine = ({ movements, choices }: SetUpInput): readonly Line[] =>
+  movements.some((movement) => movement.stresses.includes("hard-grip")) &&
+  !choices.some(({ id }) => id === CHALK)
+    ? [{ kind: "chalk" }]
+    : [];

@@ -2,7 +2,7 @@ import type { Athlete } from "../../models/athlete.ts";
 import type { Movement } from "../../models/movement.ts";
 import type { PlannedPart, PlannedRow } from "../conditions/situation-of.ts";
 import { workRowsOf } from "../conditions/situation-of.ts";
-import { buildShare } from "./build-share.ts";
+import { type BuildReason, buildShare } from "./build-share.ts";
 import type { WarmUpNumbers } from "./constants.ts";
 
 /** What a build climbs to. Masses in kilograms. */
@@ -14,7 +14,7 @@ export type BuildGoal = {
   /** What it serves, as a share of the best: where the build ends for a lift, the load itself for a load. */
   readonly share: number;
   readonly topReps: number;
-  readonly why: string;
+  readonly why: BuildReason;
   /** Whether it serves a lift for load, or the heaviest load of the workout. */
   readonly serves: "lift" | "load";
 };
@@ -104,9 +104,7 @@ function loadGoals(
       top: Math.min(load.kilograms, ceiling),
       share: load.kilograms / known.kilograms,
       topReps: isAbove ? 1 : MOST_TOP_REPS,
-      why: isAbove
-        ? "Stops at the top of the band: the load of the workout is heavier, and the workout is the place for it."
-        : "Up to the heaviest load of the workout, so that it holds no surprise.",
+      why: { kind: isAbove ? "under-the-load" : "load", reasons: [] },
       serves: "load",
     },
   ];

@@ -1,4 +1,5 @@
 import type { Athlete } from "../../models/athlete.ts";
+import type { Plan } from "../../models/plan/plan.ts";
 import type { Movement } from "../../models/movement.ts";
 import type { WarmUpNumbers } from "./constants.ts";
 
@@ -13,16 +14,20 @@ export type BuildShareInput = {
   readonly age?: number;
 };
 
-/** Where in the band a build ends, and why in a sentence to the athlete. */
-export type BuildShare = { readonly share: number; readonly why: string };
+/** Why a build ends where it does. */
+export type BuildReason = NonNullable<NonNullable<Plan["warmUp"]>["build"]>["why"];
+type Because = BuildReason["reasons"][number];
 
-/** A step up or down in the band and the clause that gives the reason. */
-type Step = { readonly by: number; readonly because: string };
+/** Where in the band a build ends, and why. */
+export type BuildShare = { readonly share: number; readonly why: BuildReason };
+
+/** A step up or down in the band and the reason for it. */
+type Step = { readonly by: number; readonly because: Because };
 
 /**
  * Where between 70 and 80 % of the best lift a build ends for this athlete: from the middle, a step for strength against
  * a regular of the same body mass, for recovery, for when the lift comes, for how well the best is known, and for age.
- * Bounded by the band. The sentence names the steps, the largest first.
+ * Bounded by the band. The reasons name the steps, the largest first.
  */
 export function buildShare(input: BuildShareInput, numbers: WarmUpNumbers): BuildShare {
   const steps = [
@@ -45,8 +50,8 @@ function strengthStep(
   { athlete, movement, best }: BuildShareInput,
   numbers: WarmUpNumbers,
 ): Step | undefined {
-  const up: Step = { by: numbers.strengthStep, because: "you are strong in this lift" };
-  const down: Step = { by: -numbers.strengthStep, because: "you are still building this lift" };
+  const up: Step = { by: numbers.strengthStep, because: "strong-in-it" };
+  const down: Step = { by: -numbers.strengthStep, because: "still-building-it" };
   const typical = movement.loading?.typical.regular;
   if (athlete.bodyMass === undefined || typical === undefined) {
     if (athlete.level === "new") return down;
@@ -58,15 +63,15 @@ function strengthStep(
 }
 
 function recoveryStep({ recovery }: Athlete, numbers: WarmUpNumbers): Step | undefined {
-  if (recovery === "fast") return { by: numbers.fastRecoveryStep, because: "you recover fast" };
-  if (recovery === "slow") return { by: -numbers.slowRecoveryStep, because: "you recover slowly" };
+  if (recovery === "fast") return { by: numbers.fastRecoveryStep, because: "recovers-fast" };
+  if (recovery === "slow") return { by: -numbers.slowRecoveryStep, because: "recovers-slowly" };
   return undefined;
 }
 
 function momentStep(workBefore: number, numbers: WarmUpNumbers): Step | undefined {
-  if (workBefore <= 0) return { by: numbers.liftFirstStep, because: "the lift comes first" };
+  if (workBefore <= 0) return { by: numbers.liftFirstStep, because: "lift-comes-first" };
   if (workBefore >= numbers.lateFrom) {
-    return { by: -numbers.liftLateStep, because: "you lift after minutes of work" };
+    return { by: -numbers.liftLateStep, because: "after-work" };
   }
   return undefined;
 }
@@ -74,7 +79,7 @@ function momentStep(workBefore: number, numbers: WarmUpNumbers): Step | undefine
 const knownStep = (basis: string, numbers: WarmUpNumbers): Step | undefined =>
   basis === "tested" || basis === "estimated"
     ? undefined
-    : { by: -numbers.unknownBestStep, because: "your best is only estimated" };
+    : { by: -numbers.unknownBestStep, because: "best-estimated" };
 
 const YOUNG_UNDER = 18;
 const OLD_FROM = 60;
@@ -82,18 +87,15 @@ const OLD_FROM = 60;
 const ageStep = (age: number | undefined, numbers: WarmUpNumbers): Step | undefined =>
   age === undefined || (age >= YOUNG_UNDER && age < OLD_FROM)
     ? undefined
-    : { by: -numbers.youngOrOldStep, because: "your age asks for a margin" };
+    : { by: -numbers.youngOrOldStep, because: "age" };
 
 const MOST_REASONS = 2;
 const A_HAIR = 1e-9;
 
-function whyOf(share: number, reasons: readonly string[], { buildMiddle }: WarmUpNumbers): string {
-  const place =
-    Math.abs(share - buildMiddle) < A_HAIR
-      ? "In the middle of the band"
-      : share > buildMiddle
-        ? "High in the band"
-        : "Low in the band";
-  const told = reasons.slice(0, MOST_REASONS);
-  return told.length === 0 ? `${place}: nothing asks for more or less.` : `${place}: ${told.join(", and ")}.`;
+function whyOf(share: number, reasons: readonly Because[], { buildMiddle }: WarmUpNumbers): BuildReason {
+  const isMiddle = Math.abs(share - buildMiddle) < A_HAIR;
+  return {
+    kind: isMiddle ? "middle" : share > buildMiddle ? "high" : "low",
+    reasons: reasons.slice(0, MOST_REASONS),
+  };
 }

@@ -1,3 +1,4 @@
+import { singlesOf } from "../../models/condition.ts";
 import type { Athlete } from "../../models/athlete.ts";
 import type { Bar, Gym } from "../../models/gym.ts";
 import type { Library, WarmUpStage } from "../../models/library.ts";
@@ -9,7 +10,6 @@ import { yesOrNo } from "../conditions/situation-of.ts";
 import { type Situation, withMore } from "../conditions/situation.ts";
 import { withOverrides } from "../overrides/with-overrides.ts";
 import { buildGoals, type BuildGoal } from "./build-goals.ts";
-import { ifCalledEarly, ifStartSlips } from "./called-early.ts";
 import { WARM_UP_CONSTANTS, type WarmUpNumbers } from "./constants.ts";
 import { fitTime, type Fitted, type Stretch } from "./fit-time.ts";
 import { type DroppedBlock, pickBlocks, type PickedBlock } from "./pick-blocks.ts";
@@ -74,9 +74,9 @@ export function planWarmUp(input: WarmUpInput): WarmUp {
     step.say.includes("{efforts}") ? { ...step, efforts: [...efforts] } : step,
   );
   const moved = {
-    hasBuild: steps.some((step) => step.sets.length > 0),
+    buildSets: steps.flatMap((step) => step.sets).length,
     hasRehearsal: kept.some((each) => each.block.stage === "rehearsal"),
-    isHot: kept.some((each) => each.block.stage === "rest" && each.block.when.length > 0),
+    isHot: kept.some((each) => each.block.stage === "rest" && speaksOfHeat(each.block)),
   };
   return {
     lasts: steps[0]?.before ?? 0,
@@ -87,11 +87,14 @@ export function planWarmUp(input: WarmUpInput): WarmUp {
       .map(({ id, say, block }) => ({ id, title: block.title, say })),
     again: buildAgain(input, numbers),
     dropped: [...dropped, ...noTime(picked, fitted)],
-    ...(moved.hasBuild && { build: summaryOf(steps, goals) }),
-    ifEarly: ifCalledEarly(moved),
-    ifLate: ifStartSlips(moved),
+    ...(moved.buildSets > 0 && { build: summaryOf(steps, goals) }),
+    moved,
   };
 }
+
+/** Whether a block is there for the heat. */
+const speaksOfHeat = ({ when }: PickedBlock["block"]): boolean =>
+  when.flatMap(singlesOf).some((single) => single.kind === "number" && single.metric === "wbgt");
 
 /** Seconds there are, in whole minutes: the athlete's own, else the usual, shorter when a start was not long ago. */
 function timeAvailable({ athlete, situation }: WarmUpInput, numbers: WarmUpNumbers): number {
@@ -199,7 +202,7 @@ function summaryOf(steps: readonly WarmUpStep[], goals: readonly BuildGoal[]): N
     movement: goal.movement,
     name: goal.name,
     shareOfBest: Math.max(...tops),
-    why: goal.why,
+    why: { ...goal.why, reasons: [...goal.why.reasons] },
     reps: sets.reduce((sum, set) => sum + set.reps, 0),
     loadTimesReps: sets.reduce((sum, set) => sum + set.load.kilograms * set.reps, 0),
   };

@@ -1,7 +1,7 @@
 import type { Movement } from "../../models/movement.ts";
 import type { AtMovement } from "../conditions/movement-situation.ts";
 import type { PlannedPart } from "../conditions/situation-of.ts";
-import { workRowsOf } from "../conditions/situation-of.ts";
+import { type PlannedRow, workRowsOf } from "../conditions/situation-of.ts";
 import type { WarmUpStep } from "./lay-out.ts";
 import type { WarmUpNumbers } from "./constants.ts";
 
@@ -44,7 +44,10 @@ export function rehearsedEfforts(
   const firsts = rows
     .filter(
       (row, at) =>
-        row.secondsPerUnit !== undefined && rows.findIndex((each) => each.movement === row.movement) === at,
+        row.secondsPerUnit !== undefined &&
+        // A load above the build is met in the workout and not before it.
+        (row.load?.shareOfBest ?? 0) <= numbers.buildHighest &&
+        rows.findIndex((each) => each.movement === row.movement) === at,
     )
     .slice(0, MOST_REHEARSED);
   const share = numbers.rehearsalSeconds / Math.max(1, firsts.length);
@@ -55,9 +58,14 @@ export function rehearsedEfforts(
       name: row.name,
       plural: row.plural ?? row.name,
       unit: row.unit,
-      amount: Math.max(1, Math.min(Math.round(share / pace), Math.floor(set))),
+      amount: Math.max(1, Math.min(inWholes(share / pace, row.unit), Math.floor(set))),
       secondsPerUnit: pace,
       ...(row.displayed !== undefined && { displayed: row.displayed }),
     };
   });
 }
+
+/** A way is measured by ten metres: nobody finds 31 of them. */
+const TEN = 10;
+const inWholes = (amount: number, unit: PlannedRow["unit"]): number =>
+  unit === "metres" && amount >= TEN ? Math.round(amount / TEN) * TEN : Math.round(amount);

@@ -40,6 +40,25 @@ export const warmUpStepField = z.strictObject({
     .describe("lifts of the build, lightest first"),
 });
 
+/** Why a build ends where it does: its place in the band and what moved it there, or the load of the workout it climbs to. */
+export const buildReasonField = z.strictObject({
+  kind: z.enum(["high", "middle", "low", "load", "under-the-load"]),
+  reasons: z
+    .array(
+      z.enum([
+        "strong-in-it",
+        "still-building-it",
+        "recovers-fast",
+        "recovers-slowly",
+        "lift-comes-first",
+        "after-work",
+        "best-estimated",
+        "age",
+      ]),
+    )
+    .describe("of a place in the band, the largest first"),
+});
+
 export const warmUpField = z.strictObject({
   lasts: secondsField,
   start: z.string().optional().describe("local wall time of the start"),
@@ -50,7 +69,7 @@ export const warmUpField = z.strictObject({
       movement: z.string(),
       name: z.string(),
       shareOfBest: ratioField,
-      why: z.string(),
+      why: buildReasonField,
       reps: z.int(),
       loadTimesReps: z.number().describe("kilograms x reps of the whole build"),
     })
@@ -68,8 +87,9 @@ export const warmUpField = z.strictObject({
       }),
     )
     .describe("a second, short build before a lift that comes long after the work before it"),
-  ifEarly: z.string(),
-  ifLate: z.string(),
+  moved: z
+    .strictObject({ buildSets: z.int(), hasRehearsal: z.boolean(), isHot: z.boolean() })
+    .describe("what the warm-up holds, as far as a start that moves is concerned"),
 });
 
 /** A choice a movement offers, decided for this athlete. */
@@ -77,6 +97,10 @@ export const choiceField = z.strictObject({
   id: z.string().describe("the choice, as athletes' files call it under `prefers`"),
   movement: z.string(),
   movementName: z.string(),
+  alsoFor: z
+    .array(z.strictObject({ movement: z.string(), name: z.string() }))
+    .optional()
+    .describe("other movements of the workout with the same answer"),
   question: z.string(),
   parts: z.array(z.string()).describe("names of the parts it is decided for"),
   pick: z.strictObject({ id: z.string(), name: z.string(), say: z.string() }),
@@ -208,11 +232,13 @@ export const setUpLineField = z.discriminatedUnion("kind", [
     between: z.strictObject({ value: z.number(), unit: z.string() }),
     prescribed: z.boolean(),
   }),
-  z.strictObject({ kind: z.literal("plates") }),
+  z.strictObject({
+    kind: z.literal("plates"),
+    fixed: z.boolean().describe("nothing is changed on the bar once it is loaded"),
+  }),
   z.strictObject({ kind: z.literal("loading"), who: z.enum(["alone", "help-allowed"]) }),
   z.strictObject({ kind: z.literal("monitor") }),
   z.strictObject({ kind: z.literal("film"), monitor: z.boolean() }),
-  z.strictObject({ kind: z.literal("show") }),
   z.strictObject({ kind: z.literal("score-sheet") }),
   z.strictObject({
     kind: z.literal("tie-break"),

@@ -62,7 +62,8 @@ export const finishTableRowField = z.strictObject({
 });
 
 export const liftField = z.strictObject({
-  movement: z.string(),
+  movement: z.string().describe("the movement that limits, by id"),
+  others: z.array(z.string()).optional().describe("the other movements of a complex, by id"),
   name: z.string().describe("the lift or the complex, as read aloud"),
   reps: z.int().describe("reps per attempt"),
   best: z.strictObject({

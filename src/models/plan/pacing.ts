@@ -237,7 +237,6 @@ export const pacingField = z.strictObject({
         plural: z.string(),
         load: barLoadField,
         reps: z.int().describe("in the whole plan"),
-        apart: secondsField.optional().describe("from one rep to the next, at least, where reps are singles"),
       }),
     )
     .optional()

@@ -57,7 +57,7 @@ describe("what a build serves", () => {
         top: 40,
         topReps: 2,
         serves: "load",
-        why: "Up to the heaviest load of the workout, so that it holds no surprise.",
+        why: { kind: "load", reasons: [] },
       },
     ]);
   });
@@ -68,7 +68,7 @@ describe("what a build serves", () => {
       {
         top: 64,
         topReps: 1,
-        why: "Stops at the top of the band: the load of the workout is heavier, and the workout is the place for it.",
+        why: { kind: "under-the-load", reasons: [] },
       },
     ]);
   });

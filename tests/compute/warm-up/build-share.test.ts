@@ -31,7 +31,7 @@ describe("the height of a build", () => {
   it("is the middle of the band where nothing asks for more or less", () => {
     expect(share()).toEqual({
       share: 0.75,
-      why: "In the middle of the band: nothing asks for more or less.",
+      why: { kind: "middle", reasons: [] },
     });
   });
 
@@ -41,7 +41,7 @@ describe("the height of a build", () => {
     expect(share({ athlete: athlete({ recovery: "fast" }) }).share).toBeCloseTo(0.76, 9);
     expect(share({ workBefore: 0 })).toEqual({
       share: 0.77,
-      why: "High in the band: the lift comes first.",
+      why: { kind: "high", reasons: ["lift-comes-first"] },
     });
   });
 
@@ -54,7 +54,7 @@ describe("the height of a build", () => {
     expect(share({ age: 60 }).share).toBeCloseTo(0.73, 9);
   });
 
-  it("names the two largest reasons on its side, as a sentence to the athlete", () => {
+  it("names the two largest reasons on its side", () => {
     const low = share({
       athlete: athlete({ recovery: "slow" }),
       best: { kilograms: 75, basis: "related" },
@@ -62,7 +62,7 @@ describe("the height of a build", () => {
     });
     expect(low).toEqual({
       share: 0.7,
-      why: "Low in the band: your best is only estimated, and you recover slowly.",
+      why: { kind: "low", reasons: ["best-estimated", "recovers-slowly"] },
     });
   });
 

@@ -14,7 +14,7 @@ const goal = (best: number, share: number, more: Partial<BuildGoal> = {}): Build
   top: best * share,
   share,
   topReps: 1,
-  why: "",
+  why: { kind: "middle", reasons: [] },
   serves: "lift",
   ...more,
 });

@@ -367,12 +367,11 @@ export const forTimeThenLift: Plan = {
       movement: "clean-and-jerk",
       name: "clean and jerk",
       shareOfBest: 0.746,
-      why: "You open after nine minutes of work, so the build stops early.",
+      why: { kind: "low", reasons: ["after-work"] },
       reps: 7,
       loadTimesReps: 213,
     },
-    ifEarly: "If you are called early, skip the rowing and keep the build.",
-    ifLate: "If the start slips, walk, and repeat the last build lift once ten minutes before.",
+    moved: { buildSets: 3, hasRehearsal: false, isHot: false },
   },
   choices: [
     {
