@@ -1,6 +1,5 @@
 import { cpSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { parse, stringify } from "yaml";
 
 /** Entries that name workouts which the bench does without. */
 const OF_WORKOUTS = ["starts", "results", "coach"];
@@ -18,32 +17,24 @@ export function writeCrew(folder: string, root: string, workout: string, count: 
   }
   const patterns = readdirSync(join(root, "athletes"))
     .sort()
-    .map((name) => parse(readFileSync(join(root, "athletes", name), "utf8")) as Record<string, unknown>);
+    .map((name) => blocksOf(readFileSync(join(root, "athletes", name), "utf8")));
   for (let at = 0; at < count; at++) {
-    const pattern = patterns[at % patterns.length] ?? {};
-    const own = Object.entries(pattern).filter(([entry]) => !OF_WORKOUTS.includes(entry));
+    const pattern = patterns[at % patterns.length] ?? [];
     const factor = 0.92 + 0.01 * (Math.floor(at / patterns.length) % 9);
-    const scaled = own.map(
-      ([entry, value]) => [entry, isMass(entry) ? scale(value, factor) : value] as const,
-    );
-    const athlete = { ...Object.fromEntries(scaled), name: `${String(pattern["name"])} ${at + 1}` };
-    writeFileSync(
-      join(folder, "athletes", `athlete-${String(at + 1).padStart(5, "0")}.yaml`),
-      stringify(athlete),
-    );
+    const own = pattern
+      .filter((block) => !OF_WORKOUTS.some((entry) => block.startsWith(`${entry}:`)))
+      .map((block) => (block.startsWith("name:") ? `${block.trimEnd()} ${at + 1}\n` : scaled(block, factor)));
+    writeFileSync(join(folder, "athletes", `athlete-${String(at + 1).padStart(5, "0")}.yaml`), own.join(""));
   }
 }
 
-const isMass = (entry: string): boolean => entry === "lifts" || entry === "body mass";
+/** The entries of a file as it is written, each with the lines below it. */
+const blocksOf = (text: string): readonly string[] => text.split(/^(?=[a-z])/m);
 
-/** Every mass in a value, times a factor, to whole units. */
-function scale(value: unknown, factor: number): unknown {
-  if (typeof value === "string") {
-    return value.replace(/(\d+(?:[.,]\d+)?)(?= ?(?:kg|lb))/g, (mass) =>
-      String(Math.round(Number(mass.replace(",", ".")) * factor)),
-    );
-  }
-  if (Array.isArray(value)) return value.map((each) => scale(each, factor));
-  if (typeof value !== "object" || value === null) return value;
-  return Object.fromEntries(Object.entries(value).map(([entry, each]) => [entry, scale(each, factor)]));
-}
+/** Every mass in the entries that tell the athlete's own, times a factor, to whole units. */
+const scaled = (block: string, factor: number): string =>
+  /^(?:lifts|body mass):/.test(block)
+    ? block.replace(/\d+(?:[.,]\d+)?(?= ?(?:kg|lb))/g, (mass) =>
+        String(Math.round(Number(mass.replace(",", ".")) * factor)),
+      )
+    : block;

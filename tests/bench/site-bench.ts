@@ -29,9 +29,24 @@ const data = join(folder, "data");
 const out = join(folder, "dist");
 
 const build = (...more: readonly string[]): Promise<Used> =>
-  measureNode(["src/cli/build.ts", "--data", data, "--out", out, "--date", DATE, ...more], ROOT, {
-    RIGSHEET_SECRET: SECRET,
-  });
+  measureNode(
+    [
+      "--import",
+      "./src/cli/compile-cache.ts",
+      "src/cli/build.ts",
+      "--data",
+      data,
+      "--out",
+      out,
+      "--date",
+      DATE,
+      ...more,
+    ],
+    ROOT,
+    {
+      RIGSHEET_SECRET: SECRET,
+    },
+  );
 const forget = (): void => {
   rmSync(join(data, ".rigsheet"), { recursive: true, force: true });
 };

@@ -32,6 +32,7 @@ describe("a built site", () => {
         "calendar.bin",
         "card-landscape.bin",
         "card-portrait.bin",
+        "day.bin",
         "sheet-a4.bin",
         "sheet-letter.bin",
       ]);
