@@ -5,6 +5,7 @@ import type { Plan } from "../models/plan/plan.ts";
 import type { Workout } from "../models/workout.ts";
 import { seenPerformances } from "./plan/seen-performances.ts";
 import { makePlan } from "./make-plan.ts";
+import { typicalBands } from "./typical-bands.ts";
 
 /** The plan of one typical band of athletes. */
 export type BandPlan = { readonly band: Band; readonly plan: Plan };
@@ -25,7 +26,7 @@ export function makeStrategy({
   readonly data: Omit<Data, "athletes">;
   readonly date: IsoDate;
 }): Strategy {
-  const bands = [...data.bands].sort((a, b) => a.order - b.order || (a.id < b.id ? -1 : 1));
+  const bands = typicalBands(workout, data.bands);
   const nobody: Data = { ...data, athletes: [] };
   const ofStrangers = { ...workout, early: workout.early.filter(({ athlete }) => athlete === undefined) };
   const seen = seenPerformances(ofStrangers, nobody, date);

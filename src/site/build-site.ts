@@ -1,5 +1,6 @@
 import { existsSync, mkdirSync, readdirSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { typicalBands } from "../compute/typical-bands.ts";
 import type { Data } from "../models/data.ts";
 import { BuildFailure, explainFailure } from "./build-failure.ts";
 import { isRunning, takeBuildLock } from "./build-lock.ts";
@@ -166,7 +167,7 @@ function expectCount(count: SiteCount, { audience }: Surroundings, data: Data, m
   const expected = {
     locked: audience === "gym" ? 0 : 1 + data.athletes.length * data.workouts.length + more,
     strategies: data.workouts.length,
-    bandPages: data.workouts.length * data.bands.length,
+    bandPages: data.workouts.reduce((sum, workout) => sum + typicalBands(workout, data.bands).length, 0),
   };
   for (const [what, number] of Object.entries(expected)) {
     const made = count[what as keyof typeof expected];

@@ -1,0 +1,26 @@
+import { expect, it } from "vitest";
+import { sayEquipment, sayKind, sayLength } from "../../src/wording/workout-facts.ts";
+import { samplePlans } from "../support/sample-plan.ts";
+
+const { forTimeThenLift: plan } = samplePlans;
+
+it("the kind is that of every part in order", () => {
+  expect(sayKind(plan)).toBe("for time, cap 12:00, then heaviest clean and jerk, until 16:00");
+});
+
+it("the length is from the quickest to the slowest plan, to the end of the last window", () => {
+  const [a] = plan.parts;
+  const pacing = a?.pacing;
+  if (!a || !pacing) throw new Error("the sample is paced");
+  const lasting = (minutes: number) => ({ parts: [{ ...a, pacing: { ...pacing, duration: minutes * 60 } }] });
+  expect(sayLength([plan])).toBe("16\u00a0min");
+  expect(sayLength([lasting(8.6), lasting(5)])).toBe("5 to 9\u00a0min");
+  expect(sayLength([{ parts: [] }])).toBe("");
+});
+
+it("equipment is named once each, in the words of the vocabulary", () => {
+  const things = ["skipping-rope", "barbell"].map((what) => ({ what, loads: [], heights: [] }));
+  expect(sayEquipment({ setUp: [{ kind: "equipment", things }, { kind: "chalk" }] })).toBe(
+    "skipping rope, barbell",
+  );
+});
