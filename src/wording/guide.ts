@@ -1,7 +1,7 @@
 import type { Plan } from "../models/plan/plan.ts";
 import { capitalised } from "./basis.ts";
 import { nameFor } from "./movement-words.ts";
-import { sayNumber } from "./number.ts";
+import { sayList, sayNumber } from "./number.ts";
 import { sayRowPace } from "./pace.ts";
 import { sayRoundOf } from "./round-name.ts";
 
@@ -35,8 +35,30 @@ export function sayGuide(pacing: Pacing): string | undefined {
   const clauses = visited.filter((each) => told.includes(each)).map((each) => clauseFor(each));
   const rest = visited.find(({ name, rows }) => name === breather && name !== limiter && !isHeld(rows));
   const breath = rest && `; take your breath on the ${pluralFor(rest)}`;
-  const finish = finishOf(visited, pacing);
-  return `${capitalised(clauses.join(", "))}${breath ?? ""}.${finish === undefined ? "" : ` ${finish}`}`;
+  const sentences = [waitsOf(told), finishOf(visited, pacing)].filter((said) => said !== undefined);
+  return [`${capitalised(clauses.join(", "))}${breath ?? ""}.`, ...sentences].join(" ");
+}
+
+/** What the plan waits for breath before a movement in most of its visits, as a sentence. */
+function waitsOf(visited: readonly Visited[]): string | undefined {
+  const waits = visited.flatMap((each) => {
+    const breaths = each.rows.flatMap(({ breath }) => breath ?? []).sort((a, b) => a - b);
+    const usual = breaths[Math.floor(breaths.length / 2)];
+    return usual !== undefined && breaths.length * 2 >= each.rows.length
+      ? [{ what: pluralFor(each), usual }]
+      : [];
+  });
+  if (waits.length === 0) return undefined;
+  const before = sayList(
+    waits.map(({ what }) => `the ${what}`),
+    "and",
+  );
+  const [least, most] = [
+    Math.min(...waits.map(({ usual }) => usual)),
+    Math.max(...waits.map(({ usual }) => usual)),
+  ];
+  const [from, to] = [sayNumber(least, 0), sayNumber(most, 0)];
+  return `Breathe ${from === to ? from : `${from} to ${to}`} s before ${before}.`;
 }
 
 function visitedIn(rows: readonly PacingRow[]): readonly Visited[] {

@@ -81,17 +81,23 @@ export const sayRestsAlone = (visits: readonly (readonly PlannedSet[])[]): strin
 
 /**
  * How one visit is done: its sets with rests, or `unbroken` for reps in one set. Nothing for a single rep, and for a way or
- * a machine that is never put down: there the pace says all.
+ * a machine that is never put down: there the pace says all. A breath before the first set is said first: `breathe 6 s, then
+ * unbroken`.
  */
 export function sayHow({
   sets,
   unit,
+  breath,
 }: {
   readonly sets: readonly PlannedSet[];
   readonly unit: PacingRow["unit"];
+  readonly breath?: number | undefined;
 }): string | undefined {
   const [only, ...more] = sets;
   // One rep is not broken up, and nobody would think so.
-  if (more.length === 0 && (unit !== "reps" || (only?.amount ?? 0) <= 1)) return undefined;
-  return saySetsAndRests(sets);
+  const isOne = more.length === 0 && (unit !== "reps" || (only?.amount ?? 0) <= 1);
+  const how = isOne ? undefined : saySetsAndRests(sets);
+  if (breath === undefined) return how;
+  const before = `breathe ${sayDuration(breath)}`;
+  return how === undefined ? `${before} first` : `${before}, then ${how}`;
 }

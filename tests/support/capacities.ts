@@ -21,6 +21,7 @@ export function plainCapacity(
         kappa: 1.6,
         reach: 1,
         unbroken: Number.POSITIVE_INFINITY,
+        apart: 0,
         held: false,
         muscleRecovery: 1,
         possible: true,

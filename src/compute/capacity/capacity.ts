@@ -9,6 +9,7 @@ import { CAPACITY_CONSTANTS, type CapacityConstants } from "./constants.ts";
 import { fitMovement, type MovementFit, type Subject } from "./fit-movement.ts";
 import type { Capacity, MovementCapacity, NoCapacity, Task } from "../motion/movement-capacity.ts";
 import { musclesAtTask } from "./fit-muscles.ts";
+import { repeatSeconds } from "./load-effect.ts";
 import { hasSets, isHeld } from "./reference-pace.ts";
 import { sharedReserve } from "./shared-reserve.ts";
 import { usualPlans } from "./sustainable-work.ts";
@@ -141,6 +142,7 @@ function capacityOfTask(
     ...(hasSets(movement)
       ? musclesAtTask(fit.muscles, factor, constants)
       : { unbroken: Number.POSITIVE_INFINITY, muscleRecovery: fit.muscles.muscleRecovery }),
+    apart: fit.isOwn ? 0 : repeatSeconds(movement, shareToSpace(factor)),
     held: isHeld(movement),
     possible: liftable && !athlete.cannot.includes(movement.id),
     ...(loadShare === undefined ? {} : { loadShare }),
@@ -152,15 +154,20 @@ function capacityOfTask(
 }
 
 /**
- * The heaviest load that can be worked with: a tested best; of a guessed one a little less, but of a guess from the level never less than
- * the load its reference pace is meant for.
+ * The heaviest load that can be worked with: a tested best; of one that follows from another lift a standard deviation more; of a guess from
+ * the level a little less, but never less than the load its reference pace is meant for.
  */
 function heaviestOf({ best, usualLoad = 0 }: TaskFactor, { loadShareWall }: CapacityConstants): number {
   if (best === undefined) return Number.POSITIVE_INFINITY;
   if (best.basis === "tested" || best.basis === "estimated") return best.kilograms;
-  const guessed = loadShareWall * best.kilograms;
-  return best.basis === "level" ? Math.max(guessed, usualLoad) : guessed;
+  // Of a lift followed from another it is only sure beyond what people differ by.
+  if (best.basis === "related") return best.kilograms + best.spread;
+  return Math.max(loadShareWall * best.kilograms, usualLoad);
 }
+
+/** The share of the best that says how far apart reps are; where the level alone says what the best is, it may well be more. */
+const shareToSpace = ({ loadShare = 0, best }: TaskFactor): number =>
+  best?.basis === "level" ? loadShare / (1 + best.spread / best.kilograms / 2) : loadShare;
 
 /** A movement held for a time: the time is given, so nothing about it can be fast or slow. */
 const asHold = ({ movement }: Task): MovementCapacity => ({
@@ -170,6 +177,7 @@ const asHold = ({ movement }: Task): MovementCapacity => ({
   reach: 1,
   unbroken: Number.POSITIVE_INFINITY,
   muscleRecovery: 1,
+  apart: 0,
   held: isHeld(movement),
   possible: true,
   error: 0,

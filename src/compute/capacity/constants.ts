@@ -315,8 +315,17 @@ export const CAPACITY_CONSTANTS = {
     source: "no measurement found",
     confidence: "judgement",
   },
+  ownSetRefill: {
+    value: 0.5,
+    unit: "exponent",
+    range: [0, 1],
+    does: "how far the refill of a muscle, as a share of a set, falls as the own best set exceeds the usual one: 1 the same reps a second, 0 in proportion to the set",
+    source:
+      "no measurement found; who does twice the reps in one set is quicker in long work too, if not twice",
+    confidence: "judgement",
+  },
   muscleRecoveryLeast: {
-    value: 0.2,
+    value: 0.05,
     unit: "factor",
     range: [0.01, 10],
     does: "slowest refill of a muscle in breaks, over the two-phase law",

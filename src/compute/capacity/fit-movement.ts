@@ -38,6 +38,8 @@ export type MovementFit = {
   readonly muscles: MuscleFit;
   readonly error: number;
   readonly basis: CapacityBasis;
+  /** Whether own efforts in this movement say it. */
+  readonly isOwn: boolean;
   readonly from: string;
   readonly byDuration: { readonly seconds: readonly number[]; readonly factors: readonly number[] };
 };
@@ -89,12 +91,13 @@ export function fitMovement(
   const reach = reachOf(movement, own, kappa, rules, constants);
   const doing = { fastest: fastestOf(fitting), held: isHeld(movement) };
   const central = centralShare(fitting);
-  const muscles = fitMuscles(points, unbrokenAtReference(fitting), central < 1, doing, rules, constants);
+  const muscles = musclesOf(fitting, doing, central);
   const { error, basis, from } = known;
   const { fastest } = doing;
   return {
     ...sustainableOf(fitting, { kappa, reach }, doing, muscles, central),
     ...{ fastest, kappa, reach, muscles, error, basis, from },
+    isOwn: own.length > 0,
   };
 }
 
@@ -238,6 +241,23 @@ function centralShare({ subject, movement, unit }: Fitting): number {
   const ratio = Math.min(1, lungs / most);
   const { referenceRhythm = 0 } = factorAt(subject, movement, unit, undefined);
   return (centralLeast + (centralOfSets - centralLeast) * ratio) * (1 - centralLightBar * referenceRhythm);
+}
+
+/**
+ * The muscles: fitted to own efforts with the athlete's own best set; without efforts to the reference pace with the set that goes with it,
+ * and then carried over to the own best set, since who does more in one set also gets more back in a break, if not in proportion.
+ */
+function musclesOf(fitting: Fitting, doing: Doing, central: number): MuscleFit {
+  const { subject, points, own, reference } = fitting;
+  const { rules, constants } = subject;
+  const best = unbrokenAtReference(fitting);
+  const first = central < 1;
+  if (own.length > 0 || !Number.isFinite(best))
+    return fitMuscles(points, best, first, doing, rules, constants);
+  const usual = fitMuscles(points, reference.unbroken, first, doing, rules, constants);
+  if (Math.abs(best / reference.unbroken - 1) < 1e-9) return usual;
+  const carried = (reference.unbroken / best) ** constants.ownSetRefill;
+  return { unbroken: best, muscleRecovery: usual.muscleRecovery * carried };
 }
 
 /** The best set from fresh at the reference load: the athlete's own, brought there from its load, else the usual one. */

@@ -49,6 +49,7 @@ const timeFromFresh = (
       ...doing,
       unbroken,
       muscleRecovery,
+      apart: 0,
       fast: rules.muscleFastShare,
       slow: 1 - rules.muscleFastShare,
       full: 1,

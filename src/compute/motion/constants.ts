@@ -239,7 +239,7 @@ export const pacingConstants = {
     confidence: "judgement",
   },
   breakLongest: {
-    value: 20,
+    value: 12,
     unit: "seconds",
     range: [1, 300],
     does: "longest break between two sets",

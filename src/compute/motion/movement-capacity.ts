@@ -31,6 +31,8 @@ export type MovementCapacity = {
   readonly reach: number;
   /** Units possible in one set when fresh; infinite where sets are no matter (ergs, running). */
   readonly unbroken: number;
+  /** Seconds from one unit to the next at least where a load near the best lift is lifted again and again; 0 where muscles decide. */
+  readonly apart: number;
   /** Factor on how fast the muscles of this movement refill in its own breaks. */
   readonly muscleRecovery: number;
   /** Whether something is held or hung on, so that only putting it down rests the muscles. */

@@ -10,6 +10,13 @@ const NOTHING = 1e-9;
 /** No step drains more than this share of the reserve, however coarse. */
 const MOST_DRAINED_PER_STEP = 1 / 8;
 
+/** Shares of the reserve used up to which no set is waited for, and from which on any wait is better than failing. */
+const NO_WAIT = 0.4;
+const ANY_WAIT = 0.95;
+
+const breathLeft = (used: number): number =>
+  Math.min(1, Math.max(0, (ANY_WAIT - used) / (ANY_WAIT - NO_WAIT)));
+
 /** Simulates the work of one stretch from its first rep until it is done or `limit` is reached. */
 export function simulateWork(
   track: Track,
@@ -24,6 +31,7 @@ export function simulateWork(
   const kappa = track.kappa[i] as number;
   const reach = track.reach[i] as number;
   const least = track.least[i] as number;
+  const slow = track.most[i] as number;
   const whole = rules.reserve * drive.reserveForm;
   const all = unitsLeft(track, state, i) * perUnit;
   const step = Math.max(track.rep[i] as number, drive.grain);
@@ -55,6 +63,12 @@ export function simulateWork(
           ? Math.min(1, (done + piece / 2) / (all * (drive.reached[i] as number)))
           : (state.clock - begun) / (limit - begun);
       rate = (perUnit * stretched) / plannedPace(drive, state, i, through, whole);
+    }
+    // Nobody stands before a set that is easy: it is done at its own rhythm as far as there is breath for it.
+    const slowest = (breathLeft(used) * perUnit * stretched) / slow;
+    if (rate < slowest && !state.blown) {
+      rate = slowest;
+      cost = -1;
     }
     const fastest = (perUnit * stretched) / least;
     if (rate > fastest || cost < 0) {

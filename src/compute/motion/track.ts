@@ -36,6 +36,8 @@ export type Track = {
   readonly perUnit: Float64Array;
   /** Least seconds per unit: the fastest cycle, or what muscles and breaks allow. */
   readonly least: Float64Array;
+  /** Most seconds per unit a person would take: sets without hurry, with rests as long as they are sensible; infinite where any pace is. */
+  readonly most: Float64Array;
   /** Sustainable seconds of the finest step: a rep, or a few seconds on ergs and runs. */
   readonly rep: Float64Array;
   readonly kappa: Float64Array;

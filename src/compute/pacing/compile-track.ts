@@ -154,6 +154,7 @@ function emptyTrack(
     amount: zeros(),
     perUnit: zeros(),
     least: zeros(),
+    most: forever(),
     rep: zeros(),
     kappa: zeros(),
     reach: zeros(),

@@ -6,8 +6,12 @@ import type { PartInput } from "./paced-part.ts";
 import { finalScore, plannedAmounts, wholeScore } from "./planned-amounts.ts";
 import { visitPieces } from "./visit-pieces.ts";
 
-/** A wait shorter than this is a breath or two, and part of getting ready; a rest shorter than that is none. Seconds. */
+/**
+ * A wait shorter than the first is a few breaths on the way to the bar and told with the row; shorter than the second it is part of
+ * getting ready; a rest shorter than the third is none. Seconds.
+ */
 const SHORTEST_WAIT = 8;
+const SHORTEST_BREATH = 2.5;
 const SHORTEST_REST = 0.5;
 
 type RowPiece = Omit<
@@ -160,6 +164,7 @@ function visitRows(
       ...(item.load && !item.load.athletesChoice ? { load: loadBar(item.load, movement) } : {}),
       ...(item.height === undefined ? {} : { heightMetres: item.height }),
       complexWithNext: item.joinedToNext,
+      ...(piece === pieces[0] && wait === 0 && breath >= SHORTEST_BREATH ? { breath } : {}),
       ...(displayed ? { displayed } : {}),
       tieBreak: item.tieBreak && piece === last,
       ...(item.deadline ? { deadline: item.deadline.clock } : {}),

@@ -1,17 +1,11 @@
 import type { Pacing, PacingRow } from "../../models/plan/pacing.ts";
-import type { Movement } from "../../models/movement.ts";
 import type { Level } from "../../models/vocabulary.ts";
-import { repeatSeconds } from "../capacity/load-effect.ts";
 import type { Solved } from "../search/solve-part.ts";
 import type { PartInput } from "./paced-part.ts";
 
-/** Share of the best lift from which a load is not lifted again and again, by level. Judgement: what the barbell qualifiers program. */
-const REPEATED_UP_TO: Readonly<Record<Level, number>> = {
-  new: 0.72,
-  regular: 0.77,
-  competitor: 0.81,
-  elite: 0.84,
-};
+/** A load whose reps are so far apart is not lifted again and again at a pace; a new athlete comes to that sooner. Seconds. Judgement. */
+const TOO_FAR_APART: Readonly<Record<Level, number>> = { new: 7.5, regular: 9.5, competitor: 12, elite: 14 };
+/** The same for what is not a barbell: the share of the best. */
 const SLOW_UP_TO = 0.92;
 /** As many reps in all are lifted again and again; fewer are a few heavy singles. Judgement. */
 const AGAIN_AND_AGAIN = 6;
@@ -25,10 +19,10 @@ export function tooHeavyOf(
   rows: readonly PacingRow[],
   { capacity: { level } }: PartInput,
 ): NonNullable<Pacing["tooHeavy"]> {
-  const tasks = new Map<string, { readonly movement: Movement; readonly share: number }>();
+  const tasks = new Map<string, { readonly apart: number; readonly share: number }>();
   for (const { movement, capacity, effort } of track.tasks) {
     if (capacity.loadShare !== undefined && effort.load) {
-      tasks.set(`${movement.id}|${effort.load.total}`, { movement, share: capacity.loadShare });
+      tasks.set(`${movement.id}|${effort.load.total}`, { apart: capacity.apart, share: capacity.loadShare });
     }
   }
   const found = new Map<string, NonNullable<Pacing["tooHeavy"]>[number]>();
@@ -37,9 +31,8 @@ export function tooHeavyOf(
     const key = `${movement}|${load.kilograms * load.pieces}`;
     const task = tasks.get(key);
     if (!task) continue;
-    const { share } = task;
-    // A squat or a pull is repeated nearer to the best than a lift from the floor to overhead.
-    if (share <= (repeatSeconds(task.movement, share) > 0 ? REPEATED_UP_TO[level] : SLOW_UP_TO)) continue;
+    const { share, apart } = task;
+    if (apart > 0 ? apart < TOO_FAR_APART[level] : share <= SLOW_UP_TO) continue;
     const reps = (found.get(key)?.reps ?? 0) + amount;
     found.set(key, { name, plural, load, reps });
   }

@@ -9,6 +9,7 @@ import {
   type MuscleDraw,
 } from "../motion/muscles.ts";
 import { refillPerIdleSecond, restIn, type SetQuestion } from "./largest-sets.ts";
+import { longestTime } from "./longest-time.ts";
 import { planSets } from "./plan-sets.ts";
 import type { SetPlan } from "./set-plan.ts";
 import type { Rules } from "../motion/rules.ts";
@@ -46,11 +47,16 @@ export function breakTrack(
 ): Breaks {
   const sets: (SetPlan | undefined)[] = [];
   const needed = new Float64Array(track.tasks.length);
+  const allowed = new Float64Array(track.tasks.length);
+  const length = log.ended[Math.min(last, track.length - 1)] as number;
   let excess = 0;
   for (let i = 0; i < track.length; i += 1) {
     const task = track.task[i] as number;
     if (i > last) {
-      if (task >= 0 && (needed[task] as number) > 0) track.least[i] = needed[task] as number;
+      if (task >= 0 && (needed[task] as number) > 0) {
+        track.least[i] = needed[task] as number;
+        track.most[i] = allowed[task] as number;
+      }
       continue;
     }
     const begins = log.worksFrom[i] as number;
@@ -79,8 +85,17 @@ export function breakTrack(
       least = time / (amount + 0.3);
     }
     least = Math.max(capacity.fastest, least);
+    const most =
+      track.tasks.length > 1
+        ? Math.max(
+            least,
+            longestTime(questionAt(track, muscles, draw, i, amount, time), rules, length) / amount,
+          )
+        : Number.POSITIVE_INFINITY;
     track.least[i] = least;
+    track.most[i] = most;
     needed[task] = least;
+    allowed[task] = most;
     sets[i] = plan;
     excess = Math.max(excess, (least * done) / time - 1);
     tireBySets(rules, muscles, draw, plan, capacity);
@@ -119,6 +134,7 @@ function questionAt(
     amount,
     fastest: capacity.fastest,
     unbroken: m < 0 ? Number.POSITIVE_INFINITY : capacity.unbroken,
+    apart: capacity.apart,
     held: capacity.held,
     muscleRecovery: capacity.muscleRecovery,
     fast: m < 0 ? 1 : (muscles.fast[m] as number) / asked,

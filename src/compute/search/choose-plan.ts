@@ -57,6 +57,8 @@ const WORTH_A_FINISH = 1e-3;
 /** Share of the reserve kept at least for a finish, and how near (relative) a plan with one must come to be looked into. */
 const FOR_A_FINISH = 0.4;
 const NEAR = 0.01;
+/** Share of the reserve that is next to nothing. */
+const LITTLE = 0.1;
 /** At most so many tasks, those with the most work, get an offset of their own. */
 const MOST_OFFSETS = 5;
 
@@ -102,14 +104,17 @@ export function choosePlan(quest: Quest): Choice {
   }
   // What is kept for a finish changes which task is best hurried, so tasks are balanced again with one; where none was chosen, from a
   // finish with no task hurried, if that comes near.
+  const again = (finishLift: number, kept: number): void => {
+    const without = { plan, margin, best };
+    const even = plan.offsets.slice().fill(1);
+    if (better({ ...copy(plan), offsets: even, finishLift }, kept, -NEAR)) balance();
+    if (!(best < without.best - WORTH_A_FINISH * Math.abs(without.best))) ({ plan, margin, best } = without);
+  };
   if (plan.finishLift > 1) balance();
   else {
-    const without = { plan, margin, best };
-    const kept = Math.max(margin, FOR_A_FINISH);
-    const even = plan.offsets.slice().fill(1);
-    const finishing = { ...copy(plan), offsets: even, finishLift: 1 + rules.finishHarder };
-    if (better(finishing, kept, -NEAR)) balance();
-    if (!(best < without.best - WORTH_A_FINISH * Math.abs(without.best))) ({ plan, margin, best } = without);
+    again(1 + rules.finishHarder, Math.max(margin, FOR_A_FINISH));
+    // Where next to nothing is kept, a little more is worth another balance.
+    if (margin < LITTLE && plan.finishLift === 1) again(1, margin + LITTLE / 2);
   }
   return { plan, margin, hold, together, expected: best };
 }

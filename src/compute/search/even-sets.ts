@@ -35,6 +35,17 @@ export function evenSets(
   return best;
 }
 
+/**
+ * The largest share of what is possible then that sets of given sizes take, with such a rest between them; undefined where one is more than
+ * is possible.
+ */
+export const useOf = (
+  question: SetQuestion,
+  rules: Rules,
+  sizes: readonly number[],
+  rest: number,
+): number | undefined => fit(question, rules, { sizes }, rest)?.use;
+
 /** What is wanted of each set: exact sizes that add up, or a cap on every one and a share of what is possible. */
 type Wanted =
   | { readonly sizes: readonly number[] }

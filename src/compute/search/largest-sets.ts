@@ -8,6 +8,8 @@ export type SetQuestion = {
   readonly fastest: number;
   /** Units possible unbroken from fresh at that cycle. */
   readonly unbroken: number;
+  /** Seconds from one unit to the next that a load near the best lift asks for in repeated work; 0 without. */
+  readonly apart: number;
   /** Whether something is held, so that only putting it down rests. */
   readonly held: boolean;
   /** Factor on the speed at which these muscles refill in breaks. */

@@ -1,9 +1,11 @@
 import { fastRefilled, muscleRefillLaw, slowRefilled } from "../motion/refill-law.ts";
+import { coachSets } from "./coach-sets.ts";
 import { evenSets } from "./even-sets.ts";
 import { largestSet, type SetQuestion } from "./largest-sets.ts";
 import { type Breaking, leastTimeOf, LONGEST_TRIED } from "./least-time.ts";
 import type { SetPlan } from "./set-plan.ts";
 import type { Rules } from "../motion/rules.ts";
+import { spacedSets } from "./spaced-sets.ts";
 import { spreadOut } from "./spread-out.ts";
 
 /**
@@ -21,9 +23,16 @@ export function planSets(question: SetQuestion, rules: Rules): SetPlan {
     return oneSet(question, Math.max(fastest, time / Math.max(amount, 1e-9)), 0);
   const restFirst = restBefore(question, rules);
   const start = restFirst > 0 ? rested(question, rules, restFirst) : question;
-  const fast = fastestWay(start, rules);
+  const byMuscle = fastestWay(start, rules);
+  const spaced = spacedSets(start, rules, byMuscle.total);
+  const fast = spaced ? { ...byMuscle, ...spaced, cycle: fastest } : byMuscle;
   const leastTotal = fast.total + restFirst;
   if (time <= leastTotal + 1e-9) return { ...fast, restFirst, total: leastTotal, leastTotal };
+  if (spaced) {
+    // More time makes the distance longer.
+    const rest = (time - restFirst - amount * fastest) / (fast.sizes.length - 1);
+    return { ...fast, rest, restFirst, total: time, leastTotal };
+  }
   return { ...spreadOut(start, rules, fast, time - restFirst, restFirst), leastTotal };
 }
 
@@ -87,6 +96,9 @@ function inWholeUnits(
 ): { readonly sizes: readonly number[]; readonly rest: number } {
   const resting = total - question.amount * question.fastest;
   const most = rules.spareShare + ROUNDING;
+  const start = { ...question, mayBreathe: false };
+  const written = coachSets(start, rules, resting, most) ?? coachSets(start, rules, resting, 1);
+  if (written) return written;
   let best: { sizes: readonly number[]; rest: number; use: number } | undefined;
   for (const { count } of ways) {
     const rest = resting / (count - 1);

@@ -19,6 +19,7 @@ export const singleTrack = (kappa: number, reach: number, fastest: number): Trac
   amount: one(never),
   perUnit: one(1),
   least: one(fastest),
+  most: one(never),
   rep: one(3),
   kappa: one(kappa),
   reach: one(reach),

@@ -5,6 +5,7 @@ import { findEfforts, runEfforts } from "./find-effort.ts";
 import type { Goal } from "./goal.ts";
 import { copyMuscles, type MuscleDraw, type Muscles } from "../motion/muscles.ts";
 import type { SetPlan } from "./set-plan.ts";
+import { shareWaits } from "./share-waits.ts";
 import type { Rules } from "../motion/rules.ts";
 import { keepLog, type RunLog, type RunState } from "../motion/run.ts";
 import type { Track } from "../motion/track.ts";
@@ -61,10 +62,17 @@ export function solvePart(part: PartToSolve): Solved {
     if (state.least < 0) state = runEfforts(bench, choice.plan, 0, false);
     const tired = copyMuscles(start.muscles);
     const { sets, excess } = breakTrack(track, rules, bench.log, state.at, tired, draws);
-    if (excess <= AGREED || round >= FINE_ROUNDS) {
-      const log = keepLog(bench.log);
-      return { bench, goal, choice, state, log, sets, muscles: start.muscles, tired, draws, spread };
-    }
+    if (excess > AGREED && round < FINE_ROUNDS) continue;
+    const found = { bench, goal, choice, state, muscles: start.muscles, draws, spread };
+    const log = keepLog(bench.log);
+    if (!shareWaits(track, rules, log, state.at, sets)) return { ...found, log, sets, tired };
+    const shared = copyMuscles(start.muscles);
+    return {
+      ...found,
+      log,
+      sets: breakTrack(track, rules, log, state.at, shared, draws).sets,
+      tired: shared,
+    };
   }
 }
 

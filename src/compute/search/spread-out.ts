@@ -1,10 +1,12 @@
-import { evenSets } from "./even-sets.ts";
+import { type CoachSets, coachSets } from "./coach-sets.ts";
+import { useOf } from "./even-sets.ts";
 import { largestSet, type SetQuestion } from "./largest-sets.ts";
+import { EASY, slowestCycle } from "./longest-time.ts";
 import type { SetPlan } from "./set-plan.ts";
 import type { Rules } from "../motion/rules.ts";
 
-/** A set of at most this share of what is possible is never broken. */
-const EASY = 0.5;
+/** Seconds of breath before a set up to which its rhythm is kept as it is. */
+const FEW_BREATHS = 4;
 
 /**
  * Sets for more time than the fastest way needs. What is left over goes into the rhythm of the reps, as far as something held lets it be
@@ -31,6 +33,14 @@ export function spreadOut(
   return { ...fast, cycle: (time - breaks) / question.amount, restFirst: waited, total };
 }
 
+/** Shares of an easy rhythm's ease that are given up for rest, and how much nearer to failure sets then come. */
+const HURRIES = [
+  [1, 0],
+  [0.5, 0],
+  [0, 0],
+  [0, 0.1],
+] as const;
+
 type Spread = Pick<SetPlan, "sizes" | "rest" | "cycle" | "restFirst">;
 
 /** All of it in one set, with a breath before it where that helps; undefined where that is too much or leaves too much time. */
@@ -39,37 +49,49 @@ function inOneSet(question: SetQuestion, rules: Rules, time: number): Spread | u
   const even = time / amount;
   const one = { sizes: [amount], rest: 0 };
   if (unbrokenOnly) return { ...one, cycle: even, restFirst: 0 };
-  const slowest = held ? fastest * rules.slowestInSet : Number.POSITIVE_INFINITY;
+  const slowest = held ? slowestCycle(fastest, rules) : Number.POSITIVE_INFINITY;
   const reach = (use: number, cycle: number): number => largestSet(fast + slow, question, rules, cycle, use);
   const easy = amount <= reach(EASY, fastest);
   if (!easy && amount > reach(rules.spareShare, Math.min(even, slowest))) return undefined;
   const natural = Math.min(even, held ? fastest * rules.easyInSet : even);
   const breath = time - amount * natural;
-  if (mayBreathe && breath <= rules.breathLongest) return { ...one, cycle: natural, restFirst: breath };
-  const cycle = mayBreathe ? Math.min(even, slowest) : even;
+  if (mayBreathe && breath <= FEW_BREATHS) return { ...one, cycle: natural, restFirst: breath };
+  const cycle = mayBreathe ? Math.min((time - FEW_BREATHS) / amount, slowest) : even;
   const waiting = time - amount * cycle;
   if (!easy && (waiting > rules.breathLongest + 1e-9 || cycle > slowest + 1e-9)) return undefined;
   return { ...one, cycle, restFirst: waiting };
 }
 
-/** The fewest even sets whose rests, and the breath before them, are none too long. */
+/**
+ * The sets a coach would write for the time that an easy rhythm leaves, or a hurried one where that leaves too little; the rhythm is drawn out
+ * where rests would else be too long.
+ */
 function inFewSets(question: SetQuestion, rules: Rules, time: number): Spread | undefined {
   const { amount, fastest } = question;
-  const most = Math.ceil(amount);
-  for (let count = 2; count <= most; count += 1) {
-    const gaps = question.mayBreathe ? count : count - 1;
-    const relaxed = time - amount * fastest * rules.easyInSet;
-    const hurried = time - amount * fastest;
-    const drawnOut = time - amount * fastest * rules.slowestInSet;
-    if (drawnOut / gaps > rules.breakLongest) continue;
-    const wanted = Math.max(relaxed / gaps, rules.breakShortest);
-    const rest = Math.min(rules.breakLongest, wanted, hurried / gaps);
-    if (rest < rules.breakShortest - 1e-9) return undefined;
-    const sets = evenSets(question, rules, count, rest, rules.spareShare);
-    if (!sets || sets.use > rules.spareShare + 1e-9) continue;
-    const breaks = (sets.sizes.length - 1) * rest;
-    const restFirst = question.mayBreathe ? Math.min(rest, rules.breathLongest) : 0;
-    return { sizes: sets.sizes, rest, cycle: (time - breaks - restFirst) / amount, restFirst };
+  for (const [rhythm, more] of HURRIES) {
+    const inRhythm = 1 + rhythm * (rules.easyInSet - 1);
+    const resting = time - amount * fastest * inRhythm;
+    const sets = coachSets(question, rules, resting, rules.spareShare + more);
+    if (!sets) continue;
+    return drawnOut(question, rules, time, sets, fastest * inRhythm);
   }
   return undefined;
+}
+
+/** Slows the rhythm down where rests would else be longer than is sensible, as far as the sets stay possible with the shorter ones. */
+function drawnOut(
+  question: SetQuestion,
+  rules: Rules,
+  time: number,
+  { sizes, restFirst }: CoachSets,
+  rhythm: number,
+): Spread {
+  const { amount, fastest } = question;
+  const breaks = sizes.length - 1;
+  const restAt = (cycle: number): number => (time - restFirst - amount * cycle) / breaks;
+  const wanted = (time - restFirst - breaks * rules.breakLongest) / amount;
+  const cycle = Math.max(rhythm, Math.min(slowestCycle(fastest, rules), wanted));
+  const use = useOf(question, rules, sizes, restAt(cycle));
+  const kept = use !== undefined && use <= rules.spareShare + HURRIES[3][1] ? cycle : rhythm;
+  return { sizes, restFirst, cycle: kept, rest: restAt(kept) };
 }

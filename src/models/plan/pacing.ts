@@ -56,6 +56,9 @@ export const pacingRowField = z.strictObject({
     .optional()
     .describe("what is changed in the time to change plates; `load` stands then on the bar"),
   transition: secondsField.describe("seconds from the end of the row before to the first rep"),
+  breath: secondsField
+    .optional()
+    .describe("seconds of the transition in which the plan waits for breath, where it does"),
   start: secondsField.describe("clock of the part when the transition begins"),
   end: secondsField.describe("clock of the part when the last rep is done"),
   scoreDone: z.number().describe("score units done at the end of the row"),

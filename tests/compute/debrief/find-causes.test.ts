@@ -61,8 +61,8 @@ function causesOf({ pacing, hasty }: Paced, mistakes: Mistakes, seed: number): r
   );
 }
 
-/** Share of the time from which a mistake is one worth finding. */
-const LEAST_COST = 0.04;
+/** Share of the time from which a mistake is one worth finding: clear of how days differ (3 %) and of waits that follow breath, not pace. */
+const LEAST_COST = 0.05;
 
 type Verdict = { readonly named: number; readonly off: number; readonly days: number };
 

@@ -1,0 +1,130 @@
+import type { Rules } from "../motion/rules.ts";
+import { useOf } from "./even-sets.ts";
+import { largestSet, type SetQuestion } from "./largest-sets.ts";
+
+/** Sets as a coach would write them, with the rest before the first and between two. */
+export type CoachSets = {
+  readonly sizes: readonly number[];
+  readonly rest: number;
+  readonly restFirst: number;
+};
+
+/** How fast sets fall from one to the next: a factor on each after the first. */
+const FALLS = [1, 0.93, 0.86, 0.78, 0.7] as const;
+/** Numbers of sets tried above the fewest, one by one; beyond that each is so much larger than the one before. */
+const ONE_BY_ONE = 5;
+const FURTHER = 1.35;
+/** From this amount on, fives are tried: they are easier to count. */
+const FIVES_FROM = 30;
+
+/**
+ * What a coach dislikes about sets, on one scale; judgement, tried on thirty situations written down beforehand. A break more matters less
+ * the more there are; a rest longer than ten seconds, a last set of less than half of the first, and a set near failure are avoided, and so
+ * are a few twos among singles; equal sets and whole fives are easier to keep.
+ */
+const DISLIKE = {
+  break: 4,
+  longRest: 0.15,
+  fromRest: 10,
+  fall: 4,
+  fallFrom: 0.6,
+  nearFailure: 14,
+  oddTwos: 1,
+  even: 0.35,
+};
+
+/**
+ * The sets a coach would write for an amount where so many seconds are there for rests: few of them, with short rests, falling gently, none
+ * near failure. Numbers of sets and ways to fall are tried one after the other and the one with least to dislike is taken; of equals the one
+ * with fewer sets. Undefined where none of them is possible.
+ *
+ * @param resting seconds for all rests together, the breath before the first set included
+ * @param most largest share of what is possible then that a set may take
+ */
+export function coachSets(
+  question: SetQuestion,
+  rules: Rules,
+  resting: number,
+  most: number,
+): CoachSets | undefined {
+  const { amount, fast, slow, fastest } = question;
+  if (!Number.isInteger(amount)) return undefined;
+  const first = Math.floor(largestSet(fast + slow, question, rules, fastest, most) + 1e-9);
+  if (first < 1) return undefined;
+  let best: (CoachSets & { readonly dislike: number }) | undefined;
+  for (const count of countsFrom(Math.max(2, Math.ceil(amount / first)), amount)) {
+    const { rest, restFirst } = restsFor(question, rules, resting, count);
+    if (rest < rules.breakShortest - 1e-9) break;
+    for (const sizes of shapesOf(amount, count)) {
+      if ((sizes[0] as number) > first && first > 1) continue;
+      const use = useOf(question, rules, sizes, rest);
+      if (use === undefined || use > most + 1e-9) continue;
+      const dislike = dislikeOf(sizes, rest, use, rules);
+      if (!best || dislike < best.dislike - 1e-9) best = { sizes, rest, restFirst, dislike };
+    }
+  }
+  return best;
+}
+
+/** Rests of one length, the first of them before the first set where a breath may be taken there, but no longer than that may be. */
+function restsFor(
+  { mayBreathe }: SetQuestion,
+  rules: Rules,
+  resting: number,
+  count: number,
+): Omit<CoachSets, "sizes"> {
+  if (!mayBreathe) return { rest: resting / (count - 1), restFirst: 0 };
+  const restFirst = Math.min(resting / count, rules.breathLongest);
+  return { rest: (resting - restFirst) / (count - 1), restFirst };
+}
+
+function* countsFrom(fewest: number, most: number): Generator<number> {
+  for (let count = fewest, tried = 0; count <= most; tried += 1) {
+    yield count;
+    count = tried < ONE_BY_ONE ? count + 1 : Math.ceil(count * FURTHER);
+    if (count > most && count < most * FURTHER && tried >= ONE_BY_ONE) yield most;
+  }
+}
+
+/** Ways to part an amount into so many whole sets, the evenest first; none larger than the one before. */
+function* shapesOf(amount: number, count: number): Generator<readonly number[]> {
+  if (amount >= FIVES_FROM && amount % 5 === 0 && count <= amount / 5)
+    yield parted(amount / 5, count, 1).map((fives) => 5 * fives);
+  const seen = new Set<string>();
+  for (const fall of FALLS) {
+    const sizes = parted(amount, count, fall);
+    const key = sizes.join();
+    if (seen.has(key)) continue;
+    seen.add(key);
+    yield sizes;
+  }
+}
+
+/** A whole number parted in the proportion of falling powers, each at least one; what rounding leaves goes to the first ones. */
+function parted(whole: number, count: number, fall: number): readonly number[] {
+  const sum = fall === 1 ? count : (1 - fall ** count) / (1 - fall);
+  const sizes = Array.from({ length: count }, (_, i) => Math.max(1, Math.floor((whole * fall ** i) / sum)));
+  let left = whole - sizes.reduce((all, size) => all + size, 0);
+  for (let i = 0; left > 0; i = (i + 1) % count, left -= 1) sizes[i] = (sizes[i] as number) + 1;
+  for (let i = 0; left < 0 && i < count; i += 1) {
+    const taken = Math.min(-left, (sizes[i] as number) - 1);
+    sizes[i] = (sizes[i] as number) - taken;
+    left += taken;
+  }
+  return sizes.sort((a, b) => b - a);
+}
+
+function dislikeOf(sizes: readonly number[], rest: number, use: number, rules: Rules): number {
+  const [first = 1] = sizes;
+  const last = sizes.at(-1) ?? first;
+  // Between one rep and two no fall is felt.
+  const fall = first <= 2 ? 0 : Math.max(0, DISLIKE.fallFrom - last / first);
+  return (
+    DISLIKE.break * Math.log(sizes.length) +
+    DISLIKE.longRest * Math.max(0, rest - DISLIKE.fromRest) +
+    DISLIKE.fall * fall +
+    DISLIKE.nearFailure * Math.max(0, use - rules.spareShare) +
+    DISLIKE.oddTwos * Number(first === 2 && sizes.filter((size) => size === 1).length * 2 > sizes.length) -
+    (first === last ? DISLIKE.even : 0)
+  );
+}
