@@ -83,10 +83,14 @@ const EIGHT_SECONDS_AT = { overhead: 0.75, clean: 0.79, slow: 0.84 } as const;
  * falls by a sixth over six reps at 80 % without a pause and by a twentieth with 20 s between them (Hardee et al. 2012).
  */
 export function repeatSeconds(movement: Pick<Movement, "id" | "styleOf" | "loading">, share = 0): number {
-  if (movement.loading?.held !== "bar") return 0;
+  if (movement.loading?.held !== "bar" || isStepped(movement)) return 0;
   const apart = 8 * Math.exp((share - EIGHT_SECONDS_AT[wayOf(movement)]) / 0.132);
   return apart < NO_DISTANCE ? 0 : apart;
 }
+
+/** Whether every rep is a step with the load on the body: nobody stops between two of them. */
+const isStepped = ({ id }: Pick<Movement, "id">): boolean =>
+  id.split("-").some((word) => ["lunge", "carry"].includes(word));
 
 /** How a barbell is lifted, as far as it says how soon it is lifted again. */
 export function wayOf({ id, styleOf = "" }: Pick<Movement, "id" | "styleOf">): keyof typeof EIGHT_SECONDS_AT {
