@@ -33,4 +33,9 @@ const resultsOf = (document: Document): readonly YAMLMap[] => {
 };
 
 const isSame = (one: YAMLMap, other: YAMLMap): boolean =>
-  SAME.every((name) => String(one.get(name) ?? "") === String(other.get(name) ?? ""));
+  SAME.every((name) => wordAt(one, name) === wordAt(other, name));
+
+function wordAt(map: YAMLMap, name: string): string {
+  const value: unknown = map.get(name);
+  return typeof value === "string" || typeof value === "number" ? `${value}` : "";
+}
