@@ -27,6 +27,29 @@ function wordsOf(name: string): string[] {
   return plain.split(/[^\p{L}\p{N}]+/u).filter((word) => word !== "");
 }
 
+/**
+ * Whether a name is another one misspelt, and not one of another thing: word by word at most one slip for each four letters.
+ *
+ * @example isMisspelt("thrsuter", "thruster") // => true
+ * @example isMisspelt("chest-to-ring pull-up", "chest-to-bar pull-up") // => false
+ */
+export function isMisspelt(found: string, name: string): boolean {
+  const [own, other] = [wordsOf(found), wordsOf(name)];
+  const joined = [own.join(""), other.join("")] as const;
+  const whole = slipsBetween(joined[0], joined[1]) <= 1;
+  const isOne = (one: string, two: string): boolean =>
+    slipsBetween(one, two) <= Math.max(1, Math.floor(Math.max(one.length, two.length) * SLIPS_IN_WORD)) &&
+    Math.min(one.length, two.length) > 2;
+  return (
+    whole ||
+    (own.length === other.length &&
+      own.every((word, at) => word === other[at] || isOne(word, other[at] ?? "")))
+  );
+}
+
+/** Slips of the pen in a word, as a share of its letters. */
+const SLIPS_IN_WORD = 1 / 4;
+
 function fewestSlips(found: string, names: readonly string[]): string | undefined {
   const target = comparable(found);
   if (target === "") return undefined;

@@ -191,7 +191,9 @@ const unknownStart = (part: string): PartStart => ({
 });
 
 const textAt = (entries: Entries, name: string): TextSource | undefined => {
-  const text = entries[name];
+  const written = entries[name];
+  const isList = Array.isArray(written) && written.every((each) => typeof each === "string");
+  const text = isList ? written.join(" + ") : written;
   return typeof text === "string" ? { text, path: [name], isName: false } : undefined;
 };
 

@@ -1,6 +1,6 @@
 import { nearestName } from "../../models/nearest.ts";
 import type { Movement } from "../../models/movement.ts";
-import type { Seconds } from "../../models/quantity.ts";
+import { inMetres, type Metres, type Seconds } from "../../models/quantity.ts";
 import type { AmountUnit } from "../../models/vocabulary.ts";
 import type { Load } from "../../models/workout.ts";
 import { takeAmountUnit, type WrittenAmount } from "./amount.ts";
@@ -8,8 +8,9 @@ import { peek, rest, skip, skipOneOf, type Cursor } from "./cursor.ts";
 import { takeSides, takeTime, type Sides } from "./take-clauses.ts";
 import { takeBodyMass, takeChosenLoad, takeShareOf } from "./load.ts";
 import { tell } from "./notation-fault.ts";
-import { startsEntry } from "./number-series.ts";
+import { startsEntry, takeSeries } from "./number-series.ts";
 import type { Reading } from "./reading.ts";
+import { forDivision } from "./resolve-series.ts";
 import { takeRoundValues, type RoundValues } from "./round-values.ts";
 import { writtenBy, type Token } from "./token.ts";
 import { tradeWordRemedy } from "./trade-words.ts";
@@ -25,6 +26,8 @@ export type Attached = {
   /** The amount, where it stands behind the movement: `row 500 m`. */
   readonly amount?: WrittenAmount;
   readonly unit?: AmountUnit;
+  /** The length of one rep, in metres: `15 shuttle run of 15 m`. */
+  readonly repLength?: Metres;
   readonly tokens: readonly Token[];
 };
 
@@ -81,6 +84,8 @@ function takeOne(
   const sides = takeSides(cursor);
   if (sides !== undefined) return { sides: sides === "both" ? "each" : sides };
   if (peek(cursor)?.text === "(" && startsEntry(cursor, 1)) return takeBracketed(cursor, reading);
+  if (peek(cursor)?.text === "of" && startsEntry(cursor, 1) && movements.some(isMeasured))
+    return takeRepLength(cursor, reading);
   const loadWord = skipOneOf(cursor, LOAD_WORDS);
   if (loadWord !== undefined) {
     const load = takeChosenLoad(cursor) ?? takeBodyMass(cursor);
@@ -123,6 +128,24 @@ function takeNumbers(
   }
   cursor.index = before;
   return undefined;
+}
+
+const isMeasured = ({ counts }: Movement): boolean => counts.includes("metres");
+
+/** `of 15 m` behind a movement that is measured: how long each rep is, for this division. */
+function takeRepLength(cursor: Cursor, reading: Reading): Taken {
+  cursor.index += 1;
+  const series = takeSeries(cursor, reading.faults);
+  const [only, more] = (series && forDivision(series, reading.who, reading.faults)) ?? [];
+  if (only?.unit?.kind !== "length" || more !== undefined || !(only.value > 0)) {
+    tell(reading.faults, series?.tokens ?? [], cursor.tokens, {
+      problem: "the length of one rep is one distance over 0",
+      allowed: "`15 shuttle run of 15 m`",
+      remedy: "Write the distance with its unit.",
+    });
+    return "fault";
+  }
+  return { repLength: inMetres({ value: only.value * only.unit.times, unit: only.unit.unit }) };
 }
 
 function takeLoads(cursor: Cursor, loads: RoundValues, reading: Reading): Taken {

@@ -95,20 +95,23 @@ const countsReps = (score: Score, clock: PartClock): boolean =>
   (score.kind === "time" && clock.kind === "for-time" && clock.cap !== undefined);
 
 function tellUncounted(steps: readonly Step[], reading: WorkReading): void {
-  const told = new Set<string>();
-  for (const step of effortsOf(steps)) {
-    const odd = step.pieces.find(
-      ({ amount }) => ["metres", "seconds"].includes(unitOf(amount)) && isCounted(amount),
-    );
-    if (odd === undefined || step.countsAs !== undefined || told.has(step.written)) continue;
-    told.add(step.written);
-    reading.tellStep(step, {
-      problem: "what this counts for the score is not said, and it is taken as 1",
-      allowed: "`, counts 10`, `, counts 1 per 5 ft`, `, counts 0`",
-      remedy: "Write what the rules say it counts.",
-      severity: "notice",
-    });
-  }
+  const uncounted = effortsOf(steps).filter(
+    (step) =>
+      step.countsAs === undefined &&
+      step.pieces.some(({ amount }) => ["metres", "seconds"].includes(unitOf(amount)) && isCounted(amount)),
+  );
+  const [first] = uncounted;
+  if (first === undefined) return;
+  const lines = new Set(uncounted.map(({ written }) => written)).size;
+  reading.tellStep(first, {
+    problem:
+      lines === 1
+        ? "what this counts for the score is not said, and it is taken as 1"
+        : `what ${lines} lines from here on count for the score is not said, and each is taken as 1`,
+    allowed: "`, counts 10`, `, counts 1 per 5 ft`, `, counts 0`",
+    remedy: "Write what the rules say it counts.",
+    severity: "notice",
+  });
 }
 
 const isCounted = (amount: { readonly kind: string }): boolean =>

@@ -1,5 +1,6 @@
-import type { Length } from "../../models/quantity.ts";
-import type { ByRound, CountsAs, EffortAmount, LineMovement, Load } from "../../models/workout.ts";
+import type { Movement } from "../../models/movement.ts";
+import type { Length, Metres } from "../../models/quantity.ts";
+import type { Amount, ByRound, CountsAs, EffortAmount, LineMovement, Load } from "../../models/workout.ts";
 import type { Attached } from "./attachments.ts";
 import { checkCounts, type WrittenCountsAs } from "./check-counts.ts";
 import { readClause, type Clauses } from "./line-clause.ts";
@@ -96,7 +97,11 @@ function settle(
   const height = settleHeight(attached, setting, reading);
   const sides = clauses.sides ?? last.attached.sides;
   if (settled.length < pieces.length) return undefined;
-  const counts = clauses.countsAs;
+  const { repLength } = last.attached;
+  const counts: WrittenCountsAs | undefined =
+    clauses.countsAs ??
+    // Each rep counts one, however far it goes.
+    (repLength === undefined ? undefined : { kind: "per", amount: repLength, scores: 1, per: "metres" });
   if (counts !== undefined) checkCounts({ written: counts, pieces: settled }, tokens, reading);
   return {
     pieces: settled,
@@ -110,6 +115,24 @@ function settle(
   };
 }
 
+/** A movement as if it were counted in reps alone: its distance is said behind it. */
+const countedInReps = (movement: Movement): Movement => ({ ...movement, counts: ["reps"] });
+
+/** Reps of a length as the way they make; undefined where their number is not said in the line. */
+function inLengths(amount: EffortAmount, length: Metres): EffortAmount | undefined {
+  if (amount.kind !== "counted") return undefined;
+  const way = ({ value }: Amount): Amount => ({ value: value * length, unit: "metres" });
+  const { amount: counted } = amount;
+  switch (counted.kind) {
+    case "same":
+      return { kind: "counted", amount: { ...counted, value: way(counted.value) } };
+    case "listed":
+      return { kind: "counted", amount: { ...counted, values: counted.values.map(way) } };
+    default:
+      return undefined;
+  }
+}
+
 const plainCounts = (written: WrittenCountsAs): CountsAs =>
   written.kind === "whole"
     ? { kind: "whole", scores: written.scores }
@@ -121,15 +144,21 @@ function settlePiece(
   setting: LineSetting,
   reading: Reading,
 ): LineMovement | undefined {
-  const { maxFor } = piece.attached;
-  const amount: EffortAmount | undefined = settleAmount(
-    piece.amount,
-    piece.movements,
-    setting,
-    reading,
-    tokens,
-  );
-  if (amount === undefined) return undefined;
+  const { maxFor, repLength } = piece.attached;
+  const written: EffortAmount | undefined =
+    repLength === undefined
+      ? settleAmount(piece.amount, piece.movements, setting, reading, tokens)
+      : settleAmount(piece.amount, piece.movements.map(countedInReps), setting, reading, tokens);
+  if (written === undefined) return undefined;
+  const amount = repLength === undefined ? written : inLengths(written, repLength);
+  if (amount === undefined) {
+    tell(reading.faults, tokens, tokens, {
+      problem: "reps that have a length need a number of their own",
+      allowed: "`15 shuttle run of 15 m`",
+      remedy: "Write the number of reps before the movement.",
+    });
+    return undefined;
+  }
   const movements = piece.movements.map((movement) => movement.id);
   if (maxFor === undefined) return { movements, amount };
   if (amount.kind === "max")

@@ -1,5 +1,5 @@
 import type { Movement } from "../../models/movement.ts";
-import { nearestName } from "../../models/nearest.ts";
+import { isMisspelt, nearestName } from "../../models/nearest.ts";
 import { peek, rest, skip, type Cursor } from "./cursor.ts";
 import { tell } from "./notation-fault.ts";
 import { startsEntry } from "./number-series.ts";
@@ -110,6 +110,7 @@ function beginsSomething(tokens: readonly Token[], index: number): boolean {
   const [token, next, after] = tokens.slice(index, index + 3);
   if (token === undefined) return true;
   if (token.text === "or") return true;
+  if (token.text === "of" && (next?.kind === "number" || next?.kind === "clock")) return true;
   if (token.text === "for" && next !== undefined && COUNTED_IN.includes(next.text)) return true;
   if (["each", "per", "one", "both", "alternating"].includes(token.text) && next?.kind === "word")
     return true;
@@ -142,6 +143,8 @@ function tellUnknown(run: readonly Token[], cursor: Cursor, reading: Reading): v
     remedy:
       nearest === undefined
         ? "Use the name of a movement in content/movements, or describe this one there in a file of its own."
-        : `Write \`${nearest}\`, or describe the movement in a file of its own in content/movements.`,
+        : isMisspelt(written, nearest)
+          ? `Write \`${nearest}\`, or describe the movement in a file of its own in content/movements.`
+          : `The ${nearest} is a different movement: write it only if it is done instead; else describe this one in a file of its own in content/movements.`,
   });
 }

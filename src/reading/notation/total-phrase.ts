@@ -27,6 +27,16 @@ export function readTotal(
   const written = source.text.split("+").map((name) => name.trim());
   const found = written.map((name) => names.find((part) => part.toLowerCase() === name.toLowerCase()));
   const unknown = written[found.indexOf(undefined)];
+  const weight = written.find((name) => /^\d+(?:[.,]\d+)?\s*[x×*]|[x×*]\s*\d+(?:[.,]\d+)?$/i.test(name));
+  if (weight !== undefined) {
+    tellText(faults, source, {
+      problem: `"${weight}" gives one part more weight, and a total here adds every score once`,
+      allowed: `\`${names.join(" + ")}\``,
+      remedy:
+        "Leave `total:` out, so that each part is planned for its own score, and say the weights under `standards:`.",
+    });
+    return undefined;
+  }
   if (unknown !== undefined) {
     tellText(faults, source, {
       problem: `no part is called "${unknown}"`,

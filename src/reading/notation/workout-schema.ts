@@ -113,7 +113,10 @@ export const workoutSchema = z.strictObject({
     .describe("words of your own that stand for something else in each division"),
   parts: z.array(partSchema).min(1).optional().describe("the parts in the order they are done"),
   ...partFields,
-  total: phraseField.optional().describe("parts whose scores are added to one: `a + b`"),
+  total: z
+    .union([phraseField, z.array(phraseField)], { error: "a text such as `a + b`, or a list of parts" })
+    .optional()
+    .describe("parts whose scores are added to one: `a + b`"),
   standards: listField(textField).default([]).describe("rules and movement standards, in your own words"),
   equipment: listField(textField, { split: true }).default([]).describe("what must be at hand"),
   "between stations": lengthField
