@@ -1,5 +1,5 @@
 import type { PartPlan } from "../models/plan/plan.ts";
-import { saySameSets, saySets } from "../wording/sets.ts";
+import { saySameSets, saySets, setsAsWritten } from "../wording/sets.ts";
 
 type Pacing = NonNullable<PartPlan["pacing"]>;
 type Row = Pacing["rows"][number];
@@ -15,9 +15,14 @@ export function setGroups({ rows, rounds }: Pacing): readonly SetGroups[] {
   const broken = rows.filter((row) => row.kind === "work" && row.sets.length > 1);
   const names = [...new Set(broken.map(({ name }) => name))];
   return names.map((name) => {
-    const groups: { first: string; last: string; sets: string; visits: Row["sets"][][] }[] = [];
+    const groups: {
+      first: string;
+      last: string;
+      sets: string;
+      visits: (readonly Row["sets"][number][])[][];
+    }[] = [];
     for (const { round, label } of rounds) {
-      const visits = rows.filter((row) => row.round === round && row.name === name).map((row) => row.sets);
+      const visits = rows.filter((row) => row.round === round && row.name === name).map(setsAsWritten);
       if (visits.length === 0) continue;
       const sets = visits.map(saySets).join(" / ");
       const group = groups.at(-1);

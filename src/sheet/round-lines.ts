@@ -4,7 +4,7 @@ import { namesOfIntervals, workOfIntervals } from "../wording/interval-work.ts";
 import { clockShift, sayClockHead } from "../wording/part-clock.ts";
 import { isTime } from "../wording/score.ts";
 import { sayStation } from "../wording/stations.ts";
-import { saySets } from "../wording/sets.ts";
+import { saySets, setsAsWritten } from "../wording/sets.ts";
 import { sayClock, sayDuration } from "../wording/time.ts";
 import { isUnfinished } from "../wording/unfinished.ts";
 
@@ -126,7 +126,7 @@ const movementLines = (
       name: sayStation(row, pacing.rows, detail.sets).work,
       details: sayStation(row, pacing.rows, detail.sets).details.join("  "),
       figure: sayClock(row.end + shift),
-      sets: withSets ? [row.sets.length > 1 ? saySets(row.sets) : ""] : [],
+      sets: withSets ? [row.sets.length > 1 ? saySets(setsAsWritten(row)) : ""] : [],
       tieBreak: row.tieBreak,
     }));
 
@@ -141,6 +141,6 @@ const setsOf = (rows: readonly Row[], broken: readonly string[]): readonly strin
   broken.map((short) =>
     rows
       .filter((row) => row.short === short)
-      .map((row) => saySets(row.sets))
+      .map((row) => saySets(setsAsWritten(row)))
       .join(" / "),
   );

@@ -1,7 +1,7 @@
 import { textAt } from "../charts/shapes.ts";
 import type { Shape } from "../charts/drawing.ts";
 import type { PartPlan } from "../models/plan/plan.ts";
-import { saySets } from "../wording/sets.ts";
+import { saySets, setsAsWritten } from "../wording/sets.ts";
 import { TEXT_CAPITALS } from "./figure-size.ts";
 import { PIECE_GAP, WORD_PITCH } from "./key-panel.ts";
 import type { Measured, SheetNode } from "./sheet-node.ts";
@@ -16,7 +16,9 @@ export type SetGroup = { readonly rounds: string; readonly sets: string };
 export function groupSets(pacing: Pacing, short: string): readonly SetGroup[] {
   const said = pacing.rounds.flatMap(({ round, label }) => {
     const rows = pacing.rows.filter((row) => row.round === round && row.short === short);
-    return rows.length === 0 ? [] : [{ label, sets: rows.map((row) => saySets(row.sets)).join(" / ") }];
+    return rows.length === 0
+      ? []
+      : [{ label, sets: rows.map((row) => saySets(setsAsWritten(row))).join(" / ") }];
   });
   const groups: { first: string; last: string; sets: string }[] = [];
   for (const { label, sets } of said) {

@@ -1,17 +1,32 @@
+import { inMetres } from "../models/quantity.ts";
 import type { PacingRow } from "../models/plan/pacing.ts";
 import { NO_BREAK_SPACE, sayNumber } from "./number.ts";
 import { nameFor } from "./movement-words.ts";
 import { sayDuration } from "./time.ts";
 
-const SIDES: Readonly<Record<NonNullable<PacingRow["sides"]>, string>> = {
-  each: " each side",
-  one: " one side",
-  alternating: " alternating",
-};
+/** How an amount is shared between the sides: the amount of a row holds both. */
+function saySides(
+  row: Amount & Pick<PacingRow, "prescribed">,
+  sides: NonNullable<PacingRow["sides"]>,
+): string {
+  if (sides !== "each") return ` ${sides === "one" ? "one side" : sides}`;
+  return ` (${sayEachSide(row)})`;
+}
 
-/** The amount of a row with its unit; reps need none. @example sayAmount({ amount: 30, unit: "calories" }) // => "30\u00a0cal" */
-export function sayAmount({ amount, unit }: Pick<PacingRow, "amount" | "unit">): string {
+/** What is done on each side of an amount that holds both. @example sayEachSide({ amount: 24, unit: "reps" }) // => "12 each side" */
+export const sayEachSide = (row: Amount & Pick<PacingRow, "prescribed">): string =>
+  `${sayAmount({ ...row, amount: (row.prescribed ?? row.amount) / 2 })} each side`;
+
+type Amount = Pick<PacingRow, "amount" | "unit" | "writtenIn">;
+
+/** The amount of a row with its unit, a distance in the unit it is written in: feet are lanes on a floor; reps need none. @example sayAmount({ amount: 30, unit: "calories" }) // => "30\u00a0cal" */
+export function sayAmount({ amount, unit, writtenIn }: Amount): string {
   if (unit === "seconds") return sayDuration(amount);
+  if (unit === "metres" && writtenIn !== undefined) {
+    const inUnit = amount / inMetres({ value: 1, unit: writtenIn });
+    const decimals = writtenIn === "km" || writtenIn === "mile" ? 2 : 0;
+    return `${sayNumber(inUnit, decimals)}${NO_BREAK_SPACE}${writtenIn}`;
+  }
   const figure = sayNumber(amount, 0);
   if (unit === "reps") return figure;
   return `${figure}${NO_BREAK_SPACE}${unit === "calories" ? "cal" : "m"}`;
@@ -22,10 +37,7 @@ export function sayAmount({ amount, unit }: Pick<PacingRow, "amount" | "unit">):
  *
  * @example sayRow({ amount: 36, prescribed: 40, unit: "reps", name: "burpees" }) // => "36 of 40 burpees"
  */
-export function sayRow(
-  row: Pick<PacingRow, "amount" | "prescribed" | "unit" | "name" | "plural" | "sides">,
-): string {
-  const asked =
-    row.prescribed === undefined ? "" : ` of ${sayAmount({ amount: row.prescribed, unit: row.unit })}`;
-  return `${sayAmount(row)}${asked} ${nameFor(row, row.prescribed ?? row.amount)}${row.sides ? SIDES[row.sides] : ""}`;
+export function sayRow(row: Amount & Pick<PacingRow, "prescribed" | "name" | "plural" | "sides">): string {
+  const asked = row.prescribed === undefined ? "" : ` of ${sayAmount({ ...row, amount: row.prescribed })}`;
+  return `${sayAmount(row)}${asked} ${nameFor(row, row.prescribed ?? row.amount)}${row.sides ? saySides(row, row.sides) : ""}`;
 }

@@ -17,7 +17,7 @@ export function sayBehind(seconds: number): string {
   return `${sayDuration(Math.abs(seconds))} ${seconds > 0 ? "behind" : "ahead"}`;
 }
 
-type Row = Pick<PlannedRow, "kind" | "name" | "plural" | "unit" | "amount" | "sets">;
+type Row = Pick<PlannedRow, "kind" | "name" | "plural" | "unit" | "writtenIn" | "amount" | "sets">;
 
 /** What is at hand of a row: all of it, or the set. Reads `7 of 36 pull-ups`. */
 export function sayAtHand(row: Row, set: number): { readonly amount: string; readonly what: string } {
@@ -27,7 +27,7 @@ export function sayAtHand(row: Row, set: number): { readonly amount: string; rea
   const name = nameFor(row, row.amount);
   return row.sets.length < 2 || own === undefined
     ? { amount: whole, what: name }
-    : { amount: sayAmount({ amount: own, unit: row.unit }), what: `of ${whole} ${name}` };
+    : { amount: sayAmount({ ...row, amount: own }), what: `of ${whole} ${name}` };
 }
 
 /** Which set it is, where there are several. Reads `set 2 of 4, then 8 s`. */

@@ -1,8 +1,14 @@
+import { inMetres } from "../models/quantity.ts";
 import type { PacingRow } from "../models/plan/pacing.ts";
 import { sayList, sayNumber } from "./number.ts";
 import { sayDuration } from "./time.ts";
 
 type PlannedSet = { readonly amount: number; readonly restAfter: number };
+/** The sets of a row, with the unit its distance is written in where that is not metres. */
+type WrittenSets = {
+  readonly sets: readonly PlannedSet[];
+  readonly writtenIn?: PacingRow["writtenIn"];
+};
 
 /** From so many sets on, equal neighbours are told as a product. */
 const MANY = 4;
@@ -36,6 +42,22 @@ export function saySets(sets: readonly PlannedSet[]): string {
       return before === undefined ? text : `${product || before.product ? ", " : "-"}${text}`;
     })
     .join("");
+}
+
+/**
+ * The sets of a row in the unit its distance is written in, in whole units that add up to what the row says.
+ *
+ * @example setsAsWritten({ sets: [{ amount: 15.24, restAfter: 0 }], writtenIn: "ft" })[0].amount // => 50
+ */
+export function setsAsWritten({ sets, writtenIn }: WrittenSets): readonly PlannedSet[] {
+  if (writtenIn !== "ft") return sets;
+  let [exact, said] = [0, 0];
+  return sets.map((set) => {
+    exact += set.amount / inMetres({ value: 1, unit: writtenIn });
+    const amount = Math.round(exact) - said;
+    said += amount;
+    return { ...set, amount };
+  });
 }
 
 /** Rests no further apart than this, seconds or as a share, are one rest to whoever counts breaths. */
@@ -84,19 +106,14 @@ export const sayRestsAlone = (visits: readonly (readonly PlannedSet[])[]): strin
  * a machine that is never put down: there the pace says all. A breath before the first set is said first: `breathe 6 s, then
  * unbroken`.
  */
-export function sayHow({
-  sets,
-  unit,
-  breath,
-}: {
-  readonly sets: readonly PlannedSet[];
-  readonly unit: PacingRow["unit"];
-  readonly breath?: number | undefined;
-}): string | undefined {
+export function sayHow(
+  row: WrittenSets & { readonly unit: PacingRow["unit"]; readonly breath?: number | undefined },
+): string | undefined {
+  const { sets, unit, breath } = row;
   const [only, ...more] = sets;
   // One rep is not broken up, and nobody would think so.
   const isOne = more.length === 0 && (unit !== "reps" || (only?.amount ?? 0) <= 1);
-  const how = isOne ? undefined : saySetsAndRests(sets);
+  const how = isOne ? undefined : saySetsAndRests(setsAsWritten(row));
   if (breath === undefined) return how;
   const before = `breathe ${sayDuration(breath)}`;
   return how === undefined ? `${before} first` : `${before}, then ${how}`;

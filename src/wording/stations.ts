@@ -21,7 +21,7 @@ function overRounds(values: readonly string[], sign: string): string {
 }
 
 const SIDES: Readonly<Record<NonNullable<Row["sides"]>, string>> = {
-  each: "each side",
+  each: "half each side",
   one: "one side",
   alternating: "alternating",
 };
@@ -62,7 +62,7 @@ function waitBefore(row: Row, rows: readonly Row[]): readonly string[] {
 
 /** One visit on its own: amount, movement, own load, height and pace; with `rests` the rest between its sets and the wait before it. */
 export const sayStation = (row: Row, rows: readonly Row[], rests: boolean): Station => ({
-  work: `${sayAmount({ amount: row.prescribed ?? row.amount, unit: row.unit })} ${row.short}`,
+  work: `${sayAmount({ ...row, amount: row.prescribed ?? row.amount })} ${row.short}`,
   details: [
     ...loadOf(row),
     ...heightOf(row),
@@ -85,7 +85,7 @@ export function sayStations(pacing: Pacing): readonly Station[] {
     if (!first) return { work: "", details: [] };
     const named = rows.every((row) => row.ladder !== undefined && row.ladder === row.amount);
     const amounts = overRounds(
-      rows.map((row) => sayAmount({ amount: row.prescribed ?? row.amount, unit: row.unit })),
+      rows.map((row) => sayAmount({ ...row, amount: row.prescribed ?? row.amount })),
       "-",
     );
     const over = (say: (row: Row) => readonly string[]): readonly string[] => {

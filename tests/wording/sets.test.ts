@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { sayHow, saySameSets, saySets, saySetsAndRests } from "../../src/wording/sets.ts";
+import { sayHow, setsAsWritten, saySameSets, saySets, saySetsAndRests } from "../../src/wording/sets.ts";
 
 const sets = (rests: readonly number[], ...amounts: readonly number[]) =>
   amounts.map((amount, index) => ({ amount, restAfter: rests[index] ?? 0 }));
@@ -46,4 +46,10 @@ it("sets with rests read as a fragment", () => {
   expect(saySetsAndRests(sets([6], 7, 5))).toBe("7-5, rest 6\u00a0s");
   expect(saySetsAndRests(sets([6, 6], 5, 4, 3))).toBe("5-4-3, rest 6\u00a0s each");
   expect(saySetsAndRests(sets([], 16))).toBe("unbroken");
+});
+
+it("sets of a way in feet are said in whole feet that add up to it", () => {
+  // 10 + 8 + 12.48 m = 30.48 m = 100 ft: 32.8 + 26.2 + 40.9 ft.
+  const row = { sets: sets([], 10, 8, 12.48), writtenIn: "ft" as const };
+  expect(setsAsWritten(row).map(({ amount }) => amount)).toEqual([33, 26, 41]);
 });

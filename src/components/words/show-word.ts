@@ -4,7 +4,7 @@ import { sayLoad } from "../../wording/mass.ts";
 import { clockShift } from "../../wording/part-clock.ts";
 import { sayPerSide } from "../../wording/plates.ts";
 import { sayWholeScore } from "../../wording/score.ts";
-import { saySetsAndRests } from "../../wording/sets.ts";
+import { saySetsAndRests, setsAsWritten } from "../../wording/sets.ts";
 import { sayShare } from "../../wording/share.ts";
 import { sayClock } from "../../wording/time.ts";
 import type { NamedMovement, Reader } from "../reader.ts";
@@ -73,7 +73,7 @@ export const showSets: Show = (written, reader) => {
     row.movement === movement.id && (round === undefined || row.round === round);
   const part = partFor(reader.plan, partOf(written), ({ pacing }) => pacing?.rows.some(isIt) ?? false);
   const row = part?.pacing?.rows.find(isIt);
-  return row ? own(saySetsAndRests(row.sets)) : absent(reader.plan);
+  return row ? own(saySetsAndRests(setsAsWritten(row))) : absent(reader.plan);
 };
 
 /** The load to open with. */

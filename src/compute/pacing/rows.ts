@@ -160,6 +160,7 @@ function visitRows(
       short: movement.short,
       ...(piece === last && Number.isFinite(asked) && asked > amount + 1e-6 ? { prescribed: asked } : {}),
       unit: item.unit,
+      ...(item.written && item.written.unit !== "m" ? { writtenIn: item.written.unit } : {}),
       ...(item.sides ? { sides: item.sides } : {}),
       ...(item.load && !item.load.athletesChoice ? { load: loadBar(item.load, movement) } : {}),
       ...(item.height === undefined ? {} : { heightMetres: item.height }),

@@ -8,6 +8,7 @@ import {
   shareField,
 } from "./basics.ts";
 import { LEVELS } from "../vocabulary.ts";
+import { LENGTH_UNITS } from "../quantity.ts";
 import { plateChangeField } from "./lifting.ts";
 
 export const setField = z.strictObject({
@@ -39,6 +40,10 @@ export const pacingRowField = z.strictObject({
     .optional()
     .describe("amount asked for, where the plan does not expect all of it in the time"),
   unit: amountUnitField,
+  writtenIn: z
+    .enum(LENGTH_UNITS)
+    .optional()
+    .describe("unit a distance is written in, where that is not metres"),
   sides: z.enum(["each", "one", "alternating"]).optional(),
   load: barLoadField.optional(),
   heightMetres: z.number().optional(),
