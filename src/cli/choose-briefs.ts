@@ -1,15 +1,22 @@
 import { Option, type Command } from "commander";
 import type { Data } from "../models/data.ts";
 import { nearestName } from "../models/nearest.ts";
+import { groupNamed, isInGroup } from "../site/groups.ts";
 import type { Chosen } from "../site/plan-sheets.ts";
 
 /** Options that say whose briefs are meant. */
-export type ChoiceOptions = { readonly workout?: string; readonly gym?: string; readonly athletes?: string };
+export type ChoiceOptions = {
+  readonly workout?: string;
+  readonly gym?: string;
+  readonly group?: string;
+  readonly athletes?: string;
+};
 
 export const withChoice = (command: Command): Command =>
   command
     .addOption(new Option("--workout <id>", "only this workout, by its file or title"))
     .addOption(new Option("--gym <id>", "only athletes of this gym, by its file"))
+    .addOption(new Option("--group <name>", "only athletes of this group, as their files call it"))
     .addOption(new Option("--athletes <ids>", "only these, by their files, with commas: a heat"));
 
 /**
@@ -17,7 +24,7 @@ export const withChoice = (command: Command): Command =>
  *
  * @throws an Error that says which there are.
  */
-export function chooseBriefs(data: Data, { workout, gym, athletes }: ChoiceOptions): Chosen {
+export function chooseBriefs(data: Data, { workout, gym, group, athletes }: ChoiceOptions): Chosen {
   const workouts = data.workouts.filter(
     ({ id, title }) => workout === undefined || [id, title].some((own) => isSame(own, workout)),
   );
@@ -31,6 +38,7 @@ export function chooseBriefs(data: Data, { workout, gym, athletes }: ChoiceOptio
     );
   const gyms = [...data.gyms.keys()];
   if (gym !== undefined && !gyms.some((id) => isSame(id, gym))) throw new Error(missing("gym", gym, gyms));
+  const only = group === undefined ? undefined : groupNamed(group, data);
   const named = athletes?.split(",").map((id) => id.trim());
   const ids = data.athletes.map(({ id }) => id);
   const unknown = named?.find((one) => !ids.some((id) => isSame(id, one)));
@@ -40,6 +48,7 @@ export function chooseBriefs(data: Data, { workout, gym, athletes }: ChoiceOptio
     athletes: data.athletes.filter(
       (one) =>
         (gym === undefined || isSame(one.gym ?? data.settings.gym ?? "", gym)) &&
+        (only === undefined || isInGroup(one, only, data.settings)) &&
         (named === undefined || named.some((id) => isSame(id, one.id))),
     ),
   };

@@ -1,6 +1,7 @@
 import { join, relative, resolve } from "node:path";
 import { existsSync, mkdirSync, statSync } from "node:fs";
 import { readFiles } from "../reading/read-data.ts";
+import { writeEditorSchemas } from "../site/editor-schemas.ts";
 import { openIntake, takeIntake, writeAthletes, writeIntake } from "../site/intake-folder.ts";
 import { readSources } from "../site/load-data.ts";
 import { readTableFile } from "../site/read-table-file.ts";
@@ -54,6 +55,8 @@ await run(
       }
       if (options.take) {
         const count = takeIntake(dataFolder, folder);
+        const { builtIn, own } = readSources(surroundings);
+        writeEditorSchemas(dataFolder, readFiles(builtIn, own));
         console.log(
           `${counted(count, "file")} moved into ${join(relative(process.cwd(), dataFolder) || ".", "athletes")}/.`,
         );

@@ -1,6 +1,9 @@
 import { existsSync, mkdirSync } from "node:fs";
 import { dirname, join, relative } from "node:path";
+import { readFiles } from "../reading/read-data.ts";
+import { writeEditorSchemas } from "../site/editor-schemas.ts";
 import { idFor } from "../site/intake-folder.ts";
+import { readSources } from "../site/load-data.ts";
 import { startingFile, STARTING_KINDS, type StartingKind } from "../site/starting-file.ts";
 import { writeOnce } from "../site/write-once.ts";
 import { type CommonOptions, makeCommand, run, surroundingsOf } from "./command.ts";
@@ -15,12 +18,15 @@ await run(
         throw new Error(
           `Say ${STARTING_KINDS.join(" or ")}: npm run new -- athlete "Zoë Ångström". "${kind}" is neither.`,
         );
-      const { dataFolder } = surroundingsOf(options);
+      const surroundings = surroundingsOf(options);
+      const { dataFolder } = surroundings;
       const name = words.join(" ").trim();
       const file = join(dataFolder, pathOf(known, name));
       mkdirSync(dirname(file), { recursive: true });
       if (existsSync(file) || !writeOnce(file, startingFile(known, name), { mode: 0o644, flush: true }))
         throw new Error(`${file} is there already, and is left as it is.`);
+      const { builtIn, own } = readSources(surroundings);
+      writeEditorSchemas(dataFolder, readFiles(builtIn, own));
       console.log(`${relative(process.cwd(), file) || file}: change what is in it, then npm run check.`);
     }),
 );

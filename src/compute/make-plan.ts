@@ -1,12 +1,11 @@
 import type { Athlete, IsoDate } from "../models/athlete.ts";
 import type { Data } from "../models/data.ts";
-import { inKilograms } from "../models/quantity.ts";
 import { heldPlan } from "../models/plan/check-plan.ts";
 import type { Plan } from "../models/plan/plan.ts";
 import type { Workout } from "../models/workout.ts";
-import { namesLifted } from "../models/choose-field.ts";
-import type { Part } from "../models/workout.ts";
-import { coachWordFor, tellCoachWord, withCoachWord } from "./plan/coach-word.ts";
+import type { CoachWord } from "../models/coach-word.ts";
+import { coachWordFor, type Lifter, withCoachWord } from "./plan/coach-word.ts";
+import { type PlanAndParts, tellCoachWord } from "./plan/tell-coach-word.ts";
 import { headlineOf } from "./plan/headline.ts";
 import { learnedFrom } from "./plan/learned-from.ts";
 import { planAround } from "./plan/plan-around.ts";
@@ -54,26 +53,35 @@ export function makePlan(given: MakePlanInput): Plan {
   const word = coachWordFor(athlete, workout);
   if (word === undefined || input.anonymous === true) return heldPlan(planAsIs(input));
   const { context } = settle(athlete, workout, data, date);
-  const bestOf = (part: Part): number | undefined => {
-    const [lift] = namesLifted(part, context.division, data.library.movements);
-    if (lift === undefined) return undefined;
-    const known = context.bestLift(lift)?.kilograms;
-    // An old best counts for less today, but nobody need ask about a load that was lifted.
-    const lifted = athlete.lifts.filter(({ movement, added }) => movement === lift && added !== true);
-    return known === undefined ? undefined : Math.max(known, ...lifted.map(({ load }) => inKilograms(load)));
-  };
-  const { overBest, ...set } = withCoachWord(athlete, workout, word, bestOf);
-  const plan = planAsIs({ ...input, ...set });
-  return heldPlan({ ...plan, coachWord: tellCoachWord(word, plan, planAsIs(input), overBest) });
+  const { movements } = data.library;
+  const lifter: Lifter = { division: context.division, movements, bestLift: context.bestLift };
+  const { notSet, ...set } = withCoachWord(athlete, workout, word, lifter);
+  const withWord = planWith({ ...input, ...set }, word);
+  const alone = (one: CoachWord) => partsOf(input, one).planned;
+  const coachWord = tellCoachWord(word, withWord, planAsIs(input), notSet, alone);
+  return heldPlan({ ...withWord.plan, coachWord });
 }
 
 /** The plan of the athlete's own numbers, whatever a coach sets. */
-export function planAsIs({ athlete, workout, data, date, anonymous = false, ...given }: MakePlanInput): Plan {
+export const planAsIs = (input: MakePlanInput): Plan => planWith(input, undefined).plan;
+
+/** The parts of a plan, and what they were planned from. */
+function partsOf(
+  { athlete, workout, data, date, anonymous = false, ...given }: MakePlanInput,
+  word: CoachWord | undefined,
+) {
   const hasDone = athlete.results.some((result) => result.workout === workout.id);
   const seen = seenForOne(given.seen ?? seenPerformances(workout, data, date), athlete.id, hasDone);
   const learned = athlete.results.length === 0 ? undefined : learnedFrom(athlete, workout, data, date);
-  const { context, division } = settle(learned?.athlete ?? athlete, workout, data, date, learned?.paces);
-  const planned = planParts(workout, { ...context, anonymous, seen });
+  const settled = settle(learned?.athlete ?? athlete, workout, data, date, learned?.paces);
+  const set = word === undefined ? {} : { word };
+  const context: PlanContext = { ...settled.context, anonymous, seen, ...set };
+  return { learned, context, division: settled.division, planned: planParts(workout, context) };
+}
+
+function planWith(input: MakePlanInput, word: CoachWord | undefined): PlanAndParts {
+  const { athlete, workout, data, date, anonymous = false } = input;
+  const { learned, context, division, planned } = partsOf(input, word);
   const plans = planned.map(({ plan }) => plan);
   const compared = placesOfParts(plans, workout.parts, context);
   const parts = plans.map((plan, index) => {
@@ -87,7 +95,7 @@ export function planAsIs({ athlete, workout, data, date, anonymous = false, ...g
     .flatMap(({ paced }) => paced?.sharpen ?? [])
     .sort((a, b) => b.narrowsBy - a.narrowsBy)[0];
   const taught = learned && tellLearned(learned, parts);
-  return {
+  const plan: Plan = {
     version: 1,
     athlete: {
       id: athlete.id,
@@ -120,6 +128,7 @@ export function planAsIs({ athlete, workout, data, date, anonymous = false, ...g
     ...(debriefs.length > 0 && { debriefs: [...debriefs] }),
     ...(taught !== undefined && { learned: taught }),
   };
+  return { plan, parts: planned };
 }
 
 function aboutCompetition({

@@ -120,6 +120,8 @@ export type Athlete = {
   /** Preferred option by choice id, e.g. `{ "pull-up-style": "butterfly" }`. */
   readonly prefers: Readonly<Record<string, string>>;
   readonly gym?: string;
+  /** Groups the athlete belongs to, as the coach calls them. */
+  readonly groups?: readonly string[];
   readonly starts: readonly Start[];
   /** Minutes available for warming up, if known. */
   readonly warmUpTime?: Seconds;

@@ -192,6 +192,8 @@ export type AttemptBounds = {
   readonly opener?: Mass;
   /** From a made load to the next; a missed load is repeated. */
   readonly jump?: Mass;
+  /** No attempt is heavier. */
+  readonly heaviest?: Mass;
   /** No load may be lighter than the one before. */
   readonly rising?: boolean;
 };

@@ -1,7 +1,7 @@
 import type { AthleteContext, KnownCompetition, KnownWorkout } from "./athlete-file/context.ts";
 import type { Competition } from "../models/competition.ts";
 import { checkAthletes, type AthleteOfFile } from "./data-folder/check-athletes.ts";
-import { checkCoachWords } from "./data-folder/check-coach-words.ts";
+import { checkCoachWords, checkOwnCoachWords } from "./data-folder/check-coach-words.ts";
 import { checkEarlyAthletes } from "./data-folder/check-early-athletes.ts";
 import { checkFields, checkNames } from "./data-folder/check-workout.ts";
 import { makeCollector, type Collector } from "./data-folder/collect.ts";
@@ -13,6 +13,7 @@ import type { Checked, Fault } from "../models/fault.ts";
 import type { SettableConstants } from "../models/model-constant.ts";
 import type { Field } from "../models/field.ts";
 import { idOfFile } from "./files/id-of-file.ts";
+import { choicesOf } from "./names/choices-of.ts";
 import { liftFinder, movementFinder } from "./names/find-movement.ts";
 import type { Movement } from "../models/movement.ts";
 import { comparable } from "../models/nearest.ts";
@@ -172,6 +173,7 @@ function readAthletes(
     const athlete = collector.take(read(file));
     return athlete ? [{ athlete, file }] : [];
   });
+  collector.faults.push(...checkOwnCoachWords(athletes, workouts));
   for (const fault of checkAthletes(athletes, workouts, movements)) {
     (fault.severity === "notice" ? collector.notices : collector.faults).push(fault);
   }
@@ -201,21 +203,6 @@ function knownWorkouts(
       return [id, known];
     }),
   );
-}
-
-/** Options by choice; a choice that several movements offer has the options of all of them. */
-function choicesOf(movements: ReadonlyMap<string, Movement>): AthleteContext["choices"] {
-  const choices = new Map<string, { readonly id: string; readonly name: string }[]>();
-  for (const movement of movements.values()) {
-    for (const { id, options } of movement.choices) {
-      const known = choices.get(id) ?? [];
-      choices.set(id, [
-        ...known,
-        ...options.filter((option) => known.every((other) => other.id !== option.id)),
-      ]);
-    }
-  }
-  return choices;
 }
 
 /** A movement whose own file has faults is not told as missing wherever it is named. */

@@ -18,6 +18,8 @@ import type { TextSource } from "./notation/token.ts";
 import { seconds } from "../models/quantity.ts";
 import type { SourceFile } from "./files/source-file.ts";
 import { checkOpened } from "./yaml/read.ts";
+import { readCoachWords } from "./athlete-file/coach-words-of-workout.ts";
+import type { CoachWordFor } from "../models/coach-word.ts";
 import { checkEarly, earlyPerformances } from "./notation/early.ts";
 import { workoutSchema, type ShapedPart, type ShapedWorkout } from "./notation/workout-schema.ts";
 import type { EarlyPerformance, NamedField, Part, PartStart, Workout } from "../models/workout.ts";
@@ -57,11 +59,13 @@ export function readWorkout(file: SourceFile, movements: ReadonlyMap<string, Mov
     tieBreakPart: readTieBreakPart(written, faults),
     attempts: readAttemptBounds(sourceOf(written, "attempts"), divisions, isLifted(read), faults),
   }));
+  const words = readCoachWords(opened, movements);
   if (shaped.ok) checkEarly(shaped.value.early, divisions, names, faults);
   const plannedAs = shaped.ok ? readPlannedAs(shaped.value["planned as"], divisions, faults) : [];
   const placed = distinct(faults.map((fault) => placedFault(fault, opened)));
-  const all = [...(shaped.ok ? shaped.notices : shaped.faults.map(inTradeWords)), ...placed];
-  const refused = !shaped.ok || all.some((fault) => fault.severity !== "notice");
+  const said = words.ok ? words.notices : words.faults;
+  const all = [...(shaped.ok ? shaped.notices : shaped.faults.map(inTradeWords)), ...said, ...placed];
+  const refused = !shaped.ok || !words.ok || all.some((fault) => fault.severity !== "notice");
   if (refused) return { ok: false, faults: all };
   const place = placeOfFile(file);
   const read = parts.flatMap((part, index) => {
@@ -71,7 +75,10 @@ export function readWorkout(file: SourceFile, movements: ReadonlyMap<string, Mov
     return [mergedPart(part.read, shape, said, opened.placeAt(part.written.path))];
   });
   const early = earlyPerformances(shaped.value.early, divisions, names, opened);
-  const value = workoutOf(file, shaped.value, { parts: read, total, fields, early, objective, place });
+  const value = workoutOf(file, shaped.value, {
+    ...{ parts: read, total, fields, early, objective, place },
+    words: words.value,
+  });
   return {
     ok: true,
     value: plannedAs.length === 0 ? value : { ...value, plannedAs },
@@ -267,13 +274,14 @@ type Settled = {
   readonly total: readonly string[] | undefined;
   readonly fields: readonly NamedField[];
   readonly early: readonly EarlyPerformance[];
+  readonly words: readonly CoachWordFor[];
   readonly objective: Pick<Workout, "objective" | "objectiveLoad">;
   readonly place: Place;
 };
 
 function workoutOf(file: SourceFile, shape: ShapedWorkout, settled: Settled): Workout {
   const between = shape["between stations"];
-  const { parts, total, fields, early, objective, place } = settled;
+  const { parts, total, fields, early, words, objective, place } = settled;
   return {
     id: file.path.replace(/^.*[/\\]/, "").replace(/\.\w+$/, ""),
     title: shape.title,
@@ -288,7 +296,7 @@ function workoutOf(file: SourceFile, shape: ShapedWorkout, settled: Settled): Wo
     ...(between === undefined ? {} : { floor: { between } }),
     fields,
     early,
-    ...(shape["coach sets"] === undefined ? {} : { words: shape["coach sets"] }),
+    ...(words.length === 0 ? {} : { words }),
     ...objective,
   };
 }

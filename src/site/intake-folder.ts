@@ -6,6 +6,7 @@ import { idOfFile } from "../reading/files/id-of-file.ts";
 import type { EarlierCells } from "../reading/tables/merge-athlete.ts";
 import { type Answers, readAnswers } from "../reading/tables/questions.ts";
 import { openYaml } from "../reading/yaml/open-yaml.ts";
+import { schemaLine } from "./editor-schemas.ts";
 import { writeSafely } from "./write-safely.ts";
 
 /** A file of an athlete that exists, where it stands and what it says. */
@@ -134,7 +135,9 @@ export function takeIntake(dataFolder: string, folder: string): number {
   const names = existsSync(from) ? readdirSync(from).filter((name) => name.endsWith(".yaml")) : [];
   mkdirSync(join(dataFolder, "athletes"), { recursive: true });
   for (const name of names) {
-    writeSafely(join(dataFolder, "athletes", name), readFileSync(join(from, name), "utf8"));
+    const text = readFileSync(join(from, name), "utf8");
+    const line = schemaLine("athlete", "../");
+    writeSafely(join(dataFolder, "athletes", name), text.startsWith("#") ? text : `${line}${text}`);
     rmSync(join(from, name));
   }
   return names.length;

@@ -1,4 +1,5 @@
 import { stringify } from "yaml";
+import { schemaLine } from "./editor-schemas.ts";
 
 /** Kinds of files one can start from. */
 export const STARTING_KINDS = ["athlete", "workout"] as const;
@@ -10,7 +11,7 @@ export function startingFile(kind: StartingKind, name: string): string {
   return kind === "athlete" ? athlete(said) : workout(said);
 }
 
-const athlete = (name: string): string => `name: ${name}
+const athlete = (name: string): string => `${schemaLine("athlete", "../")}name: ${name}
 level: regular                 # new, regular, competitor or elite: change it first
 # Everything below is optional. Take the # away where you know it.
 # division: women
@@ -27,22 +28,24 @@ level: regular                 # new, regular, competitor or elite: change it fi
 # unbroken: {pull-up: 22, toes-to-bar: 18}
 # cannot: [ring muscle-up]
 # limits: none                 # or: [{joint: knee, avoid: [impact, deep knee bend]}]
+# group: evening               # or several: [evening, team blue]
 # starts: {some-workout: 2026-11-28 18:40}
 # shares: [name, target]       # what may stand on the share image
 # note: Words for this athlete alone.
 `;
 
 const workout = (title: string): string => `---
-title: ${title}
+${schemaLine("workout", "../../")}title: ${title}
 for time: cap 12:00            # or amrap: 9:00, on the clock: 16:00, max load: 6:00
 work:
   - 3 rounds:
-      - 400 m run
-      - 15 thruster at 43/29 kg
-      - 12 pull-up
+      - 350 m run
+      - 14 push press at 42.5/30 kg
+      - 17 box step-over to 60/50 cm
 # competition: some-name       # a file of content/competitions
 # standards: [Knee to the floor]
 # coach sets:                  # your last word
+#   - {for: everyone, target: 9:30, sets: {push press: 7-7}}
 #   - {for: new, warm up: 25 min, say: "Break early."}
 ---
 

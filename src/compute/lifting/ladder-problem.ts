@@ -56,7 +56,7 @@ export type LadderProblem = {
 };
 
 /** Ten grams: loads nearer than this are one. */
-const SAME = 0.01;
+export const SAME = 0.01;
 
 export const isSameLoad = (a: number, b: number): boolean => Math.abs(a - b) < SAME;
 

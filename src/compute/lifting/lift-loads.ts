@@ -9,7 +9,7 @@ import {
 } from "./candidate-loads.ts";
 import type { Belief } from "./day-strength.ts";
 import { exactInKilograms } from "./exact-mass.ts";
-import { isSameLoad, type LadderLimits } from "./ladder-problem.ts";
+import { isSameLoad, type LadderLimits, SAME } from "./ladder-problem.ts";
 import type { LoadedInput } from "./lifting-input.ts";
 import type { Objective } from "./objective.ts";
 
@@ -52,10 +52,13 @@ export function liftLoads(
     exactInKilograms(iron.loads.empty),
     constants.lowestAfterMiss * Math.min(low, set ?? low),
   );
-  const to = Math.max(from, limits.best * limits.most, set ?? 0);
+  const heaviest = bounds?.heaviest === undefined ? Number.POSITIVE_INFINITY : inKilograms(bounds.heaviest);
+  const to = Math.max(from, Math.min(heaviest, Math.max(limits.best * limits.most, set ?? 0)));
+  const allowed = (each: Candidate): boolean =>
+    each.kilograms <= Math.max(heaviest, exactInKilograms(iron.loads.empty)) + SAME;
   const between = (width: number): readonly Candidate[] =>
-    candidateLoads(withoutSmallPlates(iron.loads, from, to, width), from, to, athlete.units);
-  const any = candidateLoads(iron.loads, from, to, athlete.units);
+    candidateLoads(withoutSmallPlates(iron.loads, from, to, width), from, to, athlete.units).filter(allowed);
+  const any = candidateLoads(iron.loads, from, to, athlete.units).filter(allowed);
   const handy = between(constants.handyStep);
   const close = between(Math.min(constants.handyStep, constants.handyShare * limits.best));
   const opener = set === undefined ? undefined : nearestTo(any, set);

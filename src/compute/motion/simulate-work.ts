@@ -51,7 +51,10 @@ export function simulateWork(
     let rate: number;
     // The cost per second where it is known without raising the rate to its power again; else it is computed below.
     let cost = -1;
-    if ((track.needBy[i] as number) < Number.POSITIVE_INFINITY) {
+    const fixed = drive.by === "effort" ? (track.fixed[i] as number) : 0;
+    if (fixed > 0) {
+      rate = (perUnit * stretched) / fixed;
+    } else if ((track.needBy[i] as number) < Number.POSITIVE_INFINITY) {
       rate = Math.max((1 / dearer) ** (1 / kappa), neededRate(track, state, i, all - done) * stretched);
     } else if (drive.by === "effort") {
       const lift = (drive.lift[i] as number) * (isFinish(drive, state) ? drive.finishLift : 1);

@@ -69,4 +69,11 @@ export type Track = {
   readonly transitionsAfter: Float64Array;
   /** Clocks at which everybody stops and goes on again, in pairs. */
   readonly pauses: Float64Array;
+  /** Seconds per unit at which a stretch is done whatever the effort; 0 where the effort decides. */
+  readonly fixed: Float64Array;
+  /** Sets of a stretch that somebody has settled; undefined where they are to be found. */
+  readonly given: readonly (GivenSets | undefined)[];
 };
+
+/** Sizes of sets in order (one alone is repeated), or the rest between them in seconds, or both. */
+export type GivenSets = { readonly sizes?: readonly number[]; readonly rest?: number };

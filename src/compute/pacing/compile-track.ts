@@ -172,5 +172,7 @@ function emptyTrack(
     workAfter: zeros(),
     transitionsAfter: zeros(),
     pauses: Float64Array.from(pauses.flatMap(({ from, to }) => [from, to])),
+    fixed: zeros(),
+    given: [],
   };
 }

@@ -16,6 +16,7 @@ import { roundsOf } from "./rounds.ts";
 import { rowsOf } from "./rows.ts";
 import { rulesFor } from "../motion/rules.ts";
 import { sensitivityOf } from "../search/sensitivity.ts";
+import { notKept, setByCoach } from "./set-by-coach.ts";
 import { sharpenOf } from "./sharpen.ts";
 import { type Falls, solveCourse } from "./solve-course.ts";
 import type { Solved } from "../search/solve-part.ts";
@@ -58,6 +59,7 @@ export function pacePart(input: PartInput): PacedPart {
     begins: Array.from(solved.log.started.subarray(0, solved.state.at + 1), seconds),
     basis: basisOf(track),
     ...(sharpen ? { sharpen } : {}),
+    ...(input.way ? { word: { notSet: [...setByCoach(track, input.way).notSet, ...notKept(solved)] } } : {}),
   };
 }
 

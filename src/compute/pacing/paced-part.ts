@@ -5,6 +5,8 @@ import type { Pacing } from "../../models/plan/pacing.ts";
 import type { Metres, Seconds } from "../../models/quantity.ts";
 import type { Muscle } from "../../models/vocabulary.ts";
 import type { PartClock, Score } from "../../models/workout.ts";
+import type { Aimed, HeldFirst, NotSet } from "../../models/plan/coach-word.ts";
+import type { WayWord } from "./set-by-coach.ts";
 import type { Capacity, CapacityBasis } from "../motion/movement-capacity.ts";
 
 /** How tired a body is: shares from 0 (empty) to 1 (fresh), fast and slow part of each store apart. */
@@ -38,6 +40,12 @@ export type PartInput = {
   /** Body at the start, after the part before: its state and the seconds of rest since. */
   readonly before?: { readonly state: BodyState; readonly rest: Seconds };
   readonly shape?: PaceShape;
+  /** Sets, rests and paces the coach has set. */
+  readonly way?: WayWord;
+  /** Factor on the time of the first round, where it is held back; over 1. */
+  readonly firstSlower?: number;
+  /** Factor on the time of the work around paces that are set, where they ask for it; over 1. */
+  readonly aroundSlower?: number;
   /** Seed of the simulated days. */
   readonly seed: number;
   /** Model constants the coach sets differently, by name. */
@@ -70,6 +78,12 @@ export type PacedPart =
         readonly from: string;
         readonly error: number;
       }[];
+      /** What became of what the coach set. */
+      readonly word?: {
+        readonly aimed?: Aimed;
+        readonly first?: HeldFirst;
+        readonly notSet: readonly NotSet[];
+      };
       /** The one test that would narrow the range most. */
       readonly sharpen?: { readonly movement: string; readonly test: string; readonly narrowsBy: number };
     }

@@ -1,4 +1,4 @@
-import type { PaceShape } from "./paced-part.ts";
+import type { PaceShape, PartInput } from "./paced-part.ts";
 import type { Track } from "../motion/track.ts";
 
 /** A round seen slower or faster than this, relative to the mean, is a mishap, not a shape. */
@@ -14,4 +14,17 @@ export function shapeOf(track: Track, shape: PaceShape | undefined): Float64Arra
     lift[i] = Math.min(MOST, Math.max(1 / MOST, relative)) ** -shape.weight;
   }
   return lift;
+}
+
+/** The same with the first round, or the work around paces that are set, drawn out by a factor on its time. */
+export function drawnOut(
+  lift: Float64Array,
+  track: Track,
+  { firstSlower = 1, aroundSlower = 1 }: Pick<PartInput, "firstSlower" | "aroundSlower">,
+): Float64Array {
+  if (firstSlower === 1 && aroundSlower === 1) return lift;
+  return lift.map((each, i) => {
+    const first = track.round[i] === 1 ? firstSlower : 1;
+    return track.fixed[i] === 0 ? each / first / aroundSlower : each;
+  });
 }

@@ -7,7 +7,8 @@ import { partitionsOf } from "./partitions.ts";
 import { isAllDone } from "./planned-amounts.ts";
 import type { Capacity } from "../motion/movement-capacity.ts";
 import type { Rules } from "../motion/rules.ts";
-import { shapeOf } from "./shape.ts";
+import { setByCoach } from "./set-by-coach.ts";
+import { drawnOut, shapeOf } from "./shape.ts";
 import {
   type Outcome,
   type PartToSolve,
@@ -64,8 +65,10 @@ type Task = {
 export function solveCourse(input: PartInput, rules: Rules): SolvedCourse | Missing {
   const own = tasksOf(input.capacity, input.course.worn);
   const limit = input.course.ends ?? Number.POSITIVE_INFINITY;
-  const compile: Task["compile"] = (course, expected, taskOf = own) =>
-    compileTrack(course, input.score, taskOf, rules, input, expected);
+  const compile: Task["compile"] = (course, expected, taskOf = own) => {
+    const track = compileTrack(course, input.score, taskOf, rules, input, expected);
+    return "missing" in track ? track : setByCoach(track, input.way).track;
+  };
   const task: Task = { input, rules, limit, compile };
   const first = compile(input.course, Number.isFinite(limit) ? limit : USUAL_LENGTH);
   if ("missing" in first) return first;
@@ -138,7 +141,7 @@ const toSolve = ({ rules, input }: Task, track: Track, goal: Goal, horizon: numb
   goal,
   start: startBody(input.before, rules),
   horizon,
-  shape: shapeOf(track, input.shape),
+  shape: drawnOut(shapeOf(track, input.shape), track, input),
   spread: plannedSpread(track, rules),
 });
 

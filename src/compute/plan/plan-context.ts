@@ -1,4 +1,5 @@
 import type { Athlete, IsoDate } from "../../models/athlete.ts";
+import type { CoachWord } from "../../models/coach-word.ts";
 import type { Competition } from "../../models/competition.ts";
 import type { CourseLoad } from "../../models/course.ts";
 import type { Field } from "../../models/field.ts";
@@ -42,6 +43,8 @@ export type PlanContext = {
   readonly floorPrescribed: boolean;
   /** What was seen of others in this workout, as far as it counts for this athlete. */
   readonly seen?: readonly SeenPerformance[];
+  /** What the coach set of how the work is paced. */
+  readonly word?: CoachWord;
   readonly seed: number;
   readonly overrides: Readonly<Record<string, number>>;
 };

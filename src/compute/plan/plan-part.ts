@@ -10,10 +10,12 @@ import type { LiftingInput } from "../lifting/lifting-input.ts";
 import { makableLoads } from "../lifting/makable-loads.ts";
 import { planLifting } from "../lifting/plan-lifting.ts";
 import { pacePart } from "../pacing/pace-part.ts";
+import { paceWithWord } from "../pacing/pace-with-word.ts";
 import type { PacedPart, PaceShape, PartInput } from "../pacing/paced-part.ts";
 import { unroll } from "../unroll/unroll.ts";
 import { difficultyOf, harderFor } from "./difficulty-of.ts";
 import { earlyShape } from "./early-shape.ts";
+import { partWordOf } from "./coach-word.ts";
 import type { PlanContext } from "./plan-context.ts";
 import { arrangedLoads, type Iron, withPlateChanges } from "./plate-changes.ts";
 import { tellDifficulty } from "./tell-difficulty.ts";
@@ -68,10 +70,11 @@ export function planPart(
         )
       : undefined;
   const difficulty = alone?.kind === "paced" ? difficultyOf(part, context) : undefined;
-  const paced =
-    early === undefined && difficulty === undefined
-      ? alone
-      : pacePart(paceInput(part, course, harderFor(difficulty, context), before, early?.shape));
+  const word = partWordOf(context.word, part);
+  const shaped = (): PartInput =>
+    paceInput(part, course, harderFor(difficulty, context), before, early?.shape);
+  const asSeen = early === undefined && difficulty === undefined ? alone : pacePart(shaped());
+  const paced = alone === undefined || word === undefined ? asSeen : paceWithWord(shaped(), word);
   const forLoad = maxLoad || (LOAD_SCORES.includes(part.score.kind) && hasOpenLoad(course));
   const lifted =
     withheld || withholding.noMaxLift || !forLoad

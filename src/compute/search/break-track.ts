@@ -143,6 +143,7 @@ function questionAt(
     time,
     mayBreathe: i > 0 && (track.kind[i - 1] as number) < REST_FOR && (track.transition[i] as number) > 0,
     unbrokenOnly: item?.kind === "effort" ? item.unbroken : effort.unbroken,
+    ...(track.given[i] === undefined ? {} : { given: track.given[i] }),
   };
 }
 

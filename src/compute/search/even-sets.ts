@@ -27,7 +27,7 @@ export function evenSets(
 ): EvenSets | undefined {
   let best: EvenSets | undefined;
   for (const wanted of candidates(question, rules, count, most)) {
-    const sets = fit(question, rules, wanted, rest);
+    const sets = fitSets(question, rules, wanted, rest);
     if (!sets) continue;
     if (sets.use <= most + 1e-9) return sets;
     if (!best || sets.use < best.use) best = sets;
@@ -74,7 +74,12 @@ const cappedAt = (wanted: Wanted, possible: number): number =>
     : 0;
 
 /** The sets wanted, as far as the muscle allows them; undefined where they do not add up to the amount. */
-function fit(question: SetQuestion, rules: Rules, wanted: Wanted, rest: number): EvenSets | undefined {
+export function fitSets(
+  question: SetQuestion,
+  rules: Rules,
+  wanted: Wanted,
+  rest: number,
+): EvenSets | undefined {
   const refill = refillIn(rest, question, rules);
   const exact = "sizes" in wanted ? wanted.sizes : undefined;
   const count = "sizes" in wanted ? wanted.sizes.length : wanted.count;

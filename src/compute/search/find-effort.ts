@@ -100,10 +100,11 @@ function endOfSection({ track }: Bench, from: number): number {
   return to;
 }
 
-/** Whether the clock leaves the pace of any work in these stretches to the athlete. */
+/** Whether the clock and the coach leave the pace of any work in these stretches to the athlete. */
 function hasEffort({ track }: Bench, from: number, to: number): boolean {
   for (let i = from; i < to; i += 1) {
-    if ((track.task[i] as number) >= 0 && track.needBy[i] === Number.POSITIVE_INFINITY) return true;
+    const isFree = track.needBy[i] === Number.POSITIVE_INFINITY && track.fixed[i] === 0;
+    if ((track.task[i] as number) >= 0 && isFree) return true;
   }
   return false;
 }

@@ -1,5 +1,6 @@
 import { fastRefilled, type Refill, muscleRefillLaw, slowRefilled } from "../motion/refill-law.ts";
 import type { Rules } from "../motion/rules.ts";
+import type { GivenSets } from "../motion/track.ts";
 
 /** What is asked: an amount to be done by a muscle in a known state. Shares are of an unbroken set from fresh. */
 export type SetQuestion = {
@@ -24,6 +25,8 @@ export type SetQuestion = {
   readonly unbrokenOnly: boolean;
   /** Whether a breath may be taken before the first unit: not at the start, nor right after a rest. */
   readonly mayBreathe: boolean;
+  /** Sets that somebody has settled. */
+  readonly given?: GivenSets;
 };
 
 /** Share of an unbroken set that comes back in a second of pause inside a cycle, for a half-tired muscle. */

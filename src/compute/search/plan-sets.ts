@@ -1,6 +1,7 @@
 import { fastRefilled, muscleRefillLaw, slowRefilled } from "../motion/refill-law.ts";
 import { coachSets } from "./coach-sets.ts";
 import { evenSets } from "./even-sets.ts";
+import { givenSets } from "./given-sets.ts";
 import { largestSet, type SetQuestion } from "./largest-sets.ts";
 import { type Breaking, leastTimeOf, LONGEST_TRIED } from "./least-time.ts";
 import type { SetPlan } from "./set-plan.ts";
@@ -23,6 +24,12 @@ export function planSets(question: SetQuestion, rules: Rules): SetPlan {
     return oneSet(question, Math.max(fastest, time / Math.max(amount, 1e-9)), 0);
   const restFirst = restBefore(question, rules);
   const start = restFirst > 0 ? rested(question, rules, restFirst) : question;
+  const given = givenSets(start, rules, time - restFirst);
+  if (given) {
+    const wait = restFirst + given.restFirst;
+    const needed = given.leastTotal + restFirst;
+    return { ...given, restFirst: wait, total: given.total + restFirst, leastTotal: needed };
+  }
   const byMuscle = fastestWay(start, rules);
   const spaced = spacedSets(start, rules, byMuscle.total);
   const fast = spaced ? { ...byMuscle, ...spaced, cycle: fastest } : byMuscle;

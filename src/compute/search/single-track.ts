@@ -37,4 +37,6 @@ export const singleTrack = (kappa: number, reach: number, fastest: number): Trac
   workAfter: one(0),
   transitionsAfter: one(0),
   pauses: new Float64Array(0),
+  fixed: one(0),
+  given: [],
 });

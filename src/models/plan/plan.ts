@@ -11,6 +11,7 @@ import {
   setUpLineField,
 } from "./around.ts";
 import { barLoadField, rangeField, scoreKindField, secondsField } from "./basics.ts";
+import { coachWordField } from "./coach-word.ts";
 import { debriefField, learnedField } from "./debrief.ts";
 import { liftingField, placesField } from "./lifting.ts";
 import { pacingField } from "./pacing.ts";
@@ -100,24 +101,7 @@ export const planSchema = z.strictObject({
   withheld: z.array(withheldField),
   basis: z.array(basisField),
   sharpen: sharpenField.optional(),
-  coachWord: z
-    .strictObject({
-      say: z.string().optional(),
-      sets: z.array(z.enum(["opener", "jump", "lifts", "liftRest", "warmUp"])),
-      lifts: z.array(
-        z.strictObject({
-          part: z.string(),
-          expected: z.number().describe("median of the best made load, kilograms"),
-          expectedWithout: z.number().describe("the same without the coach's word"),
-          opener: z.number().optional(),
-          openerWithout: z.number().optional(),
-        }),
-      ),
-      openerOverBest: z
-        .strictObject({ opener: z.number(), best: z.number() })
-        .optional()
-        .describe("a load to open with that was not set, being more than the best known; kilograms"),
-    })
+  coachWord: coachWordField
     .optional()
     .describe("what the coach set, and what it means beside the athlete's own numbers"),
   learned: learnedField.optional(),

@@ -25,7 +25,7 @@ import { MASS_UNITS } from "../../models/quantity.ts";
 import { readWeeklyHours } from "../quantities/weekly-hours.ts";
 import { gymName } from "../fields/gym-name.ts";
 import type { CoachWord } from "../../models/coach-word.ts";
-import { coachWordFields, coachWordOf } from "../fields/coach-word-field.ts";
+import { coachWordFields, coachWordOf } from "./coach-word-entries.ts";
 import { known, listField } from "../fields/list-field.ts";
 import { bodyMassField, heightField, quantityField, yesNoField } from "../fields/quantity-field.ts";
 import { boundedField, warmUpField } from "../fields/bounded-field.ts";
@@ -159,6 +159,12 @@ const personFields = (context: AthleteContext) => ({
     .optional()
     .describe(writtenStarts.description ?? "")
     .meta({ alsoCalled: ["start", "start times", "start time", "heats"] }),
+  group: listField(nameField, { split: true })
+    .optional()
+    .describe(
+      "groups the athlete belongs to, for sheets and messages of one group: `evening` or `[evening, team blue]`",
+    )
+    .meta({ alsoCalled: ["groups", "team", "teams", "squad"] }),
   shares: listField(wordField(SHARED_FACTS), { split: true })
     .optional()
     .describe(
@@ -171,7 +177,7 @@ const personFields = (context: AthleteContext) => ({
     .describe(writtenResults.description ?? "")
     .meta({ alsoCalled: ["log", "done", "scores"] }),
   "coach sets": z
-    .record(z.string(), z.strictObject(coachWordFields).transform(coachWordOf))
+    .record(z.string(), z.strictObject(coachWordFields(context)).transform(coachWordOf))
     .transform((written, ctx): Readonly<Record<string, CoachWord>> => {
       const settled = Object.entries(written).flatMap(([name, word]) => {
         const workout = resolveWorkout(name, { path: [name], at: "name" }, ctx, context);
@@ -199,6 +205,7 @@ export const athleteSchema = (context: AthleteContext) =>
       starts: written.starts ?? [],
       shares: written.shares ?? [],
       results: written.results ?? [],
+      ...defined("groups", written.group?.length === 0 ? undefined : written.group),
       ...defined("words", written["coach sets"]),
       ...defined("note", written.note),
     }));

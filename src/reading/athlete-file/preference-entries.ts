@@ -12,7 +12,7 @@ export const writtenPreferences = z
 export function readPreferences(
   written: z.output<typeof writtenPreferences>,
   ctx: z.RefinementCtx,
-  context: AthleteContext,
+  context: Pick<AthleteContext, "choices">,
 ): Readonly<Record<string, string>> {
   const ids = [...context.choices.keys()];
   const preferred: [string, string][] = [];

@@ -16,7 +16,8 @@ export type FoundMovement =
       readonly label: Label;
     }
   | { readonly kind: "either"; readonly movements: readonly Movement[] }
-  | { readonly kind: "none"; readonly nearest?: string };
+  /** Names are tried by the hundred, and the nearest is looked for only where somebody is told. */
+  | { readonly kind: "none"; readonly nearest?: string | undefined };
 
 /** What stands beside the name in the heading of a column: a unit, a number of reps. */
 export type Label = { readonly unit?: MassUnit; readonly reps?: number };
@@ -43,8 +44,12 @@ export function movementFinder(movements: ReadonlyMap<string, Movement>): FindMo
     if (only && readings.length === 1 && !open)
       return { kind: "found", movement: only, bySpelling: true, label };
     if (only) return { kind: "either", movements: known };
-    const nearest = nearestName(name, names);
-    return nearest === undefined ? { kind: "none" } : { kind: "none", nearest };
+    return {
+      kind: "none",
+      get nearest() {
+        return nearestName(name, names);
+      },
+    };
   };
 }
 

@@ -1,8 +1,6 @@
 import * as z from "zod";
 import { readClock } from "../quantities/time.ts";
-import type { CoachWordFor } from "../../models/coach-word.ts";
 import { LEVELS } from "../../models/vocabulary.ts";
-import { coachWordFields, coachWordOf } from "../fields/coach-word-field.ts";
 import { countField, lengthField, quantityField } from "../fields/quantity-field.ts";
 import { listField } from "../fields/list-field.ts";
 import { nameField, textField } from "../fields/text-field.ts";
@@ -125,19 +123,11 @@ export const workoutSchema = z.strictObject({
   objective: phraseField
     .optional()
     .describe("what the lifting aims at: `highest lift`, `best place`, or `chance of 100 kg`"),
-  "coach sets": listField(
-    z
-      .strictObject({
-        for: nameField.describe("`everyone`, a level, or the name of an athlete's file"),
-        ...coachWordFields,
-      })
-      .transform((written): CoachWordFor => ({
-        ...coachWordOf(written),
-        for: written.for.trim().toLowerCase(),
-      })),
-  )
+  // Names movements, and is read with them at hand.
+  "coach sets": z
+    .unknown()
     .optional()
-    .describe("what you set whatever the numbers say: `{for: new, open with: 60 kg, lifts: 3}`"),
+    .describe("what you set whatever the numbers say: `{for: new, target: 9:00, sets: {pull-up: 5-5-5}}`"),
   early: z.array(earlySchema).default([]).describe("splits of people who have done it already"),
 });
 

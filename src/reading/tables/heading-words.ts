@@ -32,6 +32,7 @@ export const HEADING_WORDS: ReadonlyMap<string, Meaning> = new Map([
   ),
   ...words("age,alter,âge,edad,ålder,alder,wiek", { kind: "age" }),
   ...words("gym,location,site,club,hall,salle,gimnasio", entry("gym")),
+  ...words("group,groups,team,teams,squad,crew,gruppe,groupe,grupo,grupp,grupa", entry("group")),
   ...words("units,unit,kg or lb,kg/lb", entry("units")),
   ...words("recovery,recovers", entry("recovery")),
   ...words("habits,habit,tendencies,race habits", entry("habits")),

@@ -9,6 +9,7 @@ export const SINGLE_ENTRIES = [
   "height",
   "born",
   "gym",
+  "group",
   "units",
   "recovery",
   "habits",
@@ -18,9 +19,9 @@ export const SINGLE_ENTRIES = [
 ] as const;
 export type SingleEntry = (typeof SINGLE_ENTRIES)[number];
 
-/** A workout done: its score, or the attempts of its lift. */
+/** A workout done: its score, the attempts of its lift, or the clock at the end of its rounds or lines. */
 export type ResultMeaning = {
-  readonly kind: "result" | "attempts";
+  readonly kind: "result" | "attempts" | "splits";
   readonly workout: string;
   readonly part?: string;
 };

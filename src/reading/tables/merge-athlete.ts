@@ -39,6 +39,7 @@ const ORDER = [
   "height",
   "born",
   "gym",
+  "group",
   "lifts",
   "efforts",
   "unbroken",

@@ -19,6 +19,8 @@ export type CellContext = {
   readonly tested?: string;
   /** What `cap+28` counts in this table. */
   readonly capped?: "left" | "done";
+  /** Time of the workout whose splits are read, seconds, where a cell beside says it. */
+  readonly total?: number;
 };
 
 const FAILED_FORMULA = /^#(?:REF!|N\/A|VALUE!|NAME\?|DIV\/0!|NUM!|NULL!|SPILL!|CALC!|GETTING_DATA)/i;
@@ -92,7 +94,8 @@ function readPlain(
       );
     case "result":
     case "attempts":
-      return readResult(meaning, text, unit, context.capped, (entry) =>
+    case "splits":
+      return readResult(meaning, text, unit, context, (entry) =>
         fromFile({ results: [entry] }, context, ({ results: [result] }) =>
           result ? [{ entry: "results", listed: true, value: entry }] : [],
         ),

@@ -72,7 +72,9 @@ export function readHeading(written: string, context: HeadingContext): Meaning {
 
 function ofWorkout(name: string, { workouts }: HeadingContext): Meaning | undefined {
   const [, title = name, , kind = ""] =
-    /^(.*?)\s*(-|:|,)?\s*\b(start|starts|start time|heat|attempts|result|score)?$/i.exec(name) ?? [];
+    /^(.*?)\s*(-|:|,)?\s*\b(start|starts|start time|heat|attempts|lifts|splits?|round times|times by round|result|score)?$/i.exec(
+      name,
+    ) ?? [];
   for (const workout of workouts.values()) {
     const parts = workout.parts ?? [];
     const spellings = [workout.id, workout.title].flatMap((own) => [
@@ -81,7 +83,13 @@ function ofWorkout(name: string, { workouts }: HeadingContext): Meaning | undefi
     ]);
     const found = spellings.find(({ own }) => comparable(own) === comparable(title));
     if (!found) continue;
-    const meant = /^start|^heat/i.test(kind) ? "start" : /^attempts/i.test(kind) ? "attempts" : "result";
+    const meant = /^start|^heat/i.test(kind)
+      ? "start"
+      : /^attempts|^lifts/i.test(kind)
+        ? "attempts"
+        : /^splits?|round/i.test(kind)
+          ? "splits"
+          : "result";
     if (meant === "start") return { kind: meant, workout: workout.id };
     return { kind: meant, workout: workout.id, ...(found.part === undefined ? {} : { part: found.part }) };
   }

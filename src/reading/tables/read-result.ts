@@ -1,5 +1,6 @@
 import { asked, type CellReading, refused } from "./cell-reading.ts";
 import type { ResultMeaning } from "./meaning.ts";
+import { readSplits } from "./read-splits.ts";
 
 type Entry = Readonly<Record<string, unknown>>;
 
@@ -16,12 +17,13 @@ export function readResult(
   meaning: ResultMeaning,
   text: string,
   unit: string | undefined,
-  capped: "left" | "done" | undefined,
+  { capped, total }: { readonly capped?: "left" | "done"; readonly total?: number },
   take: (entry: Entry) => CellReading,
 ): CellReading {
   if (NO_SCORE.test(text)) return { kind: "nothing" };
   const { workout, part } = meaning;
   const base = { workout, ...(part === undefined ? {} : { part }) };
+  if (meaning.kind === "splits") return splitsOf(text, total, base, take);
   if (meaning.kind === "attempts") return take({ ...base, attempts: attemptsIn(text, unit) });
   const version = SCALED.test(text) ? { version: "scaled" } : {};
   const score = text.replace(SCALED, "").trim();
@@ -39,6 +41,20 @@ export function readResult(
   if (reps) return take({ ...base, reps: reps[1] ?? "", ...version });
   if (/\d:\d\d/.test(score)) return take({ ...base, time: score, ...version });
   return take({ ...base, load: score, ...version });
+}
+
+/** Clocks as they run on; times of rounds are asked about, and an answer is read as clocks again. */
+function splitsOf(
+  text: string,
+  total: number | undefined,
+  base: Entry,
+  take: (entry: Entry) => CellReading,
+): CellReading {
+  const read = readSplits(text, total);
+  if (read.kind === "clocks") return take({ ...base, splits: read.splits });
+  if (read.kind === "either")
+    return asked("these can be the times of single rounds, which add up to other clocks", read.proposals);
+  return refused("these are no clocks", "Write the running clocks with commas, such as `1:32, 3:01, 4:12`.");
 }
 
 /** `85, -90, 90x` as attempts: made, missed, missed. */

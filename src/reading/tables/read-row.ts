@@ -1,6 +1,7 @@
 import { stringify } from "yaml";
 import type { Athlete } from "../../models/athlete.ts";
 import { inKilograms } from "../../models/quantity.ts";
+import { readClock } from "../quantities/time.ts";
 import { misfits } from "./beside-others.ts";
 import { asked, type AskedCell, type CellReading, type Put } from "./cell-reading.ts";
 import { type CellContext, readCell, unread } from "./read-cell.ts";
@@ -37,10 +38,52 @@ export function readRow(
   const read = cells.map(({ column, raw }): RowCell => {
     const day = column.meaning.kind === "lift" ? testedOf(column.meaning.movement) : tested?.raw;
     const own = day === undefined || day === "" ? context : { ...context, tested: day };
-    return readOne(column, raw, own, answerOf);
+    const total = totalBeside(column, cells);
+    return readOne(column, raw, total === undefined ? own : { ...own, total }, answerOf);
   });
-  return besideOneAnother(read, context, answerOf);
+  return oneResultEach(besideOneAnother(read, context, answerOf));
 }
+
+/** The time in the column of the result whose splits a column holds. */
+function totalBeside(
+  { meaning }: Column,
+  cells: readonly { readonly column: Column; readonly raw: string }[],
+): number | undefined {
+  if (meaning.kind !== "splits") return undefined;
+  const beside = cells.find(
+    ({ column: { meaning: other } }) =>
+      other.kind === "result" && other.workout === meaning.workout && other.part === meaning.part,
+  );
+  const time = /:/.test(beside?.raw ?? "") ? readClock(beside?.raw ?? "") : undefined;
+  return time?.ok === true ? time.value : undefined;
+}
+
+/** Score, attempts and splits of one workout are one result: the first of their cells holds it, with what the others say. */
+function oneResultEach(cells: readonly RowCell[]): readonly RowCell[] {
+  const of = (cell: RowCell): string | undefined => {
+    const { meaning } = cell.column;
+    const isResult = meaning.kind === "result" || meaning.kind === "attempts" || meaning.kind === "splits";
+    return isResult && putsOf(cell).length === 1 ? `${meaning.workout} ${meaning.part ?? ""}` : undefined;
+  };
+  const groups = Map.groupBy(cells, of);
+  return cells.map((cell): RowCell => {
+    const name = of(cell);
+    const [first, ...others] = (name === undefined ? undefined : groups.get(name)) ?? [];
+    if (first === undefined || others.length === 0) return cell;
+    // What one cell says already, another cannot say otherwise: then they stay two.
+    const values = [first, ...others].flatMap((each) => putsOf(each).map(({ value }) => value as Entry));
+    const names = values.flatMap((value) => Object.keys(value).filter((key) => !SHARED.includes(key)));
+    if (new Set(names).size < names.length) return cell;
+    if (cell !== first) return { ...cell, reading: { kind: "nothing" } };
+    const value = Object.assign({}, ...values) as Entry;
+    const text = [first, ...others].map((each) => each.text).join(" | ");
+    return { ...first, text, reading: { kind: "taken", puts: [{ entry: "results", listed: true, value }] } };
+  });
+}
+
+type Entry = Readonly<Record<string, unknown>>;
+/** What every entry of a result says. */
+const SHARED = ["workout", "part", "version"];
 
 function readOne(column: Column, raw: string, context: CellContext, answerOf: AnswerOf): RowCell {
   const readAs = (text: string): CellReading =>
