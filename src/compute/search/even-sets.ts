@@ -44,7 +44,7 @@ export const useOf = (
   rules: Rules,
   sizes: readonly number[],
   rest: number,
-): number | undefined => fit(question, rules, { sizes }, rest)?.use;
+): number | undefined => fitSets(question, rules, { sizes }, rest)?.use;
 
 /** What is wanted of each set: exact sizes that add up, or a cap on every one and a share of what is possible. */
 type Wanted =

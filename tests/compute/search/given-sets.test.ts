@@ -11,6 +11,7 @@ const question = (given: SetQuestion["given"], more: Partial<SetQuestion> = {}):
   amount: 15,
   fastest: 2,
   unbroken: 16,
+  apart: 0,
   held: true,
   muscleRecovery: 1,
   fast: 0.6,
