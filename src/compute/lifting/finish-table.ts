@@ -52,7 +52,9 @@ export function finishTable(
   }: { readonly offsets: readonly number[]; readonly opens: number; readonly rest: number },
   constants: AttemptConstants,
 ): readonly FinishRow[] {
-  const finishes = offsets.map((offset) => finishAt(task, window, planned, offset, constants));
+  // Where nothing of the part before can be done it ends as it begins, and no sooner.
+  const possible = offsets.filter((offset) => opens - rest + offset >= 0);
+  const finishes = possible.map((offset) => finishAt(task, window, planned, offset, constants));
   return merged(inOrder(finishes).map((finish) => rowOf(finish, opens, rest)));
 }
 
