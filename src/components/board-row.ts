@@ -1,5 +1,6 @@
 import { sayCoachWord } from "../wording/coach-word.ts";
 import type { PartPlan, Plan } from "../models/plan/plan.ts";
+import type { Reviewable } from "../models/plan/review.ts";
 import type { Goal } from "../wording/goal.ts";
 
 /**
@@ -8,12 +9,23 @@ import type { Goal } from "../wording/goal.ts";
  */
 export type BoardPlan = Pick<
   Plan,
-  "athlete" | "workout" | "gym" | "start" | "headline" | "withheld" | "cautions" | "coachWord" | "sharpen"
-> & { readonly parts: readonly Pick<PartPlan, "name" | "missing">[] };
+  | "athlete"
+  | "workout"
+  | "gym"
+  | "start"
+  | "headline"
+  | "withheld"
+  | "cautions"
+  | "coachWord"
+  | "sharpen"
+  | "debriefs"
+> & {
+  readonly parts: readonly (Pick<PartPlan, "name" | "missing"> & Reviewable["parts"][number])[];
+};
 
 /** What the board reads of a plan. */
 export function boardPlan(plan: Plan): BoardPlan {
-  const { athlete, workout, gym, start, headline, withheld, cautions, coachWord, sharpen } = plan;
+  const { athlete, workout, gym, start, headline, withheld, cautions, coachWord, sharpen, debriefs } = plan;
   return {
     athlete,
     workout,
@@ -24,7 +36,14 @@ export function boardPlan(plan: Plan): BoardPlan {
     ...(start && { start }),
     ...(coachWord && { coachWord }),
     ...(sharpen && { sharpen }),
-    parts: plan.parts.map(({ name, missing }) => ({ name, missing })),
+    ...(debriefs && { debriefs }),
+    // Once there is a result, it is held against its lines.
+    parts: plan.parts.map(({ name, missing, pacing }) => ({
+      name,
+      missing,
+      ...(debriefs &&
+        pacing && { pacing: { rows: pacing.rows.map(({ index, name: of }) => ({ index, name: of })) } }),
+    })),
   };
 }
 

@@ -3,6 +3,7 @@ import sharp from "sharp";
 import BoardPage from "../components/BoardPage.astro";
 import type { NotMade } from "../components/board-row.ts";
 import { makePlan } from "../compute/make-plan.ts";
+import { reviewsOf } from "./reviews-of.ts";
 import { seenOnce } from "../compute/seen-once.ts";
 import { type Bytes, utf8 } from "../lock/bytes.ts";
 import type { Data } from "../models/data.ts";
@@ -149,7 +150,12 @@ async function makeBoardOf(
   render: Render,
 ): Promise<void> {
   const shown = rowsShown(rows, sent);
-  const html = await render(BoardPage, { rows: shown, tests: sharedTests(shown), left });
+  const html = await render(BoardPage, {
+    rows: shown,
+    tests: sharedTests(shown),
+    left,
+    reviews: reviewsOf(shown),
+  });
   const keysOf = lockKeysOf({ secret, versions, asksPasscode: data.settings.passcode });
   const locked = await lockPage(html, page, { keysOf });
   const files = new Map([["index.html", utf8(fillShell(shell, page.address, locked))]]);

@@ -4,7 +4,9 @@ import type { Movement } from "../../models/movement.ts";
 import { seconds } from "../../models/quantity.ts";
 import type { EarlyPerformance, Workout } from "../../models/workout.ts";
 import { unroll } from "../unroll/unroll.ts";
+import { wildFault } from "./early-splits-faults.ts";
 import { readRounds } from "./read-rounds.ts";
+import { roundWork } from "./round-work.ts";
 
 /**
  * Early performances of a workout that cannot be read: more clocks than there is work, or a clock before the work could have
@@ -24,6 +26,26 @@ export function checkEarlySplits(
   });
 }
 
+/** Shares of the time a regular athlete would steadily take that no performance lies beyond, whoever and at whatever load. */
+const [LEAST, MOST] = [0.25, 10];
+
+/** A performance so far from anything possible that a unit must have slipped: minutes for hours, or a clock of something else. */
+function wildOf(performance: EarlyPerformance, course: Course): Fault | undefined {
+  const { time, reps } = performance;
+  const read = readRounds(performance, course);
+  const works = roundWork(course);
+  const seen = read.ok ? works.filter(({ round, fixed }) => fixed && read.seconds.has(round)) : [];
+  const whole = time !== undefined && reps === undefined && !course.endless;
+  const own = whole ? works : seen;
+  const done = whole
+    ? time
+    : seen.reduce((sum, { round }) => sum + ((read.ok ? read.seconds.get(round) : undefined) ?? 0), 0);
+  const usual = own.reduce((sum, { work }) => sum + work, 0);
+  if (!(usual > 0) || !(done > 0) || own.some(({ fixed }) => !fixed)) return undefined;
+  const ratio = done / usual;
+  return ratio >= LEAST && ratio <= MOST ? undefined : wildFault(performance, done, usual);
+}
+
 function faultOf(
   performance: EarlyPerformance,
   divisions: readonly string[],
@@ -31,6 +53,9 @@ function faultOf(
 ): readonly Fault[] {
   const asked = performance.division === undefined ? divisions : [performance.division];
   const readings = asked.map((division) => ({ division, read: readRounds(performance, courseOf(division)) }));
+  const [first] = asked;
+  const wild = first === undefined ? undefined : wildOf(performance, courseOf(first));
+  if (wild) return [wild];
   const fitting = readings.find(({ read }) => read.ok);
   return readings
     .flatMap(({ read }) => (read.ok ? [] : [read.fault]))

@@ -31,6 +31,16 @@ export const clockTooSoonFault = (
   severity: "fault",
 });
 
+/** A performance whose time is far from anything possible. Seconds: done, and what a regular athlete would steadily take. */
+export const wildFault = ({ who, part, place }: EarlyPerformance, done: number, usual: number): Fault => ({
+  place,
+  found: clockInWords(done),
+  problem: `part ${part} of "${who}": so much work takes a regular athlete about ${clockInWords(usual)}; is this the time of it?`,
+  allowed: "minutes and seconds of the part's own clock",
+  remedy: "Write the clock as m:ss, and look whether it belongs to this part and to who is named.",
+  severity: "question",
+});
+
 function clockInWords(seconds: number): string {
   const whole = Math.round(seconds);
   return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, "0")}`;

@@ -40,3 +40,14 @@ it("clocks that fit one division only ask for it", () => {
     ],
   ]);
 });
+
+it("a time that no work of this kind takes is asked for", () => {
+  // Four rounds of 10 burpees and 10 pull-ups: minutes, neither seconds nor hours.
+  const [told] = check('division: men, splits: ["0:03", "0:06", "0:09", "0:12"]');
+  expect(told?.[0]).toBe("0:12");
+  expect(told?.[1]).toMatch(
+    /^part a of "first heat": so much work takes a regular athlete about \d+:\d\d; is this the time of it\?$/,
+  );
+  expect(check("division: men, time: 95:00")[0]?.[0]).toBe("95:00");
+  expect(check("division: men, time: 6:00")).toEqual([]);
+});
