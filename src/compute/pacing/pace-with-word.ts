@@ -15,7 +15,7 @@ export type PartWord = {
 
 /** A first round is as long as asked for when it is nearer than this, seconds; tried so many times. */
 const NEAR = 0.5;
-const TRIES = 5;
+const TRIES = 8;
 
 /**
  * Paces a part around what the coach set: sets, rests and paces first, then the first round held back where it would be faster than
