@@ -1,9 +1,11 @@
-import type { BarLoad } from "../models/plan/basics.ts";
+import type { Plan } from "../models/plan/plan.ts";
 import type { Mass } from "../models/quantity.ts";
 import { sayPieces, sayMassFigure } from "../wording/mass.ts";
 import { sayPerSide } from "../wording/plates.ts";
 import type { Drawing, DrawingSize, PlateTone, Shape, Tone } from "./drawing.ts";
 import { boxOutline, textAt } from "./shapes.ts";
+
+type BarLoad = Plan["loads"][number]["load"];
 
 /**
  * Colours of plates in kilograms (rules of weightlifting, discs of 10 to 25 kg and of 0.5 to 5 kg; each small disc has the

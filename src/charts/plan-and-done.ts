@@ -1,11 +1,11 @@
-import type { Debrief } from "../models/plan/debrief.ts";
+import type { Plan } from "../models/plan/plan.ts";
 import { sayClock } from "../wording/time.ts";
 import type { Drawing, DrawingSize, Shape } from "./drawing.ts";
 import { placeLabels } from "./place-labels.ts";
 import { scaleLinear } from "./scale.ts";
 import { boxOutline, lineBetween, textAt } from "./shapes.ts";
 
-type Pieces = Debrief["pieces"];
+type Pieces = NonNullable<Plan["debriefs"]>[number]["pieces"];
 type Strip = { readonly top: number; readonly bottom: number };
 type Frame = DrawingSize & {
   readonly x: (clock: number) => number;
