@@ -184,8 +184,9 @@ const newcomersSwing: Rule = {
       ? []
       : choices
           .filter(
-            ({ id, movement, pick, decidedBy, reason }) =>
+            ({ id, movement, pick, decidedBy, reason, because }) =>
               decidedBy !== "preference" &&
+              !because.some(({ what }) => what === "set-known") &&
               basis.some(
                 ({ kind, about }) => kind === "level" && about === contentMovements.get(movement)?.name,
               ) &&
