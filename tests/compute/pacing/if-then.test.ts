@@ -17,10 +17,14 @@ const during = (id: string, kg?: number): Line => ({
 
 describe("thresholds and the ceiling of the first round", () => {
   it("are on the clock where the athlete ends a round", () => {
-    const round = [some("row", 15), some("burpee", 12)];
+    const round = [some("row", 30), some("burpee", 25)];
     const { ifThen, ceiling } = pacedAtDemo(band, makeCourse([round, round, round, round, round]), forTime);
     expect(ifThen.map(({ when }) => when)).toEqual(["later-than", "earlier-than"]);
     expect(ceiling?.score).toBeUndefined();
+    // Under eight minutes nobody who is ahead is told to hold: there is no time for it to pay.
+    const short = [some("row", 15), some("burpee", 12)];
+    const early = pacedAtDemo(band, makeCourse([short, short, short, short, short]), forTime).ifThen;
+    expect(early.map(({ when }) => when)).toEqual(["later-than"]);
   });
 
   it("are on what is done where the clock ends every round", () => {
