@@ -7,7 +7,7 @@ import { recoverSwap } from "./swap-folder.ts";
 
 /** What files of a site look like, for one that was made before lists of them were kept, or on another computer. */
 const OF_A_SITE =
-  /^(?:\.htaccess|\.nojekyll|404\.html|_headers|index\.html|robots\.txt|b\/sw\.js|_astro\/[^/]+\.[\w-]{8}\.(?:css|js|woff2)|b\/[0-9A-Z]{16}\/(?:index\.html|[a-z0-9-]+\.bin)|strategy\/[^/]+\/(?:[^/]+\/)?(?:index\.html|(?:card|sheet)-[a-z0-9]+\.(?:png|pdf)))$/;
+  /^(?:\.htaccess|\.nojekyll|404\.html|_headers|index\.html|robots\.txt|b\/sw\.js|_astro\/[^/]+[.-][\w-]{8}\.(?:css|js|woff2)|b\/[0-9A-Z]{16}\/(?:index\.html|[a-z0-9-]+\.bin)|strategy\/[^/]+\/(?:[^/]+\/)?(?:index\.html|(?:card|sheet)-[a-z0-9]+\.(?:png|pdf)))$/;
 /** What no other site has. */
 const MARK = join("b", "sw.js");
 /** What file managers leave in folders that somebody looked into. */

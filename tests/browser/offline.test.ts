@@ -27,6 +27,7 @@ describe("a brief that was opened once", { timeout: 60_000 }, () => {
     const fromStore = again.waitForEvent("download");
     await again.getByRole("button", { name: "Sheet for the rig, A4" }).click();
     await fromStore;
+    await again.getByText("Other paper, images to share").click();
     await again.getByRole("button", { name: "Sheet for the rig, Letter" }).click();
     await again.getByText(MESSAGES["no-network"].title).waitFor();
     await again.goto(site.linkOf("orsolo-venn"));

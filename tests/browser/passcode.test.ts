@@ -87,7 +87,9 @@ describe("a site with passcodes, below a path of its host", { timeout: 120_000 }
   it("leads from its list of workouts to the strategy pages, below the path", async () => {
     const page = await site.visit(`${site.origin}/gym/briefs/`);
     await page.getByRole("link", { name: "Gravel Bell" }).click();
-    await page.locator('a[href^="new-"]').first().click();
+    const link = page.locator('a[href^="new-"]').first();
+    await page.locator("details", { has: link }).first().locator("summary").first().click();
+    await link.click();
     await page.locator("article.brief").waitFor();
     expect(new URL(page.url()).pathname).toMatch(/^\/gym\/briefs\/strategy\/gravel-bell\/new-/);
   });

@@ -132,6 +132,7 @@ describe("the files of a brief", { timeout: 60_000 }, () => {
       ["card-portrait", "Image to share, upright", "gravel-bell-card-portrait.png", "\x89PNG"],
       ["calendar", "Calendar", "gravel-bell-calendar.ics", "BEGIN:VCALENDAR"],
     ] as const;
+    await page.getByText("Other paper, images to share").click();
     for (const [name, label, saveAs, begins] of wanted) {
       const coming = page.waitForEvent("download");
       await page.getByRole("button", { name: label, exact: true }).click();
