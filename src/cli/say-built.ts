@@ -30,7 +30,7 @@ export function sayBuilt({ data, surroundings, made, secret, folder, seconds }: 
           "  the coach's board, locked",
         ]
       : ["  no briefs: no athlete was read"]),
-    `  ${counted(count.strategies, "strategy page")} for everyone, with ${counted(bands.length, "band")} each`,
+    `  ${counted(count.strategies, "strategy page")} for everyone, with their bands`,
     "",
     "Strategy pages:",
     ...workouts.map(

@@ -5,7 +5,17 @@
 
 /** How the value of an attribute is read. */
 export type AttributeKind =
-  "movement" | "share" | "part" | "count" | "levels" | "divisions" | "units" | "sexes" | "habits" | "limits";
+  | "movement"
+  | "movement-of-workout"
+  | "share"
+  | "part"
+  | "count"
+  | "levels"
+  | "divisions"
+  | "units"
+  | "sexes"
+  | "habits"
+  | "limits";
 
 export type Attribute = { readonly kind: AttributeKind; readonly required: boolean; readonly says: string };
 
@@ -51,7 +61,7 @@ export const WORDS: Readonly<Record<string, Word>> = {
   Share: {
     says: "how heavy the load of the workout is for the reader, as a share of their best lift",
     around: false,
-    attributes: { of: { kind: "movement", required: true, says: "the movement with that load" } },
+    attributes: { of: { kind: "movement-of-workout", required: true, says: "the movement with that load" } },
   },
   Target: {
     says: "what the reader aims at",
@@ -72,7 +82,7 @@ export const WORDS: Readonly<Record<string, Word>> = {
     says: "how the reader breaks up a movement",
     around: false,
     attributes: {
-      of: { kind: "movement", required: true, says: "the movement" },
+      of: { kind: "movement-of-workout", required: true, says: "the movement" },
       round: { kind: "count", required: false, says: "number of the round, from 1; the first when left out" },
       part,
     },

@@ -22,11 +22,13 @@ export const LIMIT_WORDS: readonly string[] = ["any", ...JOINTS, ...CONDITIONS, 
 export function faultOfValue(
   kind: AttributeKind,
   value: string,
-  { movements, parts, divisions }: TextContext,
+  { movements, parts, divisions, done }: TextContext,
 ): ValueFault | undefined {
   switch (kind) {
     case "movement":
       return movementFault(value, movements);
+    case "movement-of-workout":
+      return movementFault(value, movements) ?? notDone(value, movements, done);
     case "share": {
       const read = readShare(value);
       return read.ok ? undefined : { problem: read.problem, allowed: read.allowed, remedy: read.remedy };
@@ -62,6 +64,22 @@ function notAmong(words: readonly string[], allowed: readonly string[]): ValueFa
     allowed: allowed.join(", "),
     ...(nearest === undefined ? {} : { nearest }),
     remedy: "Write names that are allowed, with commas between them.",
+  };
+}
+
+/** A number of the reader's own for a movement nobody does in this workout would stay empty on every page. */
+function notDone(
+  value: string,
+  movements: TextContext["movements"],
+  done: TextContext["done"],
+): ValueFault | undefined {
+  const found = movementFinder(movements)(value);
+  if (done === undefined || found.kind !== "found" || done.has(found.movement.id)) return undefined;
+  const names = [...done].map((id) => movements.get(id)?.name ?? id);
+  return {
+    problem: "nobody does this movement in the workout, so there is no number of it to show",
+    allowed: names.join(", "),
+    remedy: "Write a movement of the workout, or say it in words of your own.",
   };
 }
 

@@ -1,3 +1,4 @@
+import { movementsOf } from "../compute/conditions/movements-of.ts";
 import type { Fault } from "../models/fault.ts";
 import type { Workout } from "../models/workout.ts";
 import type { FilesRead } from "../reading/read-data.ts";
@@ -28,5 +29,11 @@ export function readTexts({ read: data, files }: Pick<FilesRead, "read" | "files
   return { workouts: data.workouts.map((each) => ({ ...each, ...texts.get(each.place.file) })), faults };
 }
 
-const around = (workout: Workout | undefined): Pick<TextContext, "parts" | "divisions"> =>
-  workout ? { parts: workout.parts.map(({ name }) => name), divisions: workout.divisions } : {};
+const around = (workout: Workout | undefined): Pick<TextContext, "parts" | "divisions" | "done"> =>
+  workout
+    ? {
+        parts: workout.parts.map(({ name }) => name),
+        divisions: workout.divisions,
+        done: new Set(workout.divisions.flatMap((division) => movementsOf(workout, division))),
+      }
+    : {};

@@ -5,6 +5,8 @@ export type TextContext = {
   readonly movements: ReadonlyMap<string, Movement>;
   /** Whether words with a reader's own numbers can be shown; they can in workouts alone. */
   readonly hasReader: boolean;
+  /** Ids of the movements the workout asks of anybody; absent where nobody knows. */
+  readonly done?: ReadonlySet<string>;
   /** Names of the workout's parts; absent where its entries have faults and nobody knows. */
   readonly parts?: readonly string[];
   /** Names of the workout's divisions; absent where nobody knows. */

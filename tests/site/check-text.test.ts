@@ -56,6 +56,20 @@ describe("the words in the text of a workout", () => {
     ]);
   });
 
+  it("are told when they ask for numbers of a movement nobody does in the workout", () => {
+    const read = readCoachText(
+      { path, text: `${top}It is <Share of="deadlift" /> of your best.` },
+      { ...context, done: new Set(["thruster"]) },
+    );
+    expect(read.ok ? [] : read.faults.map(sayFault)).toEqual([
+      `${path}:4:14: Fault
+  found    of="deadlift"
+  wrong    nobody does this movement in the workout, so there is no number of it to show
+  allowed  thruster
+  to do    Write a movement of the workout, or say it in words of your own.`,
+    ]);
+  });
+
   it("are told when an attribute is missing, unknown or of no use", () => {
     expect(said('<Load of="deadlift" percent="70%" />')).toEqual([
       `${path}:4:21: Fault
