@@ -16,7 +16,7 @@ export type Built = {
 
 /** What was made and where to open it. Says no private address. */
 export function sayBuilt({ data, surroundings, made, secret, folder, seconds }: Built): string {
-  const { workouts, athletes, bands, settings } = data;
+  const { workouts, athletes, settings } = data;
   const { origin, base, date } = surroundings;
   const { count, kept } = made;
   const briefs = Math.max(0, count.locked - 1 - kept);
@@ -30,7 +30,7 @@ export function sayBuilt({ data, surroundings, made, secret, folder, seconds }: 
           "  the coach's board, locked",
         ]
       : ["  no briefs: no athlete was read"]),
-    `  ${counted(count.strategies, "strategy page")} for everyone, with their bands`,
+    `  ${counted(count.strategies, "strategy page")} for everyone, ${counted(count.bandPages, "band")} in all`,
     "",
     "Strategy pages:",
     ...workouts.map(

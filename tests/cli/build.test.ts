@@ -80,7 +80,7 @@ describe("npm run build", () => {
       );
       expect([err, code]).toEqual(["", 0]);
       expect(out).toMatch(
-        /^Made for 2026-11-25 in \.rigsheet\/test-build-\w+\/dist\/ \(\d+ files, [\d.]+ MB, \d+ s\):\n {2}6 briefs, locked: 3 athletes × 2 workouts\n {2}the coach's board, locked\n {2}2 strategy pages for everyone, with 8 bands each\n/,
+        /^Made for 2026-11-25 in \.rigsheet\/test-build-\w+\/dist\/ \(\d+ files, [\d.]+ MB, \d+ s\):\n {2}6 briefs, locked: 3 athletes × 2 workouts\n {2}the coach's board, locked\n {2}2 strategy pages for everyone, 16 bands in all\n/,
       );
       for (const { link } of await fixtureLinks("http://localhost")) {
         expect(out + err).not.toContain(link.split("/").at(-2));

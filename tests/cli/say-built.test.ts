@@ -27,7 +27,7 @@ describe("what a build says at its end", () => {
     expect(sayBuilt(built)).toBe(`Made for 2026-11-25 in dist/ (40 files, 2.3 MB, 12 s):
   2 briefs, locked: 2 athletes × 1 workout
   the coach's board, locked
-  1 strategy page for everyone, with 1 band each
+  1 strategy page for everyone, 1 band in all
 
 Strategy pages:
   dist/strategy/kiln-road/  Kiln Road
