@@ -43,6 +43,11 @@ async function shoot(browser: Browser, url: string, width: number, height: numbe
 async function download(browser: Browser, url: string, label: RegExp): Promise<Uint8Array> {
   const page = await browser.newPage();
   await page.goto(url);
+  await page.getByRole("heading", { level: 1 }).waitFor();
+  // The other paper and the images stand in a fold.
+  await page.locator("details").evaluateAll((folds) => {
+    for (const fold of folds) fold.setAttribute("open", "");
+  });
   const [file] = await Promise.all([
     page.waitForEvent("download"),
     page
