@@ -44,6 +44,20 @@ export const numberField = quantityField<number>((text) => {
   return ask("the sign in the number may group thousands or begin decimals", readings, allowed);
 });
 
+/** How many times another value: over nought, and not beyond what two lifts or two people differ by. */
+export const ratioField = quantityField<number>((text) => {
+  const written = writtenNumber(text);
+  const allowed = "a number from 0.02 to 20, such as `0.85`";
+  if (written.kind === "none") return reject("this is not a number", allowed);
+  if (written.kind === "one") {
+    return written.value >= 0.02 && written.value <= 20
+      ? take(written.value)
+      : reject("no two of these differ by so much", allowed);
+  }
+  const readings = [`${written.grouped}`, `${written.decimal}`];
+  return ask("the sign in the number may group thousands or begin decimals", readings, allowed);
+});
+
 /** `yes` or `no`. */
 export const yesNoField = quantityField<boolean>((text) => {
   const word = text.trim().toLowerCase();

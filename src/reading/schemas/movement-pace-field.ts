@@ -3,7 +3,7 @@ import type { ReferencePace } from "../../models/movement.ts";
 import { readUnitPace, type UnitPace } from "../quantities/unit-pace.ts";
 import { LEVELS, type Level } from "../../models/vocabulary.ts";
 import { sourceFields } from "./movement-fields.ts";
-import { numberField, quantityField } from "../fields/quantity-field.ts";
+import { numberField, quantityField, ratioField } from "../fields/quantity-field.ts";
 
 const unitPaceField = quantityField(readUnitPace);
 
@@ -34,8 +34,8 @@ export const paceField = z
     unbroken: countsField.describe("units usually possible in one set when fresh"),
     "by sex": z
       .strictObject({
-        female: numberField.describe("factor on the seconds for women, with their own loads and heights"),
-        male: numberField.describe("factor on the seconds for men"),
+        female: ratioField.describe("factor on the seconds for women, with their own loads and heights"),
+        male: ratioField.describe("factor on the seconds for men"),
       })
       .describe("how far the paces differ between women and men; 1 where no difference is known"),
     ...sourceFields,

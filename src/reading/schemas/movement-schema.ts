@@ -20,6 +20,7 @@ import {
   lengthField,
   massField,
   numberField,
+  ratioField,
   quantityField,
   timeField,
   yesNoField,
@@ -49,7 +50,7 @@ const loadField = z
         z
           .strictObject({
             of: movementIdField.describe("the other lift by name"),
-            ratio: numberField.describe("best of this movement over best of the other one, such as 0.88"),
+            ratio: ratioField.describe("best of this movement over best of the other one, such as 0.88"),
             ...sourceFields,
           })
           .describe("one relation to another lift"),
@@ -58,10 +59,10 @@ const loadField = z
       .describe("what the best lift follows from when only another lift is known, nearest relation first"),
     "typical best": z
       .strictObject({
-        new: numberField.describe("somebody new to it"),
-        regular: numberField.describe("somebody who trains regularly"),
-        competitor: numberField.describe("somebody who competes"),
-        elite: numberField.describe("among the best"),
+        new: ratioField.describe("somebody new to it"),
+        regular: ratioField.describe("somebody who trains regularly"),
+        competitor: ratioField.describe("somebody who competes"),
+        elite: ratioField.describe("among the best"),
       })
       .describe(
         "typical best lift of a man by level, all pieces together, as a multiple of body mass, such as 1.4; judgement, set beside what well-placed men report of themselves",

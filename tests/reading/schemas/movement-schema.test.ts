@@ -215,6 +215,14 @@ content/movements/crate-lift.mdx:7:9: Fault
   to do    Write the unit it is usually counted in.`);
   });
 
+  it("refuses multiples of nought and less, and of more than bodies differ by", () => {
+    const said = saidOf(
+      fileWith({ "regular: 0.8": "regular: -0.8", "ratio: 0.7": "ratio: 70", "female: 1.05": "female: 0" }),
+    );
+    expect(said.match(/no two of these differ by so much/g)).toHaveLength(3);
+    expect(said).toContain("found    -0.8");
+  });
+
   it("refuses a choice that gives some athletes no option", () => {
     const text = fileWith({
       "        say: Take the handles.\n": "        say: Take the handles.\n        when: [level new]\n",
