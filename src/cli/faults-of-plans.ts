@@ -1,4 +1,4 @@
-import { unplannable } from "../compute/typical-plans.ts";
+import { unplannable } from "../compute/unplannable.ts";
 import type { IsoDate } from "../models/athlete.ts";
 import type { Data } from "../models/data.ts";
 import type { Fault } from "../models/fault.ts";

@@ -54,12 +54,18 @@ export function sayPlateChange(change: PlateChange): string {
   return steps.length === 0 ? "no change of plates" : `${steps.join(", ")}, each side`;
 }
 
-/** Says that the prescribed load cannot be made here, and what can, in the unit prescribed. Nothing when it can. */
+/**
+ * Says that the prescribed load cannot be made here, and what can, in the unit of the plates and, where that is another, in the one prescribed.
+ * Nothing when it can. The heavier one is never less than what the rules ask for.
+ */
 export function sayNearest(load: BarLoad): string | undefined {
-  const near = [load.nearest?.below, load.nearest?.above].filter((mass) => mass !== undefined);
+  const { below, above } = load.nearest ?? {};
+  const near = [below, above].filter((mass) => mass !== undefined);
   if (near.length === 0) return undefined;
-  return `Cannot be made with these plates: nearest ${sayList(
-    near.map((mass) => sayMass(massIn(load.mass.unit, inKilograms(mass)))),
-    "or",
-  )}`;
+  const said = near.map((mass) => {
+    const asked = massIn(load.mass.unit, inKilograms(mass));
+    return mass.unit === asked.unit ? sayMass(mass) : `${sayMass(mass)} (${sayMass(asked)})`;
+  });
+  const rule = below && above ? "; the lighter one only where the rules allow it" : "";
+  return `Cannot be made with these plates: nearest ${sayList(said, "or")}${rule}`;
 }

@@ -71,6 +71,8 @@ export function sayBuildReason({ kind, reasons }: BuildReason): string {
   if (kind === "load") return "Up to the heaviest load of the workout, so that it holds no surprise.";
   if (kind === "under-the-load")
     return "It stops short of the load of the workout, which belongs to the workout.";
+  if (kind === "under-the-opener")
+    return "It stays under your opener: what that load feels like tells you whether the opener is right.";
   const told = reasons.map((reason) => REASONS[reason]);
   return told.length === 0
     ? `${PLACES[kind]}: nothing asks for more or less.`

@@ -1,3 +1,4 @@
+import { unknownAthlete } from "../../src/models/unknown-athlete.ts";
 import type { Athlete, MaxEffort } from "../../src/models/athlete.ts";
 import { kilograms, seconds } from "../../src/models/quantity.ts";
 
@@ -18,25 +19,14 @@ export const effort = (
 });
 
 /** An athlete of whom nothing is known but level and sex, with what a test adds. */
-export const somebody = (more: Partial<Athlete> = {}): Athlete => ({
-  id: "somebody",
-  place: { file: "athletes/somebody.yaml", line: 1, column: 1 },
-  name: "Somebody",
-  level: "regular",
-  sex: "male",
-  bodyMass: kilograms(82),
-  units: "kg",
-  lifts: [],
-  efforts: [],
-  unbroken: [],
-  cannot: [],
-  recovery: "usual",
-  habits: [],
-  limits: [],
-  prefers: {},
-  starts: [],
-  shares: [],
-  results: [],
-  retry: "no",
-  ...more,
-});
+export const somebody = (more: Partial<Athlete> = {}): Athlete =>
+  unknownAthlete({
+    id: "somebody",
+    place: { file: "athletes/somebody.yaml", line: 1, column: 1 },
+    name: "Somebody",
+    level: "regular",
+    sex: "male",
+    bodyMass: kilograms(82),
+    units: "kg",
+    ...more,
+  });

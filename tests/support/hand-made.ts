@@ -1,3 +1,4 @@
+import { unknownAthlete } from "../../src/models/unknown-athlete.ts";
 import type { PlannedPart } from "../../src/compute/conditions/situation-of.ts";
 import type { Athlete } from "../../src/models/athlete.ts";
 import type { Place } from "../../src/models/fault.ts";
@@ -9,29 +10,19 @@ import { sampleMovements } from "./sample-movements.ts";
 const place: Place = { file: "hand-made.yaml", line: 1, column: 1 };
 
 /** A hand-made athlete: a regular of 75 kg with nothing else known but what is given. */
-export const athlete = (given: Partial<Athlete> = {}): Athlete => ({
-  id: "hand-made",
-  place,
-  name: "Hand Made",
-  level: "regular",
-  birthYear: 1992,
-  sex: "female",
-  bodyMass: kilograms(75),
-  units: "kg",
-  lifts: [],
-  efforts: [],
-  unbroken: [],
-  cannot: [],
-  recovery: "usual",
-  habits: [],
-  limits: [],
-  prefers: {},
-  starts: [],
-  shares: [],
-  results: [],
-  retry: "open",
-  ...given,
-});
+export const athlete = (given: Partial<Athlete> = {}): Athlete =>
+  unknownAthlete({
+    id: "hand-made",
+    place,
+    name: "Hand Made",
+    level: "regular",
+    birthYear: 1992,
+    sex: "female",
+    bodyMass: kilograms(75),
+    units: "kg",
+    retry: "open",
+    ...given,
+  });
 
 /** So much of a movement, at a load on one bar where one is given. */
 export type Line = {

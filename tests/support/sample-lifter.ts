@@ -1,3 +1,4 @@
+import { unknownAthlete } from "../../src/models/unknown-athlete.ts";
 import type { Athlete, LiftResult } from "../../src/models/athlete.ts";
 import type { Movement, Sourced } from "../../src/models/movement.ts";
 import { kilograms, seconds } from "../../src/models/quantity.ts";
@@ -89,25 +90,16 @@ export const liftResult = (movement: string, kilos: number, more: Partial<LiftRe
 });
 
 /** A competitor of whom nothing is known but body mass and the lifts given. */
-export const sampleAthlete = (lifts: readonly LiftResult[], more: Partial<Athlete> = {}): Athlete => ({
-  id: "ada",
-  place: { file: "athletes/ada.yaml", line: 1, column: 1 },
-  name: "Ada",
-  level: "competitor",
-  sex: "female",
-  bodyMass: kilograms(64),
-  units: "kg",
-  lifts,
-  efforts: [],
-  unbroken: [],
-  cannot: [],
-  recovery: "usual",
-  habits: [],
-  limits: [],
-  prefers: {},
-  starts: [],
-  shares: [],
-  results: [],
-  retry: "open",
-  ...more,
-});
+export const sampleAthlete = (lifts: readonly LiftResult[], more: Partial<Athlete> = {}): Athlete =>
+  unknownAthlete({
+    id: "ada",
+    place: { file: "athletes/ada.yaml", line: 1, column: 1 },
+    name: "Ada",
+    level: "competitor",
+    sex: "female",
+    bodyMass: kilograms(64),
+    units: "kg",
+    lifts,
+    retry: "open",
+    ...more,
+  });

@@ -58,7 +58,15 @@ describe("a change of plates", () => {
 
 it("a load that cannot be made names the nearest that can", () => {
   expect(sayNearest({ ...bar, nearest: { below: kg(99), above: kg(101) } })).toBe(
-    nb("Cannot be made with these plates: nearest 99_kg or 101_kg"),
+    nb(
+      "Cannot be made with these plates: nearest 99_kg or 101_kg; the lighter one only where the rules allow it",
+    ),
+  );
+  // 165 and 170 lb, by the exact pound.
+  expect(sayNearest({ ...bar, mass: kg(75), nearest: { below: lb(165), above: lb(170) } })).toBe(
+    nb(
+      "Cannot be made with these plates: nearest 165_lb (74.8_kg) or 170_lb (77.1_kg); the lighter one only where the rules allow it",
+    ),
   );
   expect(sayNearest(bar)).toBeUndefined();
 });

@@ -1,4 +1,5 @@
 import type { Athlete } from "../../models/athlete.ts";
+import { unknownAthlete } from "../../models/unknown-athlete.ts";
 import type { Movement } from "../../models/movement.ts";
 import { inKilograms, inMetres, kilograms } from "../../models/quantity.ts";
 import type { Sex } from "../../models/vocabulary.ts";
@@ -193,23 +194,5 @@ function atLeastLifted(
 }
 
 /** Somebody of the same level and sex of whom nothing else is known. */
-const typicalOf = ({ id, place, name, level, sex, units }: Athlete): Athlete => ({
-  id,
-  place,
-  name,
-  level,
-  ...(sex === undefined ? {} : { sex }),
-  units,
-  lifts: [],
-  efforts: [],
-  unbroken: [],
-  cannot: [],
-  recovery: "usual",
-  habits: [],
-  limits: [],
-  prefers: {},
-  starts: [],
-  shares: [],
-  results: [],
-  retry: "no",
-});
+const typicalOf = ({ id, place, name, level, sex, units }: Athlete): Athlete =>
+  unknownAthlete({ id, place, name, level, ...(sex !== undefined && { sex }), units });

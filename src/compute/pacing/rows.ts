@@ -10,7 +10,7 @@ import { visitPieces } from "./visit-pieces.ts";
  * A wait shorter than the first is a few breaths on the way to the bar and told with the row; shorter than the second it is part of
  * getting ready; a rest shorter than the third is none. Seconds.
  */
-const SHORTEST_WAIT = 8;
+const SHORTEST_WAIT = 12;
 const SHORTEST_BREATH = 2.5;
 const SHORTEST_REST = 0.5;
 

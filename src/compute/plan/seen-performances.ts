@@ -1,6 +1,7 @@
 import type { Athlete, IsoDate } from "../../models/athlete.ts";
 import type { Data } from "../../models/data.ts";
 import { sexOfDivision } from "../../models/sex-words.ts";
+import { unknownAthlete } from "../../models/unknown-athlete.ts";
 import type { Level } from "../../models/vocabulary.ts";
 import type { EarlyPerformance, Workout } from "../../models/workout.ts";
 import { DIFFICULTY_CONSTANTS, type DifficultyConstants } from "../early-splits/difficulty-constants.ts";
@@ -149,28 +150,16 @@ const pacedOnce = (planned: PlannedPart | undefined): PlannedOnce | undefined =>
 function somebodyOf(level: Level, division: string, { bands }: Pick<Data, "bands">): Athlete {
   const sex = sexOfDivision(division);
   const typical = bands.find(({ profile }) => profile.level === level && profile.sex === sex)?.profile;
-  return {
+  return unknownAthlete({
     id: "",
     place: { file: "", line: 1, column: 1 },
     name: "",
     units: "kg",
-    lifts: [],
-    efforts: [],
-    unbroken: [],
-    cannot: [],
-    recovery: "usual",
-    habits: [],
-    limits: [],
-    prefers: {},
-    starts: [],
-    shares: [],
-    results: [],
-    retry: "no",
     ...(sex !== undefined && { sex }),
     ...typical,
     level,
     division,
-  };
+  });
 }
 
 /** The fields of each part and division, read at the places of levels. */

@@ -14,6 +14,8 @@ export type BuildGoal = {
   /** What it serves, as a share of the best: where the build ends for a lift, the load itself for a load. */
   readonly share: number;
   readonly topReps: number;
+  /** The opener of the lift, which no set of the build reaches. */
+  readonly opener?: number;
   readonly why: BuildReason;
   /** Whether it serves a lift for load, or the heaviest load of the workout. */
   readonly serves: "lift" | "load";
@@ -36,7 +38,7 @@ const MOST_LIFTS = 2;
 
 /**
  * What the build of a warm-up serves. Where something is lifted for load on a bar: those lifts (two at the most), each
- * to its place in the band. Otherwise the bar load of the workout that is heaviest for this athlete, but not above the
+ * to its place in the band, or under its opener where that lies lower. Otherwise the bar load of the workout that is heaviest for this athlete, but not above the
  * band: the workout is the place for more. Nothing where no bar is lifted, or only an empty one.
  */
 export function buildGoals(input: BuildGoalsInput, numbers: WarmUpNumbers): readonly BuildGoal[] {
@@ -61,15 +63,19 @@ function liftGoals(input: BuildGoalsInput, numbers: WarmUpNumbers): readonly Bui
       { athlete, movement, best: known, workBefore, ...(age !== undefined && { age }) },
       numbers,
     );
+    const opener = lift.attempts[0]?.load.kilograms;
+    const highest = opener === undefined ? Infinity : numbers.buildUnderOpener * opener;
+    const isUnder = share * known.kilograms > highest;
     return [
       {
         movement: movement.id,
         name: lift.name,
         best: known.kilograms,
-        top: share * known.kilograms,
-        share,
+        top: Math.min(share * known.kilograms, highest),
+        share: isUnder ? highest / known.kilograms : share,
         topReps: Math.min(MOST_TOP_REPS, lift.reps),
-        why,
+        ...(opener !== undefined && { opener }),
+        why: isUnder ? { kind: "under-the-opener" as const, reasons: [] } : why,
         serves: "lift" as const,
       },
     ];

@@ -42,6 +42,14 @@ export const WARM_UP_CONSTANTS = {
     source: "Abad et al. 2011, 10.1519/JSC.0b013e3181e8611b ends at 70 % (abstract)",
     confidence: "judgement",
   },
+  buildUnderOpener: {
+    value: 0.95,
+    unit: "share",
+    range: [0.5, 1],
+    does: "heaviest set of a build to a lift over its opener, where the opener lies low in the band or under it",
+    source: "trade: the last single lies close under the opener; no measurement found",
+    confidence: "judgement",
+  },
   buildHighest: {
     value: 0.8,
     unit: "share",

@@ -9,6 +9,12 @@ const COARSE_FROM = [9.9, 4.5, 2.2] as const;
 /** A set may miss what is meant by this share of the best for the sake of few and large plates; judgement. */
 const NEAR_ENOUGH = [0.03, 0.04, 0.06] as const;
 
+/** The plates a person takes to warm up, without the smallest; those there are where all are small. */
+export function withoutSmall(gym: Gym): Gym {
+  const plates = gym.plates.filter(({ plate }) => inKilograms(plate) >= COARSE_FROM[2]);
+  return plates.length === 0 ? gym : { ...gym, plates };
+}
+
 /**
  * The load of a warm-up set: near what is meant, with the largest plates that come near enough, so that nobody puts half a
  * kilo on a bar to warm up. Masses in kilograms.

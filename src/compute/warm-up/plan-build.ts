@@ -3,7 +3,7 @@ import type { BarLoad } from "../../models/plan/basics.ts";
 import { arrangePlates } from "../lifting/arrange-plates.ts";
 import { makableLoads } from "../lifting/makable-loads.ts";
 import { changePlates, nearestOf } from "../lifting/plates.ts";
-import { easyLoad } from "./easy-load.ts";
+import { easyLoad, withoutSmall } from "./easy-load.ts";
 import type { BuildGoal } from "./build-goals.ts";
 import { BUILD_LADDERS, type Rung, type WarmUpNumbers } from "./constants.ts";
 
@@ -22,6 +22,9 @@ export type BuildPlan = readonly BuildHalf[];
 
 /** A build of fewer sets is not split. */
 const FEWEST_TO_SPLIT = 4;
+
+/** Kilograms by which a load is under another. */
+const LEAST_UNDER = 0.1;
 
 /** The fewest and most sets a build can have. */
 export const FEWEST_SETS = BUILD_LADDERS[0]?.length ?? 0;
@@ -120,7 +123,8 @@ function climb(
 
 /**
  * The load nearest the goal that can be made and stays under the ceiling, for a lift not under the band either where one
- * in it can be made; none where even the empty bar is over the ceiling.
+ * in it can be made; none where even the empty bar is over the ceiling. Small plates are taken only for a lift in whose band no
+ * other load lies.
  */
 function topLoad(
   goal: BuildGoal,
@@ -128,10 +132,16 @@ function topLoad(
   numbers: WarmUpNumbers,
 ): BarLoad | undefined {
   const loads = makableLoads(gym, bar);
-  const ceiling = Math.max(goal.top, numbers.buildHighest * goal.best);
-  const floor = goal.serves === "lift" ? numbers.buildLowest * goal.best : 0;
+  const opener = goal.opener ?? Infinity;
+  const ceiling = Math.min(Math.max(goal.top, numbers.buildHighest * goal.best), opener - LEAST_UNDER);
+  const inBand = goal.serves === "lift" && goal.why.kind !== "under-the-opener";
+  const floor = inBand ? numbers.buildLowest * goal.best : 0;
+  const large = makableLoads(withoutSmall(gym), bar);
+  const easy = [easyLoad(gym, bar, goal.top, goal.best), nearestOf(large, goal.top, "down")].find(
+    ({ kilograms }) => kilograms <= ceiling && kilograms >= floor,
+  );
+  if (easy) return easy;
   const candidates = [
-    ...(goal.serves === "lift" ? [easyLoad(gym, bar, goal.top, goal.best)] : []),
     nearestOf(loads, goal.top, "nearest"),
     nearestOf(loads, Math.max(floor, goal.top), "up"),
     nearestOf(loads, goal.top, "down"),

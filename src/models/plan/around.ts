@@ -42,7 +42,7 @@ export const warmUpStepField = z.strictObject({
 
 /** Why a build ends where it does: its place in the band and what moved it there, or the load of the workout it climbs to. */
 export const buildReasonField = z.strictObject({
-  kind: z.enum(["high", "middle", "low", "load", "under-the-load"]),
+  kind: z.enum(["high", "middle", "low", "load", "under-the-load", "under-the-opener"]),
   reasons: z
     .array(
       z.enum([

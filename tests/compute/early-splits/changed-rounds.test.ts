@@ -15,3 +15,10 @@ it("is nothing for work in one round, and where the rounds are not the same", ()
   expect(changedRounds(lasting(90), lasting(94))).toBeUndefined();
   expect(changedRounds(lasting(90, 95, 102), lasting(94, 95))).toBeUndefined();
 });
+
+it("are not told where a cap cuts the last round elsewhere", () => {
+  const cut = lasting(94, 95, 40).map((round, at) =>
+    at === 2 ? { ...round, scoreDone: round.scoreDone - 5 } : round,
+  );
+  expect(changedRounds(lasting(90, 95, 60), cut)).toBeUndefined();
+});

@@ -1,3 +1,6 @@
+import { makePlan } from "../../../src/compute/make-plan.ts";
+import { inKilograms } from "../../../src/models/quantity.ts";
+import { demoData } from "../../support/demo-data.ts";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { BuildGoal } from "../../../src/compute/warm-up/build-goals.ts";
@@ -123,4 +126,40 @@ describe("a build", () => {
     const sets = setsOf(planBuild([goal(100, 0.75)], 5, place, few));
     expect(sets.map((set) => set.reps)).toEqual([1, 3, 2, 1, 1]);
   });
+});
+
+it("nobody puts a plate under 2.5 kg or 5 lb on a bar under 60 kg to warm up", () => {
+  const data = demoData();
+  const small = data.workouts.flatMap((workout) =>
+    data.athletes.flatMap((athlete) => {
+      const { warmUp } = makePlan({ athlete, workout, data, date: "2026-11-25" });
+      return (warmUp?.steps ?? [])
+        .flatMap(({ sets }) => sets)
+        .filter(({ load: { kilograms, perSide = [] } }) => {
+          return kilograms < 60 && perSide.some(({ plate }) => inKilograms(plate) < 2.2);
+        })
+        .map(({ load }) => ({ who: athlete.id, what: workout.id, ...load }));
+    }),
+  );
+  expect(small).toEqual([]);
+});
+
+it("a build to a lift stays under its opener", () => {
+  const data = demoData();
+  const over = data.workouts.flatMap((workout) =>
+    data.athletes.flatMap((athlete) => {
+      const { parts, warmUp } = makePlan({ athlete, workout, data, date: "2026-11-25" });
+      const openers = parts.flatMap(
+        ({ lifting }) => lifting?.lifts.flatMap((lift) => lift.attempts[0] ?? []) ?? [],
+      );
+      const heaviest = Math.max(
+        0,
+        ...(warmUp?.steps ?? []).flatMap(({ sets }) => sets.map(({ load }) => load.kilograms)),
+      );
+      return openers
+        .filter(({ load }) => heaviest >= load.kilograms)
+        .map(() => [athlete.id, workout.id, heaviest]);
+    }),
+  );
+  expect(over).toEqual([]);
 });

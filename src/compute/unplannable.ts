@@ -1,6 +1,7 @@
 import type { Athlete, IsoDate } from "../models/athlete.ts";
 import type { Data } from "../models/data.ts";
 import { sexOfDivision } from "../models/sex-words.ts";
+import { unknownAthlete } from "../models/unknown-athlete.ts";
 import type { Workout } from "../models/workout.ts";
 import { makePlan } from "./make-plan.ts";
 
@@ -33,25 +34,13 @@ export const unplannable = (data: Data, date: IsoDate): readonly Unplannable[] =
 /** Somebody who trains regularly, of whom nothing more is known. */
 function typical(division: string, { place }: Workout): Athlete {
   const sex = sexOfDivision(division);
-  return {
+  return unknownAthlete({
     id: "typical",
     place,
     name: division,
     level: "regular",
     division,
-    ...(sex === undefined ? {} : { sex }),
+    ...(sex !== undefined && { sex }),
     units: "kg",
-    lifts: [],
-    efforts: [],
-    unbroken: [],
-    cannot: [],
-    recovery: "usual",
-    habits: [],
-    limits: [],
-    prefers: {},
-    starts: [],
-    shares: [],
-    results: [],
-    retry: "open",
-  };
+  });
 }

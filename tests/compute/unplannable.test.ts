@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { unplannable } from "../../src/compute/typical-plans.ts";
+import { unplannable } from "../../src/compute/unplannable.ts";
 import { sayFaults } from "../../src/reading/say-fault.ts";
 import { faultsOfPlans } from "../../src/cli/faults-of-plans.ts";
 import { usableSources } from "../../src/site/load-data.ts";
