@@ -15,7 +15,7 @@ import { type BriefsGiven, type BriefsMade, makeBriefs, makeShard } from "./make
 import { allInside, readMade, writeMade } from "./made-files.ts";
 import { makePublicPart, publicFolder } from "./public-part.ts";
 import { readOrMakeSecret } from "./secret.ts";
-import { placeShard, type Shard } from "./shard.ts";
+import { placeShard, settleShardTarget, type Shard } from "./shard.ts";
 import { settleTarget } from "./settle-target.ts";
 import type { Surroundings } from "./surroundings.ts";
 import { swapFolder } from "./swap-folder.ts";
@@ -64,6 +64,12 @@ export const buildSite = (request: BuildRequest): Promise<SiteMade> =>
  */
 export const buildShard = (request: BuildRequest, shard: Shard): Promise<BriefsMade> =>
   alone(request, async (fresh) => {
+    if (request.surroundings.audience === "gym") {
+      throw new BuildFailure(
+        "For the audience gym there are no briefs, so nothing is made in shards. Leave --shard out.",
+      );
+    }
+    settleShardTarget(request.target);
     const made = join(fresh, "site");
     const given = await givenFor(made, { ...request, target: "" });
     rmSync(made, { recursive: true });

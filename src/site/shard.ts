@@ -7,6 +7,7 @@ import {
   readFileSync,
   renameSync,
   rmSync,
+  statSync,
   writeFileSync,
 } from "node:fs";
 import { join } from "node:path";
@@ -62,8 +63,22 @@ type ShardContent = {
   readonly shard: Shard;
 };
 
-/** Whether a folder holds a shard and may be replaced by another. */
-export const isShard = (folder: string): boolean => existsSync(join(folder, SEAL));
+const hasSeal = (folder: string): boolean => existsSync(join(folder, SEAL));
+
+/** An address of a locked page, by which its entry is called. */
+const ADDRESS = /^[0-9A-Z]{16}$/;
+
+/** Whether a folder holds a shard and nothing else, so that another may take its place. */
+function isShardAlone(folder: string): boolean {
+  const pages = join(folder, PAGES);
+  return (
+    hasSeal(folder) &&
+    statSync(join(folder, SEAL)).isFile() &&
+    readdirSync(folder).every((name) => name === SEAL || name === PAGES) &&
+    (!existsSync(pages) ||
+      (statSync(pages).isDirectory() && readdirSync(pages).every((name) => ADDRESS.test(name))))
+  );
+}
 
 /**
  * Takes what shards hold into a cache, after they were found to be all of one build of these files.
@@ -94,7 +109,7 @@ export async function adoptShards(
 type Opened = { readonly folder: string; readonly seal?: z.infer<typeof sealField> | undefined };
 
 async function openSeal(folder: string, { key }: BriefCache): Promise<Omit<Opened, "folder">> {
-  if (!isShard(folder))
+  if (!hasSeal(folder))
     throw new BuildFailure(
       `${folder} holds no shard. Make it with npm run build -- --shard 1/2 --out ${folder}.`,
     );
@@ -117,11 +132,12 @@ function troublesOf(shards: readonly Opened[], from: string): readonly string[] 
   const of = seals[0]?.of ?? 0;
   const uneven = seals.filter((one) => one.of !== of);
   const others = seals.filter((one) => one.from !== from);
-  const numbers = seals.filter((one) => one.of === of).map(({ number }) => number);
+  const fitting = seals.filter((one) => one.of === of);
+  const numbers = fitting.map(({ number }) => number);
   const missing = Array.from({ length: of }, (_, index) => index + 1).filter(
     (number) => !numbers.includes(number),
   );
-  const twice = seals.filter((one, at) => numbers.indexOf(one.number) < at && one.of === of);
+  const twice = fitting.filter(({ number }, at) => numbers.indexOf(number) < at);
   return [
     ...unopened.map(({ folder }) => `  ${folder}: made with another site secret, or damaged.`),
     ...uneven.map((one) => `  ${one.folder}: is one of ${one.of} shards, the first named one of ${of}.`),
@@ -140,11 +156,20 @@ function copyEntry(from: string, to: string): void {
   for (const name of readdirSync(from)) placeFile(join(from, name), join(to, name));
 }
 
-/** Moves a finished shard to its place; the folder it takes must be empty, or hold another shard. */
-export function placeShard(fresh: string, target: string): void {
-  if (existsSync(target) && readdirSync(target).length > 0 && !isShard(target)) {
+/**
+ * Makes sure that a folder may be replaced by a shard: it must be missing or empty, or hold another shard and nothing else.
+ *
+ * @throws BuildFailure where something would be lost.
+ */
+export function settleShardTarget(target: string): void {
+  if (existsSync(target) && readdirSync(target).length > 0 && !isShardAlone(target)) {
     throw new BuildFailure(`${target} holds something that is no shard. Name another folder with --out.`);
   }
+}
+
+/** Puts a finished shard in its place. */
+export function placeShard(fresh: string, target: string): void {
+  settleShardTarget(target);
   rmSync(target, { recursive: true, force: true });
   mkdirSync(join(target, ".."), { recursive: true });
   cpSync(fresh, target, { recursive: true });
