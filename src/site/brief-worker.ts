@@ -1,5 +1,6 @@
 import { Tinypool } from "tinypool";
 import { type BoardOrder, type BriefOrder, type Maker, type MakerGiven, openMaker } from "./brief-maker.ts";
+import { explained } from "./explain.ts";
 
 let maker: Promise<Maker> | undefined;
 
@@ -7,8 +8,9 @@ let maker: Promise<Maker> | undefined;
 const ofThisThread = (): Promise<Maker> => (maker ??= openMaker(Tinypool.workerData as MakerGiven));
 
 /** Makes an athlete's briefs in this thread. */
-export const makeBriefs = async (order: BriefOrder): ReturnType<Maker["makeBriefs"]> =>
-  (await ofThisThread()).makeBriefs(order);
+export const makeBriefs = (order: BriefOrder): ReturnType<Maker["makeBriefs"]> =>
+  explained(ofThisThread().then((each) => each.makeBriefs(order)));
 
 /** Makes the board in this thread. */
-export const makeBoard = async (order: BoardOrder): Promise<void> => (await ofThisThread()).makeBoard(order);
+export const makeBoard = (order: BoardOrder): Promise<void> =>
+  explained(ofThisThread().then((each) => each.makeBoard(order)));

@@ -42,6 +42,18 @@ export function explain(error: unknown): string {
   return typeof message === "string" && message !== "" ? message : String(error);
 }
 
+/**
+ * Says a failure in words where it happens. What crosses from a thread to another keeps its words, but neither the code of
+ * the system nor the path they would be found by.
+ */
+export async function explained<T>(made: Promise<T>): Promise<T> {
+  try {
+    return await made;
+  } catch (error) {
+    throw new Error(explain(error), { cause: error });
+  }
+}
+
 const hasOwnWords = (error: unknown): boolean =>
   typeof error === "object" &&
   error !== null &&

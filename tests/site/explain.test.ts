@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { explain } from "../../src/site/explain.ts";
+import { explain, explained } from "../../src/site/explain.ts";
 
 const failure = (code: string, path?: string): Error =>
   Object.assign(new Error(`${code}: said by the system, open '/x'`), { code, path });
@@ -37,5 +37,19 @@ describe("what a disk or a network refuses", () => {
   it("is told as it was said where it was said for people", () => {
     expect(explain(new Error("Say which athlete: --athlete ID."))).toBe("Say which athlete: --athlete ID.");
     expect(explain("odd")).toBe("odd");
+  });
+});
+
+describe("a failure in a thread", () => {
+  it("comes out in plain words, though its code is lost on the way", async () => {
+    const full = failure("ENOSPC");
+    // This is how an error is handed from thread to thread.
+    expect(explain(structuredClone(full))).toBe("ENOSPC: said by the system, open '/x'");
+    const told: unknown = await explained(Promise.reject(full)).catch((error: unknown) => error);
+    expect(explain(structuredClone(told))).toBe("The disk is full. Make room and try again.");
+  });
+
+  it("takes nothing from what is made", async () => {
+    expect(await explained(Promise.resolve(7))).toBe(7);
   });
 });
