@@ -65,8 +65,8 @@ export function entriesOf(kind: Kind, data: Data): readonly StoredEntry[] {
   return all[kind].map((value, order) => ({ id: idOf(kind, value), order, value }));
 }
 
-/** Kinds that speak of people, and are locked in the store. */
-export const PERSONAL: readonly Kind[] = ["athletes", "unmade"];
+/** Kinds that speak of people, and are locked in the store. Workouts hold the coach's words to athletes, and who did them early. */
+export const PERSONAL: readonly Kind[] = ["workouts", "athletes", "unmade"];
 
 function idOf(kind: Kind, value: ByKind[Kind]): string {
   // An athlete and a workout may have files of one name.

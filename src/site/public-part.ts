@@ -32,7 +32,7 @@ export type PublicGiven = {
  */
 export async function makePublicPart(fresh: string, given: PublicGiven): Promise<string> {
   const { surroundings, data, code, kept } = given;
-  const handed: Data = { ...data, athletes: [], unmade: [], notices: [] };
+  const handed = forEveryone(data);
   const { root, base, origin, date } = surroundings;
   const from = digestOf([code, root, base, origin, date, handed]);
   if (kept === undefined || !takeKept(kept, from, fresh)) {
@@ -43,6 +43,22 @@ export async function makePublicPart(fresh: string, given: PublicGiven): Promise
   rmSync(dirname(join(fresh, SHELL)), { recursive: true });
   return shell;
 }
+
+/**
+ * What public pages may be made from. The framework keeps what it is told in a file of its own, in clear; so it is told
+ * neither of athletes nor what files of workouts say of them: words of the coach and who did it early.
+ */
+export const forEveryone = (data: Data): Data => ({
+  ...data,
+  workouts: data.workouts.map((workout) => ({
+    ...workout,
+    words: [],
+    early: workout.early.filter(({ athlete }) => athlete === undefined),
+  })),
+  athletes: [],
+  unmade: [],
+  notices: [],
+});
 
 /** Takes the public part of an earlier build where it was made from the same, and every file is as it was. */
 function takeKept(kept: string, from: string, fresh: string): boolean {
