@@ -1,8 +1,8 @@
 import { Option, type Command } from "commander";
 import type { Data } from "../models/data.ts";
-import { nearestName } from "../models/nearest.ts";
 import { groupNamed, isInGroup } from "../site/groups.ts";
 import type { Chosen } from "../site/plan-sheets.ts";
+import { sayNone } from "./one-of.ts";
 
 /** Options that say whose briefs are meant. */
 export type ChoiceOptions = {
@@ -30,19 +30,19 @@ export function chooseBriefs(data: Data, { workout, gym, group, athletes }: Choi
   );
   if (workouts.length === 0)
     throw new Error(
-      missing(
+      sayNone(
         "workout",
         workout ?? "",
         data.workouts.map(({ id }) => id),
       ),
     );
   const gyms = [...data.gyms.keys()];
-  if (gym !== undefined && !gyms.some((id) => isSame(id, gym))) throw new Error(missing("gym", gym, gyms));
+  if (gym !== undefined && !gyms.some((id) => isSame(id, gym))) throw new Error(sayNone("gym", gym, gyms));
   const only = group === undefined ? undefined : groupNamed(group, data);
   const named = athletes?.split(",").map((id) => id.trim());
   const ids = data.athletes.map(({ id }) => id);
   const unknown = named?.find((one) => !ids.some((id) => isSame(id, one)));
-  if (unknown !== undefined) throw new Error(missing("athlete", unknown, ids));
+  if (unknown !== undefined) throw new Error(sayNone("athlete", unknown, ids));
   return {
     workouts,
     athletes: data.athletes.filter(
@@ -55,9 +55,3 @@ export function chooseBriefs(data: Data, { workout, gym, group, athletes }: Choi
 }
 
 const isSame = (one: string, other: string): boolean => one.toLowerCase() === other.toLowerCase();
-
-function missing(what: string, asked: string, all: readonly string[]): string {
-  const nearest = nearestName(asked, all);
-  const there = all.length === 0 ? `There is no ${what} yet.` : `There are: ${all.join(", ")}.`;
-  return `There is no ${what} "${asked}".${nearest === undefined ? "" : ` The nearest is "${nearest}".`} ${there}`;
-}
