@@ -1,6 +1,7 @@
 import { reviewPlans } from "../compute/debrief/review-plans.ts";
 import { makePlan } from "../compute/make-plan.ts";
 import { seenOnce } from "../compute/seen-once.ts";
+import { visibleText } from "../models/visible-text.ts";
 import { type CommonOptions, makeCommand, run, surroundingsOf } from "./command.ts";
 import { oneOf } from "./one-of.ts";
 import { readUsable } from "./read-checked.ts";
@@ -21,7 +22,7 @@ await run(
       console.log(
         reviews.length === 0
           ? `Nobody has logged a result of ${workout.title} yet. Results stand in the athletes' files, as \`results:\`.`
-          : reviewText(reviews),
+          : visibleText(reviewText(reviews)),
       );
     }),
 );

@@ -1,5 +1,6 @@
 import type { Data, Unmade } from "../models/data.ts";
 import type { Fault } from "../models/fault.ts";
+import { visibleText } from "../models/visible-text.ts";
 import type { SiteMade } from "../site/build-site.ts";
 import { counted } from "./counted.ts";
 
@@ -21,7 +22,7 @@ export function sayUnmade({ data, made, faults }: Left): string | undefined {
   }
   const nameOf = (id: string): string => athletes.find((one) => one.id === id)?.name ?? id;
   const titleOf = (id: string): string => workouts.find((one) => one.id === id)?.title ?? id;
-  return [
+  const lines = [
     "Not made this time:",
     ...unmade.map((one) => `  ${sayOne(one)}`),
     ...failed.map(({ athlete, workout, file, problem }) =>
@@ -33,7 +34,9 @@ export function sayUnmade({ data, made, faults }: Left): string | undefined {
       ? [`${counted(kept, "brief")} of the build before stay as they were; the board says of which day.`]
       : []),
     "Everything else was made. Mend what is named above and build again; --strict makes nothing where anything is wrong.",
-  ].join("\n");
+  ];
+  // A name that was refused for its control signs stands here too.
+  return visibleText(lines.join("\n"));
 }
 
 function sayOne({ name, file, why }: Unmade): string {
