@@ -30,7 +30,7 @@ export async function buildAndSay(options: BuildOptions): Promise<void> {
   const started = performance.now();
   const { audience, shard, shards, threads } = options;
   const surroundings = surroundingsOf(options, audience ? { RIGSHEET_AUDIENCE: audience } : {});
-  const tell = (text: string): unknown => process.stderr.write(`${text}\n`);
+  const tell = (text: string): unknown => process.stderr.write(`${visibleText(text)}\n`);
   const { data, faults } = options.strict
     ? { data: readChecked(surroundings, tell), faults: [] }
     : readUsable(surroundings, tell);

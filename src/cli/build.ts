@@ -2,7 +2,7 @@ import { InvalidArgumentError, Option } from "commander";
 import { readShard, type Shard } from "../site/shard.ts";
 import { AUDIENCES } from "../site/surroundings.ts";
 import { buildAndSay, type BuildOptions } from "./build-and-say.ts";
-import { makeCommand, run } from "./command.ts";
+import { makeCommand, run, USUAL_FOLDER } from "./command.ts";
 import { readThreads } from "./read-threads.ts";
 
 await run(
@@ -13,7 +13,7 @@ await run(
         "gym: the strategy pages alone, no athlete is read (RIGSHEET_AUDIENCE)",
       ).choices(AUDIENCES),
     )
-    .option("--out <folder>", "folder the site is put into", "dist")
+    .option("--out <folder>", "folder the site is put into", USUAL_FOLDER)
     .option("--strict", "make nothing at all where any file has faults")
     .option("--threads <number>", "threads to work in; as many as there are cores, up to six", readThreads)
     .option(

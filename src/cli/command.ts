@@ -7,6 +7,9 @@ import { readSurroundings, type Surroundings, today } from "../site/surroundings
 /** The folder of the tool. */
 export const ROOT = fileURLToPath(new URL("../..", import.meta.url));
 
+/** The folder a site is put into where nobody names another. */
+export const USUAL_FOLDER = "dist";
+
 /** Options that every command understands; each has a variable of the environment beside it. */
 export type CommonOptions = { readonly data?: string; readonly date?: string };
 

@@ -8,6 +8,7 @@ import { readTableFile } from "../site/read-table-file.ts";
 import { type CommonOptions, makeCommand, run, surroundingsOf } from "./command.ts";
 import { counted } from "./counted.ts";
 import { importTables } from "./import-tables.ts";
+import { quoted } from "./quoted.ts";
 import { sayIntake } from "./say-intake.ts";
 import { sayLogs } from "./say-logs.ts";
 import { takeLogs } from "./take-logs.ts";
@@ -46,7 +47,7 @@ await run(
           if (taken.faults.length > 0) process.exitCode = 1;
         } else {
           const { sheets, told } = await readTableFile(path);
-          const command = `npm run intake -- ${/\s/.test(file) ? `"${file}"` : file}`;
+          const command = `npm run intake -- ${quoted(file)}`;
           const made = importTables(sheets, context, openIntake(dataFolder, folder), command);
           writeIntake(folder, made.output);
           console.log(visibleText(sayIntake(made, named, command, told)));

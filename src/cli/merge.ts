@@ -1,12 +1,12 @@
 import { resolve } from "node:path";
 import { buildAndSay, type BuildOptions } from "./build-and-say.ts";
-import { makeCommand, run } from "./command.ts";
+import { makeCommand, run, USUAL_FOLDER } from "./command.ts";
 import { readThreads } from "./read-threads.ts";
 
 await run(
   makeCommand("merge", "Puts the parts of a build made on several machines together to one site.")
     .argument("<shards...>", "folders made by npm run build -- --shard")
-    .option("--out <folder>", "folder the site is put into", "dist")
+    .option("--out <folder>", "folder the site is put into", USUAL_FOLDER)
     .option("--strict", "make nothing at all where any file has faults")
     .option("--threads <number>", "threads to work in; as many as there are cores, up to six", readThreads)
     .allowExcessArguments(true)

@@ -1,5 +1,13 @@
 import { resolve } from "node:path";
-import { makeCommand, ROOT, readPort, run, surroundingsOf, type CommonOptions } from "./command.ts";
+import {
+  makeCommand,
+  ROOT,
+  readPort,
+  run,
+  surroundingsOf,
+  USUAL_FOLDER,
+  type CommonOptions,
+} from "./command.ts";
 import { serveFolder } from "../site/serve-folder.ts";
 
 type Options = CommonOptions & { readonly port: string; readonly out: string };
@@ -7,7 +15,7 @@ type Options = CommonOptions & { readonly port: string; readonly out: string };
 await run(
   makeCommand("preview", "Shows the finished site on this computer, locked as it will be on its host.")
     .option("--port <number>", "port of this computer", "4322")
-    .option("--out <folder>", "folder of the site", "dist")
+    .option("--out <folder>", "folder of the site", USUAL_FOLDER)
     .action(async (options: Options) => {
       const { base } = surroundingsOf(options);
       const { address } = await serveFolder(resolve(ROOT, options.out), base, readPort(options.port));

@@ -3,7 +3,9 @@ import { NO_BREAK_SPACE } from "../wording/number.ts";
 import type { SiteMade } from "../site/build-site.ts";
 import type { SiteSecret } from "../site/secret.ts";
 import type { Surroundings } from "../site/surroundings.ts";
+import { USUAL_FOLDER } from "./command.ts";
 import { counted } from "./counted.ts";
+import { quoted } from "./quoted.ts";
 
 export type Built = {
   readonly data: Data;
@@ -38,7 +40,7 @@ export function sayBuilt({ data, surroundings, made, secret, folder, seconds }: 
         `  ${origin === undefined ? `${folder}/` : `${origin}${base}`}strategy/${id}/  ${title}`,
     ),
     "",
-    "To look at the site here: npm run preview",
+    `To look at the site here: npm run preview${folder === USUAL_FOLDER ? "" : ` -- --out ${quoted(folder)}`}`,
     ...(secret
       ? [
           `Links to the board and the briefs${settings.passcode ? ", with their passcodes" : ""}: npm run links`,

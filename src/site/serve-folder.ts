@@ -14,7 +14,8 @@ export type Serving = { readonly address: string; readonly server: Server };
  * @throws an Error when there is no such folder or the port is taken.
  */
 export async function serveFolder(folder: string, base: string, port: number): Promise<Serving> {
-  if (!existsSync(folder)) throw new Error(`There is no folder ${folder} yet. Build first: npm run build`);
+  if (!existsSync(folder))
+    throw new Error(`There is no folder ${folder} yet. Build first, with the same --out: npm run build`);
   // Every request looks at the disk again: a build replaces the folder as a whole.
   const files = sirv(folder, {
     dev: true,

@@ -36,6 +36,14 @@ To look at the site here: npm run preview
 Links to the board and the briefs: npm run links`);
   });
 
+  it("names the folder wherever it is needed, as it is typed", () => {
+    expect(sayBuilt({ ...built, folder: "out" })).toContain("here: npm run preview -- --out out\n");
+    const said = sayBuilt({ ...built, folder: "../my gym/site" });
+    expect(said).toContain("Made for 2026-11-25 in ../my gym/site/ (");
+    expect(said).toContain('here: npm run preview -- --out "../my gym/site"\n');
+    expect(said).not.toContain("dist");
+  });
+
   it("gives whole addresses where the host is known", () => {
     const surroundings = { ...built.surroundings, origin: "https://example.org", base: "/gym/" };
     expect(sayBuilt({ ...built, surroundings })).toContain(

@@ -49,7 +49,9 @@ describe("serving a site on this computer", () => {
       new Error(`Port ${port} is taken on this computer. Name another with --port.`),
     );
     await expect(serveFolder(join(outside, "none"), "/", 0)).rejects.toThrow(
-      new Error(`There is no folder ${join(outside, "none")} yet. Build first: npm run build`),
+      new Error(
+        `There is no folder ${join(outside, "none")} yet. Build first, with the same --out: npm run build`,
+      ),
     );
   });
 });
