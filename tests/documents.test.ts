@@ -26,6 +26,21 @@ describe("the documents of the repository", () => {
   });
 });
 
+describe("the commands of package.json", () => {
+  const texts = ["README.md", "DEVELOPERS.md", "content/README.md", ".ci/run"].map((path) =>
+    readFileSync(`${root}/${path}`, "utf8"),
+  );
+
+  it.each(readRepository().scripts)(
+    "%s stands in a document, or in what runs before a change lands",
+    (script) => {
+      // Of several in one cell only the first is written whole.
+      const named = new RegExp(`npm (?:run )?${script}(?![\\w:-])|^\\|.*npm run .*, \`${script}\``, "m");
+      expect(texts.some((text) => named.test(text))).toBe(true);
+    },
+  );
+});
+
 describe("DEVELOPERS.md", () => {
   it("is read in one sitting: at most 120 lines", () => {
     expect(readFileSync(`${root}/DEVELOPERS.md`, "utf8").trimEnd().split("\n").length).toBeLessThanOrEqual(

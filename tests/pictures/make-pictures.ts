@@ -1,4 +1,4 @@
-// Makes the pictures of README.md and DEVELOPERS.md from the demonstration: `npm run pictures`.
+// Makes the pictures of README.md from the demonstration: `npm run pictures`.
 import { execFileSync } from "node:child_process";
 import { mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
