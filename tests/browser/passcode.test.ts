@@ -1,8 +1,8 @@
-import { cpSync, existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { MESSAGES } from "../../src/browser/messages.ts";
-import { FIXTURE } from "../support/fixture-site.ts";
+import { copyFixture, FIXTURE } from "../support/fixture-site.ts";
 import { ROOT } from "../support/run-command.ts";
 import { opened, serveSite, type ServedSite } from "../support/served-site.ts";
 
@@ -11,7 +11,7 @@ beforeAll(async () => {
   // The same data, with a passcode asked for, below a path of its host.
   const data = join(ROOT, ".rigsheet/test-passcode-data");
   if (!existsSync(data)) mkdirSync(data, { recursive: true });
-  cpSync(FIXTURE, data, { recursive: true });
+  copyFixture(data);
   const settings = join(data, "content/settings.yaml");
   writeFileSync(settings, `${readFileSync(join(FIXTURE, "content/settings.yaml"), "utf8")}passcode: true\n`);
   site = await serveSite({ name: "passcode", data, environment: { RIGSHEET_BASE: "/gym/briefs/" } });

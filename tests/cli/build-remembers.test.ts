@@ -1,5 +1,4 @@
 import {
-  cpSync,
   existsSync,
   mkdirSync,
   mkdtempSync,
@@ -11,7 +10,7 @@ import {
 } from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { DAY, FIXTURE } from "../support/fixture-site.ts";
+import { bytesOfSite, copyFixture, DAY } from "../support/fixture-site.ts";
 import { findLeaks } from "../support/find-leaks.ts";
 import { ROOT, runBuild } from "../support/run-command.ts";
 import { filesBelow } from "../support/source-files.ts";
@@ -21,10 +20,7 @@ let folder = "";
 beforeAll(() => {
   mkdirSync(join(ROOT, ".rigsheet"), { recursive: true });
   folder = mkdtempSync(join(ROOT, ".rigsheet/test-remembers-"));
-  cpSync(FIXTURE, join(folder, "data"), {
-    recursive: true,
-    filter: (source) => !source.endsWith(".rigsheet"),
-  });
+  copyFixture(join(folder, "data"));
   rmSync(join(folder, "data/content/workouts/slow-lighthouse.mdx"));
 });
 afterAll(() => {
@@ -34,13 +30,7 @@ afterAll(() => {
 const build = (out: string, ...more: readonly string[]) =>
   runBuild(["--data", join(folder, "data"), "--out", join(folder, out), "--date", DAY, ...more]);
 const cache = () => join(folder, "data/.rigsheet/cache");
-const sitesBytes = (out: string) =>
-  Object.fromEntries(
-    filesBelow(join(folder, out)).map((file) => [
-      file,
-      readFileSync(join(folder, out, file)).toString("base64"),
-    ]),
-  );
+const sitesBytes = (out: string) => bytesOfSite(join(folder, out));
 /** Files of locked pages that are another's bytes in one site than in the other, by the page's folder. */
 function pagesThatDiffer(one: string, other: string): readonly string[] {
   const [before, after] = [sitesBytes(one), sitesBytes(other)];

@@ -12,10 +12,18 @@ import {
 } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
+import { isDeepStrictEqual } from "node:util";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { createRandom } from "../../src/numerics/random.ts";
 import { countSite } from "../../src/site/count-site.ts";
-import { DAY, FIXTURE, fixtureLinks, fixtureSite } from "../support/fixture-site.ts";
+import {
+  bytesOfSite,
+  copyFixture,
+  DAY,
+  FIXTURE,
+  fixtureLinks,
+  fixtureSite,
+} from "../support/fixture-site.ts";
 import { findLeaks } from "../support/find-leaks.ts";
 import { ROOT, runBuild, startCommand, TEST_SECRET } from "../support/run-command.ts";
 import { filesBelow } from "../support/source-files.ts";
@@ -27,11 +35,7 @@ let folder = "";
 beforeEach(() => {
   mkdirSync(join(ROOT, ".rigsheet"), { recursive: true });
   folder = mkdtempSync(join(ROOT, ".rigsheet/test-build-"));
-  // Without what other tests noted there about whose links were made.
-  cpSync(FIXTURE, join(folder, "data"), {
-    recursive: true,
-    filter: (source) => !source.endsWith(".rigsheet"),
-  });
+  copyFixture(join(folder, "data"));
 });
 afterEach(() => {
   rmSync(folder, { recursive: true, force: true });
@@ -49,12 +53,6 @@ function makeSmall(): void {
 const args = () => ["--data", join(folder, "data"), "--out", join(folder, "dist"), "--date", DAY];
 /** Folders that a build makes its site in; they hold pages in clear while it lasts. */
 const workshops = () => readdirSync(join(ROOT, ".rigsheet")).filter((name) => /^build-\d+$/.test(name));
-const bytesOf = (site: string) =>
-  new Map(filesBelow(site).map((file) => [file, readFileSync(join(site, file)).toString("base64")]));
-
-const areEqual = (one: ReadonlyMap<string, string>, other: ReadonlyMap<string, string>): boolean =>
-  one.size === other.size && [...one].every(([file, bytes]) => other.get(file) === bytes);
-
 /** A finished site in the place where the next one is to go. */
 async function putSite(): Promise<void> {
   cpSync(await fixtureSite(), join(folder, "dist"), { recursive: true });
@@ -86,9 +84,9 @@ describe("npm run build", () => {
         expect(out + err).not.toContain(link.split("/").at(-2));
       }
       expect(workshops()).toEqual([]);
-      const [one, other] = [bytesOf(await fixtureSite()), bytesOf(join(folder, "dist"))];
-      expect([...other.keys()]).toEqual([...one.keys()]);
-      expect([...one].filter(([file, bytes]) => other.get(file) !== bytes).map(([file]) => file)).toEqual([]);
+      const [one, other] = [bytesOfSite(await fixtureSite()), bytesOfSite(join(folder, "dist"))];
+      expect(Object.keys(other)).toEqual(Object.keys(one));
+      expect(Object.keys(one).filter((file) => other[file] !== one[file])).toEqual([]);
       // What the build keeps for the next one holds no athlete either.
       expect(
         await findLeaks(join(ROOT, "node_modules/.astro"), ["Ilvane", "Quistgård", "Zephyrine"]),
@@ -204,12 +202,12 @@ describe("npm run build", () => {
     async () => {
       await putSite();
       makeSmall();
-      const before = bytesOf(join(folder, "dist"));
+      const before = bytesOfSite(join(folder, "dist"));
       const started = performance.now();
       const other = join(folder, "other");
       expect((await runBuild([...args(), "--out", other])).code).toBe(0);
       const whole = performance.now() - started;
-      const made = bytesOf(other);
+      const made = bytesOfSite(other);
       const random = createRandom(7);
       for (let kill = 0; kill < 10; kill++) {
         const child = startCommand("build", args(), { RIGSHEET_SECRET: TEST_SECRET });
@@ -217,12 +215,12 @@ describe("npm run build", () => {
         await new Promise((resolve) => setTimeout(resolve, random.uniform() * whole));
         child.kill("SIGKILL");
         await ended;
-        const left = bytesOf(join(folder, "dist"));
-        expect([before, made].some((site) => areEqual(site, left))).toBe(true);
+        const left = bytesOfSite(join(folder, "dist"));
+        expect([before, made].some((site) => isDeepStrictEqual(site, left))).toBe(true);
       }
       const { err, code } = await runBuild(args());
       expect([err, code]).toEqual(["", 0]);
-      expect(areEqual(bytesOf(join(folder, "dist")), made)).toBe(true);
+      expect(isDeepStrictEqual(bytesOfSite(join(folder, "dist")), made)).toBe(true);
       expect(readdirSync(folder).sort()).toEqual(["data", "dist", "other"]);
       expect(workshops()).toEqual([]);
     },

@@ -1,16 +1,16 @@
-import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { planSchema } from "../../src/models/plan/plan.ts";
-import { DAY, FIXTURE } from "../support/fixture-site.ts";
+import { copyFixture, DAY, FIXTURE } from "../support/fixture-site.ts";
 import { runCommand, TEST_SECRET } from "../support/run-command.ts";
 
 const given = ["--data", FIXTURE, "--date", DAY];
 let folder = "";
 beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), "rigsheet-"));
-  cpSync(FIXTURE, folder, { recursive: true });
+  copyFixture(folder);
 });
 afterAll(() => {
   rmSync(folder, { recursive: true });

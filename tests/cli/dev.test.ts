@@ -1,8 +1,8 @@
-import { cpSync, existsSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { FIXTURE } from "../support/fixture-site.ts";
+import { copyFixture } from "../support/fixture-site.ts";
 import { ROOT, startCommand, TEST_SECRET } from "../support/run-command.ts";
 
 let data = "";
@@ -11,7 +11,7 @@ let child: ReturnType<typeof startCommand>;
 let said = "";
 beforeAll(async () => {
   data = mkdtempSync(join(tmpdir(), "rigsheet-"));
-  cpSync(FIXTURE, data, { recursive: true });
+  copyFixture(data);
   const planted = join(data, "planted");
   writeFileSync(
     join(data, "content/workouts/slow-lighthouse.mdx"),

@@ -1,7 +1,7 @@
-import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { DAY, FIXTURE } from "../support/fixture-site.ts";
+import { bytesOfSite, copyFixture, DAY } from "../support/fixture-site.ts";
 import { findLeaks } from "../support/find-leaks.ts";
 import { ROOT, runBuild, runCommand, TEST_SECRET } from "../support/run-command.ts";
 import { filesBelow } from "../support/source-files.ts";
@@ -11,10 +11,7 @@ let folder = "";
 beforeAll(() => {
   mkdirSync(join(ROOT, ".rigsheet"), { recursive: true });
   folder = mkdtempSync(join(ROOT, ".rigsheet/test-merge-"));
-  cpSync(FIXTURE, join(folder, "data"), {
-    recursive: true,
-    filter: (source) => !source.endsWith(".rigsheet"),
-  });
+  copyFixture(join(folder, "data"));
   rmSync(join(folder, "data/content/workouts/slow-lighthouse.mdx"));
 });
 afterAll(() => {
@@ -30,13 +27,7 @@ const shardsOf = (of: number) =>
 const shared = () => ["--data", join(folder, "data"), "--date", DAY];
 const merge = (shards: readonly string[], out: string, secret = TEST_SECRET) =>
   runCommand("merge", [...shards, ...shared(), "--out", join(folder, out)], { RIGSHEET_SECRET: secret });
-const bytesOf = (out: string) =>
-  Object.fromEntries(
-    filesBelow(join(folder, out)).map((file) => [
-      file,
-      readFileSync(join(folder, out, file)).toString("base64"),
-    ]),
-  );
+const bytesOf = (out: string) => bytesOfSite(join(folder, out));
 
 describe("npm run merge", { timeout: 10 * MINUTES }, () => {
   it("makes of one, two and seven shards the bytes of a single build", async () => {

@@ -1,16 +1,16 @@
-import { cpSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { sayFaults } from "../../src/reading/say-fault.ts";
 import { loadData, readSources } from "../../src/site/load-data.ts";
-import { FIXTURE } from "../support/fixture-site.ts";
+import { copyFixture } from "../support/fixture-site.ts";
 import { ROOT } from "../support/run-command.ts";
 
 let dataFolder = "";
 beforeEach(() => {
   dataFolder = mkdtempSync(join(tmpdir(), "rigsheet-"));
-  cpSync(FIXTURE, dataFolder, { recursive: true });
+  copyFixture(dataFolder);
 });
 afterEach(() => {
   rmSync(dataFolder, { recursive: true });

@@ -1,5 +1,14 @@
 import { createHash } from "node:crypto";
-import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync } from "node:fs";
+import {
+  cpSync,
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  statSync,
+} from "node:fs";
 import { join } from "node:path";
 import { filesBelow } from "./source-files.ts";
 import { ROOT, runBuild, runCommand, TEST_SECRET } from "./run-command.ts";
@@ -8,6 +17,15 @@ import { ROOT, runBuild, runCommand, TEST_SECRET } from "./run-command.ts";
 export const FIXTURE = join(ROOT, "tests/fixtures/site");
 /** The day every test site is made for. */
 export const DAY = "2026-11-25";
+
+/** Copies the data folder of the tests, without what other tests noted there about whose links were made. */
+export function copyFixture(to: string): void {
+  cpSync(FIXTURE, to, { recursive: true, filter: (source) => !source.endsWith(".rigsheet") });
+}
+
+/** Every file of a site with its bytes, in base 64. */
+export const bytesOfSite = (site: string): Readonly<Record<string, string>> =>
+  Object.fromEntries(filesBelow(site).map((file) => [file, readFileSync(join(site, file), "base64")]));
 
 /** Differences between the test sites. */
 export type Variant = {
