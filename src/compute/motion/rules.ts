@@ -14,6 +14,8 @@ export type Rules = PacingConstants & {
   readonly recoverySpeed: number;
   /** Factor on transitions. */
   readonly transitionFactor: number;
+  /** Seconds between two reps from which on a load is too heavy to be repeated at a pace. */
+  readonly tooFarApart: number;
 };
 
 /** Settles the constants for an athlete. Level and recovery choose among them. */
@@ -23,12 +25,27 @@ export function rulesFor(
 ): Rules {
   const constants = withOverrides(pacingConstants, overrides);
   const byLevel = {
-    new: [constants.driftNew, constants.durabilityNew, constants.transitionNew],
-    regular: [constants.driftRegular, constants.durabilityRegular, constants.transitionRegular],
-    competitor: [constants.driftCompetitor, constants.durabilityCompetitor, constants.transitionCompetitor],
-    elite: [constants.driftElite, constants.durabilityElite, constants.transitionElite],
+    new: [constants.driftNew, constants.durabilityNew, constants.transitionNew, constants.tooFarApartNew],
+    regular: [
+      constants.driftRegular,
+      constants.durabilityRegular,
+      constants.transitionRegular,
+      constants.tooFarApartRegular,
+    ],
+    competitor: [
+      constants.driftCompetitor,
+      constants.durabilityCompetitor,
+      constants.transitionCompetitor,
+      constants.tooFarApartCompetitor,
+    ],
+    elite: [
+      constants.driftElite,
+      constants.durabilityElite,
+      constants.transitionElite,
+      constants.tooFarApartElite,
+    ],
   } as const;
-  const [drift, durability, transitionFactor] = byLevel[capacity.level];
+  const [drift, durability, transitionFactor, tooFarApart] = byLevel[capacity.level];
   return {
     ...constants,
     reserve: capacity.reserve,
@@ -36,5 +53,6 @@ export function rulesFor(
     durability,
     recoverySpeed: capacity.recoverySpeed,
     transitionFactor,
+    tooFarApart,
   };
 }

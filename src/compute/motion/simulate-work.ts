@@ -10,12 +10,9 @@ const NOTHING = 1e-9;
 /** No step drains more than this share of the reserve, however coarse. */
 const MOST_DRAINED_PER_STEP = 1 / 8;
 
-/** Shares of the reserve used up to which no set is waited for, and from which on any wait is better than failing. */
-const NO_WAIT = 0.4;
-const ANY_WAIT = 0.95;
-
-const breathLeft = (used: number): number =>
-  Math.min(1, Math.max(0, (ANY_WAIT - used) / (ANY_WAIT - NO_WAIT)));
+/** How much of its own rhythm there is breath for: 1 until an easy set may be waited for, 0 where any wait is better than failing. */
+const breathLeft = ({ noWaitUntil, anyWaitFrom }: Rules, used: number): number =>
+  Math.min(1, Math.max(0, (anyWaitFrom - used) / (anyWaitFrom - noWaitUntil)));
 
 /** Simulates the work of one stretch from its first rep until it is done or `limit` is reached. */
 export function simulateWork(
@@ -68,7 +65,7 @@ export function simulateWork(
       rate = (perUnit * stretched) / plannedPace(drive, state, i, through, whole);
     }
     // Nobody stands before a set that is easy: it is done at its own rhythm as far as there is breath for it.
-    const slowest = (breathLeft(used) * perUnit * stretched) / slow;
+    const slowest = (breathLeft(rules, used) * perUnit * stretched) / slow;
     if (rate < slowest && !state.blown) {
       rate = slowest;
       cost = -1;

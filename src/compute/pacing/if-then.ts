@@ -1,20 +1,11 @@
 import type { Pacing, PacingRow } from "../../models/plan/pacing.ts";
+import type { Rules } from "../motion/rules.ts";
 import { runDay } from "../search/day.ts";
 import { isByInterval } from "./interval-rows.ts";
 import type { ResultReading } from "./result-reading.ts";
 import { endsByClock } from "./rounds.ts";
 import type { Solved } from "../search/solve-part.ts";
 
-/** From this share of the time on being ahead is no longer a warning. Judgement. */
-const LATE_ENOUGH = 0.6;
-/** In work shorter than this many seconds nobody waits with being ahead: a lead given back is lost. Judgement. */
-const SHORT_WORK = 8 * 60;
-/** Rounds that must be left after the moment, where there are so many: in the last nothing can be changed any more. */
-const ROUNDS_LEFT = 2;
-/** A smaller change, in seconds a round, nobody can follow. Judgement. */
-const LEAST_CHANGE = 1.5;
-/** Sets are cut to this share when behind. Judgement. */
-const SMALLER = 0.7;
 /** Results nearer than this are one, in seconds or score units: both are told in whole ones. */
 const SAME_RESULT = 0.5;
 
@@ -34,13 +25,17 @@ type Lookout = {
   readonly resultAt: (form: number) => number;
 };
 
-/** The round before the one where it gets hard; where none does, the last that ends before it is late. Two rounds are left after it. */
-function roundToLookAt(rounds: Pacing["rounds"], hard: Pacing["hard"]): Round | undefined {
+/** The round before the one where it gets hard; where none does, the last that ends before it is late. A few rounds are left after it. */
+function roundToLookAt(
+  rounds: Pacing["rounds"],
+  hard: Pacing["hard"],
+  { warningUntil, roundsLeft }: Rules,
+): Round | undefined {
   if (rounds.length < 2) return undefined;
   const at = rounds.findIndex((round) => round.round === hard?.round);
   const end = rounds.at(-1)?.end ?? 0;
-  const look = at >= 0 ? at - 1 : rounds.findLastIndex((round) => round.end <= LATE_ENOUGH * end);
-  const last = Math.max(0, rounds.length - 1 - ROUNDS_LEFT);
+  const look = at >= 0 ? at - 1 : rounds.findLastIndex((round) => round.end <= warningUntil * end);
+  const last = Math.max(0, rounds.length - 1 - Math.floor(roundsLeft));
   return rounds[Math.min(last, Math.max(0, look))];
 }
 
@@ -59,25 +54,28 @@ export function ifThenOf(
   limiter: string | undefined,
   reading: Pick<ResultReading, "score" | "of" | "target">,
 ): Pacing["ifThen"] {
-  const round = roundToLookAt(rounds, hard);
+  const { rules } = bench;
+  const round = roundToLookAt(rounds, hard, rules);
   const row = round === undefined ? undefined : rows[round.lastRow];
   if (!round || !row) return [];
   const lookout: Lookout = {
     row,
     round,
     left: rounds.filter((other) => other.start >= row.end - 1e-6),
-    late: row.shareOfTime >= LATE_ENOUGH,
-    smallerSets: smallerSetsAfter(row, rows, limiter),
+    late: row.shareOfTime >= rules.warningUntil,
+    smallerSets: smallerSetsAfter(row, rows, limiter, rules),
     resultAt: resultOfForm((form) => reading.of(runDay(bench, choice.plan, form, 1, bench.coarse)), reading),
   };
   // Before a door that shuts, and in short work, nothing is won by holding back.
-  const isShort = (rounds.at(-1)?.end ?? 0) < SHORT_WORK;
+  const isShort = (rounds.at(-1)?.end ?? 0) < rules.leadKeptBelow;
   const held =
     state.stopped === "deadline" || isShort ? (one: IfThen) => one.action.kind !== "hold" : () => true;
   if (!endsByClock({ bench, log }, round.round)) {
-    return byClock(lookout, bench.rules.ahead).filter(held).filter(changesSomething);
+    return byClock(lookout, rules.ahead)
+      .filter(held)
+      .filter((one) => changesSomething(one, rules));
   }
-  return isByInterval(reading.score) ? [] : byScore(lookout, bench.rules.aheadInScore).filter(held);
+  return isByInterval(reading.score) ? [] : byScore(lookout, rules.aheadInScore).filter(held);
 }
 
 /** The result of a day of a form: the plan's own, moved by as much as the form moves a day that is run in the same steps. */
@@ -89,14 +87,15 @@ function resultOfForm(
   return (form) => target + run(form) - usual;
 }
 
-const changesSomething = ({ action }: IfThen): boolean =>
-  !(action.kind === "slow-down" || action.kind === "push") || action.secondsPerRound >= LEAST_CHANGE;
+const changesSomething = ({ action }: IfThen, { leastChange }: Rules): boolean =>
+  !(action.kind === "slow-down" || action.kind === "push") || action.secondsPerRound >= leastChange;
 
 /** Cutting the sets of the movement that limits, where it is still to come in sets of more than one. */
 function smallerSetsAfter(
   row: PacingRow,
   rows: readonly PacingRow[],
   limiter: string | undefined,
+  { smallerSets }: Rules,
 ): IfThen["action"] | undefined {
   const isBroken = ({ kind, index, name, sets: [first, ...more] }: PacingRow): boolean =>
     kind === "work" && index > row.index && name === limiter && more.length > 0 && (first?.amount ?? 0) > 1;
@@ -106,7 +105,7 @@ function smallerSetsAfter(
       kind: "smaller-sets",
       movement: broken.movement ?? "",
       name: broken.name,
-      amount: Math.max(1, Math.floor((broken.sets[0]?.amount ?? 1) * SMALLER)),
+      amount: Math.max(1, Math.floor((broken.sets[0]?.amount ?? 1) * smallerSets)),
     }
   );
 }

@@ -14,8 +14,6 @@ const FURTHEST = 1.8;
 const STEP = 0.94;
 /** A target is out of reach when the plan stays this far from it, as a share. */
 const OFF = 0.01;
-/** Share of the planned time in which a pace that is too fast is misjudged. A third, as in races. Judgement. */
-const BEGINNING = 1 / 3;
 
 const TIMES: readonly ScoreKind[] = ["time", "slowest-interval"];
 const AMOUNTS: readonly ScoreKind[] = ["reps", "rounds-and-reps", "calories", "metres"];
@@ -26,11 +24,13 @@ const AMOUNTS: readonly ScoreKind[] = ["reps", "rounds-and-reps", "calories", "m
  * numbers end, a better one at the target.
  *
  * @param own the part by the athlete's own numbers
+ * @param beginning share of the planned time in which a pace that is too fast is misjudged
  * @param paceAs the part paced for another capacity
  */
 export function paceAtTarget(
   own: Paced,
   target: TargetWord,
+  beginning: number,
   paceAs: (capacity: (own: Capacity) => Capacity) => PacedPart,
 ): Paced {
   const asked = askedOf(target, own.pacing);
@@ -50,7 +50,7 @@ export function paceAtTarget(
   }
   return {
     ...aimedAt(found, own, value, isTime),
-    word: { ...own.word, notSet: own.word?.notSet ?? [], aimed: meaning(own, asked, isTime) },
+    word: { ...own.word, notSet: own.word?.notSet ?? [], aimed: meaning(own, asked, isTime, beginning) },
   };
 }
 
@@ -139,12 +139,12 @@ function aimedAt(paced: Paced, own: Paced, value: number, isTime: boolean): Pace
 const laterOf = <T extends number>(one: T, other: T): T => (one > other ? one : other);
 
 /** What a target means beside the own numbers: on how many days they come to it, and what a day on which they do not would cost. */
-function meaning(own: Paced, asked: number, isTime: boolean): Aimed {
+function meaning(own: Paced, asked: number, isTime: boolean, beginning: number): Aimed {
   const { target } = own.pacing.result;
   const comparable = TIMES.includes(own.pacing.score) === isTime;
   const there = own.days.filter((day) => (isTime ? day <= asked : day >= asked)).length;
   const faster = target / asked - 1;
-  const ifTried = isTime && comparable && faster > 0 ? own.hasty(faster, BEGINNING).at(-1) : undefined;
+  const ifTried = isTime && comparable && faster > 0 ? own.hasty(faster, beginning).at(-1) : undefined;
   return {
     asked,
     own: target,

@@ -86,7 +86,7 @@ function pacingOf(
   const left = Math.max(0, state.fast + state.slow);
   const perRound = course.perRound;
   const cap = input.clock.kind === "for-time" ? course.ends : undefined;
-  const tooHeavy = tooHeavyOf(solved, rows, input);
+  const tooHeavy = tooHeavyOf(solved, rows);
   const open = course.ends === undefined || ending === "fills-the-time";
   return {
     score: reading.score,

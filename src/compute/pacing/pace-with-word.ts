@@ -1,6 +1,7 @@
 import type { TargetWord } from "../../models/coach-word.ts";
 import type { HeldFirst, NotSet } from "../../models/plan/coach-word.ts";
 import type { Seconds } from "../../models/quantity.ts";
+import { rulesFor } from "../motion/rules.ts";
 import { paceAtTarget } from "./pace-at-target.ts";
 import { pacePart } from "./pace-part.ts";
 import type { PacedPart, PartInput } from "./paced-part.ts";
@@ -25,9 +26,11 @@ export function paceWithWord(input: PartInput, { way: wanted, firstRound, target
   const { input: set, given } = givenWay(input, wanted);
   if (given.kind === "not-paced") return given;
   const held = firstRound === undefined ? given : holdFirst(set, given, firstRound);
-  return target === undefined
-    ? held
-    : paceAtTarget(held, target, (scale) => again(set, scale(input.capacity), held, firstRound));
+  if (target === undefined) return held;
+  const { beginning } = rulesFor(input.capacity, input.overrides);
+  return paceAtTarget(held, target, beginning, (scale) =>
+    again(set, scale(input.capacity), held, firstRound),
+  );
 }
 
 /** Factors on the time of the work whose pace is left open, tried where a pace that is set asks for slower work around it. */

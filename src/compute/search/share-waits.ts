@@ -3,8 +3,6 @@ import type { RunLog } from "../motion/run.ts";
 import { REST_FOR, type Track } from "../motion/track.ts";
 import type { SetPlan } from "./set-plan.ts";
 
-/** Share of its time by which a stretch whose rhythm can be as slow as one likes takes over waiting of the next. */
-const DRAWN_OUT = 0.15;
 /** A wait is shared with so many stretches before it. */
 const SHARED_WITH = 3;
 /** Waiting shorter than this is left where it is, seconds. */
@@ -31,7 +29,7 @@ export function shareWaits(
     if (!plan || plan.sizes.length > 1) continue;
     let surplus = plan.restFirst - rules.breathLongest;
     for (let from = i - 1; surplus > NOTHING && from >= Math.max(0, i - SHARED_WITH); from -= 1) {
-      const room = Math.min(surplus, roomIn(track, log, from, sets[from]));
+      const room = Math.min(surplus, roomIn(track, rules, log, from, sets[from]));
       if (Number.isNaN(room)) break;
       if (room <= NOTHING) continue;
       // Everything from the end of that stretch to the wait happens later by as much.
@@ -48,11 +46,11 @@ export function shareWaits(
 }
 
 /** Seconds by which a stretch can take longer; none where a clock decides its end, not a number where the work is parted. */
-function roomIn(track: Track, log: RunLog, i: number, plan: SetPlan | undefined): number {
+function roomIn(track: Track, rules: Rules, log: RunLog, i: number, plan: SetPlan | undefined): number {
   if ((track.kind[i] as number) >= REST_FOR || track.section[i] !== track.section[i + 1]) return Number.NaN;
   if (!plan || Number.isFinite(track.deadline[i]) || (track.time[i] as number) > 0) return 0;
   const time = (log.ended[i] as number) - (log.worksFrom[i] as number);
   const most = track.most[i] as number;
-  if (!Number.isFinite(most)) return DRAWN_OUT * time;
+  if (!Number.isFinite(most)) return rules.waitTakenOver * time;
   return Math.max(0, most * (track.amount[i] as number) - time);
 }

@@ -1,10 +1,6 @@
 import type { Rules } from "../motion/rules.ts";
 import { largestSet, type SetQuestion } from "./largest-sets.ts";
 
-/** From this distance on reps are singles; below it as many as this are done together. Seconds, reps. */
-const SINGLES_APART = 7;
-const TOGETHER = 3;
-
 /**
  * Sets of a load so near the best lift that its reps need a distance of their own, whatever the muscles could do: what is easily done in one
  * set comes at once, every rep beyond it takes that distance. Singles where it is long, twos and threes with the same mean distance where
@@ -22,7 +18,7 @@ export function spacedSets(
   const atOnce = Math.max(1, Math.floor(largestSet(fast + slow, question, rules, fastest, rules.spareShare)));
   const total = amount * fastest + Math.max(0, amount - atOnce) * (apart - fastest);
   if (total <= least) return undefined;
-  const size = apart >= SINGLES_APART ? 1 : Math.min(TOGETHER, atOnce);
+  const size = apart >= rules.singlesApart ? 1 : Math.min(Math.floor(rules.repsTogether), atOnce);
   const count = Math.ceil(amount / size);
   if (count < 2) return undefined;
   const sizes = Array.from({ length: count }, (_, i) => Math.min(size, amount - i * size));

@@ -1,12 +1,9 @@
 import { type CoachSets, coachSets } from "./coach-sets.ts";
 import { useOf } from "./even-sets.ts";
 import { largestSet, type SetQuestion } from "./largest-sets.ts";
-import { EASY, slowestCycle } from "./longest-time.ts";
+import { slowestCycle } from "./longest-time.ts";
 import type { SetPlan } from "./set-plan.ts";
 import type { Rules } from "../motion/rules.ts";
-
-/** Seconds of breath before a set up to which its rhythm is kept as it is. */
-const FEW_BREATHS = 4;
 
 /**
  * Sets for more time than the fastest way needs. What is left over goes into the rhythm of the reps, as far as something held lets it be
@@ -51,12 +48,12 @@ function inOneSet(question: SetQuestion, rules: Rules, time: number): Spread | u
   if (unbrokenOnly) return { ...one, cycle: even, restFirst: 0 };
   const slowest = held ? slowestCycle(fastest, rules) : Number.POSITIVE_INFINITY;
   const reach = (use: number, cycle: number): number => largestSet(fast + slow, question, rules, cycle, use);
-  const easy = amount <= reach(EASY, fastest);
+  const easy = amount <= reach(rules.easySet, fastest);
   if (!easy && amount > reach(rules.spareShare, Math.min(even, slowest))) return undefined;
   const natural = Math.min(even, held ? fastest * rules.easyInSet : even);
   const breath = time - amount * natural;
-  if (mayBreathe && breath <= FEW_BREATHS) return { ...one, cycle: natural, restFirst: breath };
-  const cycle = mayBreathe ? Math.min((time - FEW_BREATHS) / amount, slowest) : even;
+  if (mayBreathe && breath <= rules.fewBreaths) return { ...one, cycle: natural, restFirst: breath };
+  const cycle = mayBreathe ? Math.min((time - rules.fewBreaths) / amount, slowest) : even;
   const waiting = time - amount * cycle;
   if (!easy && (waiting > rules.breathLongest + 1e-9 || cycle > slowest + 1e-9)) return undefined;
   return { ...one, cycle, restFirst: waiting };
