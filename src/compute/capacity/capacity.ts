@@ -134,7 +134,6 @@ function capacityOfTask(
   const liftable = load === undefined || load <= heaviestOf(factor, constants);
   const offReference = 0.25 * Math.abs(Math.log(factor.rate));
   return {
-    // A lift near the best is not repeated at the pace of lighter ones, however strong the lungs.
     sustainable: fit.sustainable * factor.rate,
     fastest: fit.fastest * factor.cycle,
     kappa: fit.kappa,
@@ -142,7 +141,8 @@ function capacityOfTask(
     ...(hasSets(movement)
       ? musclesAtTask(fit.muscles, factor, constants)
       : { unbroken: Number.POSITIVE_INFINITY, muscleRecovery: fit.muscles.muscleRecovery }),
-    apart: fit.isOwn ? 0 : repeatSeconds(movement, shareToSpace(factor)),
+    // A lift near the best is not repeated at the pace of lighter ones, however strong the lungs; own efforts have it in them.
+    apart: fit.isOwn ? 0 : repeatSeconds(movement, shareToSpace(factor), constants),
     held: isHeld(movement),
     possible: liftable && !athlete.cannot.includes(movement.id),
     ...(loadShare === undefined ? {} : { loadShare }),

@@ -68,33 +68,38 @@ export function setAtReference(atLoad: number, reps: number, { unbrokenLeast }: 
   return unbrokenLeast + Math.max(0, atLoad - unbrokenLeast) / reps;
 }
 
-/** Reps no further apart than this are no matter of the load, seconds. */
-const NO_DISTANCE = 5.5;
-/** Share of the best at which reps are eight seconds apart: of what goes from the floor overhead, of cleans, of squats, pulls and presses. */
-const EIGHT_SECONDS_AT = { overhead: 0.75, clean: 0.79, slow: 0.84 } as const;
+/** The distance of reps at the shares of the best that the constants name, seconds. */
+const APART = 8;
 
 /**
  * Seconds from one rep to the next at least, where a barbell is lifted again and again at a share of the best lift; 0 where the muscles
  * alone say how fast.
  *
- * Grows e-fold for every 13.2 % of the best. A snatch or a jerk: 5.5 s at 70 %, 8 s at 75 %, 25 s at 90 %, 53 s at 100 %; a clean the same
- * at 4 % more, a squat, a pull or a press at 9 % more. Judgement, after how fast thirty heavy lifts for time are done by those whose best
- * is known (8 to 11 s a lift at three quarters of it) and the half minute to a minute that singles at nine tenths are given; power
- * falls by a sixth over six reps at 80 % without a pause and by a twentieth with 20 s between them (Hardee et al. 2012).
+ * Grows exponentially with the share. A snatch or a jerk: 5.5 s at 70 %, 8 s at 75 %, 25 s at 90 %, 53 s at 100 %; a clean the same
+ * at 4 % more, a squat, a pull or a press at 9 % more.
  */
-export function repeatSeconds(movement: Pick<Movement, "id" | "styleOf" | "loading">, share = 0): number {
+export function repeatSeconds(
+  movement: Pick<Movement, "id" | "styleOf"> & {
+    readonly loading?: Pick<NonNullable<Movement["loading"]>, "held">;
+  },
+  share: number,
+  constants: CapacityConstants,
+): number {
   if (movement.loading?.held !== "bar" || isStepped(movement)) return 0;
-  const apart = 8 * Math.exp((share - EIGHT_SECONDS_AT[wayOf(movement)]) / 0.132);
-  return apart < NO_DISTANCE ? 0 : apart;
+  const apart = APART * Math.exp((share - eightSecondsAt(movement, constants)) / constants.apartGrowth);
+  return apart < constants.apartLeast ? 0 : apart;
 }
 
 /** Whether every rep is a step with the load on the body: nobody stops between two of them. */
 const isStepped = ({ id }: Pick<Movement, "id">): boolean =>
   id.split("-").some((word) => ["lunge", "carry"].includes(word));
 
-/** How a barbell is lifted, as far as it says how soon it is lifted again. */
-export function wayOf({ id, styleOf = "" }: Pick<Movement, "id" | "styleOf">): keyof typeof EIGHT_SECONDS_AT {
+/** The share at which reps are eight seconds apart, by how the barbell is lifted. */
+function eightSecondsAt(
+  { id, styleOf = "" }: Pick<Movement, "id" | "styleOf">,
+  { apartOverhead, apartClean, apartSlow }: CapacityConstants,
+): number {
   const words = [id, styleOf].flatMap((name) => name.split("-"));
-  if (["snatch", "jerk", "overhead"].some((word) => words.includes(word))) return "overhead";
-  return words.includes("clean") ? "clean" : "slow";
+  if (["snatch", "jerk", "overhead"].some((word) => words.includes(word))) return apartOverhead;
+  return words.includes("clean") ? apartClean : apartSlow;
 }

@@ -5,6 +5,7 @@ import {
   loadOnCycle,
   loadOnRate,
   loadOnRhythm,
+  repeatSeconds,
   repsOverReference,
   setAtLoad,
   setAtReference,
@@ -61,6 +62,25 @@ describe("the effect of a load", () => {
         },
       ),
     );
+  });
+
+  it("says how far apart reps near the best are: by hand 8 exp((share - 0.75) / 0.132) of a snatch", () => {
+    const apart = (id: string, task: number): number =>
+      repeatSeconds({ id, loading: { held: "bar" } }, task, constants);
+    // exp(0.15 / 0.132) = 3.1153, exp(0.11 / 0.132) = 2.3010, exp(0.06 / 0.132) = 1.5755.
+    expect(apart("power-snatch", 0.75)).toBeCloseTo(8, 12);
+    expect(apart("power-snatch", 0.9)).toBeCloseTo(24.92, 2);
+    expect(apart("clean-and-jerk", 0.9)).toBeCloseTo(24.92, 2);
+    expect(apart("power-clean", 0.9)).toBeCloseTo(18.41, 2);
+    expect(apart("back-squat", 0.9)).toBeCloseTo(12.6, 2);
+  });
+
+  it("puts no distance between light reps, between steps, nor where it is no bar", () => {
+    // 8 exp(-0.05 / 0.132) = 5.48 s is less than 5.5.
+    expect(repeatSeconds({ id: "power-snatch", loading: { held: "bar" } }, 0.7, constants)).toBe(0);
+    expect(repeatSeconds({ id: "front-rack-lunge", loading: { held: "bar" } }, 0.9, constants)).toBe(0);
+    expect(repeatSeconds({ id: "dumbbell-snatch", loading: { held: "single" } }, 0.9, constants)).toBe(0);
+    expect(repeatSeconds({ id: "snatch" }, 0.9, constants)).toBe(0);
   });
 
   it("makes a rep dearer by the work of it, half of the body going up with the load", () => {
