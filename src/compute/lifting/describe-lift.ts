@@ -4,6 +4,7 @@ import { arrangePlates } from "./arrange-plates.ts";
 import { barLoadOfCandidate, nearestTo } from "./candidate-loads.ts";
 import { feelOf } from "./feel.ts";
 import type { Outcome } from "./follow-ladder.ts";
+import { SAME } from "./ladder-problem.ts";
 import { repsOf, sayLine } from "./lift-line.ts";
 import type { LiftingTask } from "./lifting-task.ts";
 import type { PlannedLadder } from "./plan-ladder.ts";
@@ -33,7 +34,7 @@ export function describeLift(
   const { chosen } = planned;
   const quantile = (share: number): number => outcomeQuantile(chosen.outcomes, share);
   const middle = quantile(0.5);
-  const target = Math.max(1, chosen.loads.filter((load) => load <= middle + 0.01).length);
+  const target = Math.max(1, chosen.loads.filter((load) => load <= middle + SAME).length);
   const attempts = describeAttempts(task, planned, target);
   const others = othersOf(line, today.limiting.id);
   return {
@@ -111,7 +112,7 @@ type Missed = {
 function describeMiss({ load, next, ifMissed }: Missed, task: LiftingTask): AfterMiss {
   if (!next || !ifMissed) return { kind: "stop" };
   const { iron } = task;
-  const lighter = ifMissed.load < load.kilograms - 0.01;
+  const lighter = ifMissed.load < load.kilograms - SAME;
   const [bar] = lighter
     ? arrangePlates(iron.loads, [loadOnBar(ifMissed.load, task)], listPlates(load))
     : [load];

@@ -3,7 +3,7 @@ import { attemptStarts, type AttemptWindow } from "./attempt-times.ts";
 import { chooseLadder } from "./choose-ladder.ts";
 import { both, chancesByDay, DAY_WEIGHTS, momentsOf, totalOf, without } from "./day-grid.ts";
 import type { Belief } from "./day-strength.ts";
-import { isSameLoad, type LadderProblem, type Slot } from "./ladder-problem.ts";
+import { isSameLoad, type LadderProblem, SAME, type Slot } from "./ladder-problem.ts";
 import type { LadderTask } from "./lifting-task.ts";
 import { type PlannedLadder, slotsOf } from "./plan-ladder.ts";
 
@@ -118,7 +118,7 @@ function loadsLeft(
   const asPlanned = done.every(({ load, made }, at) => made && isSameLoad(load, chosen.loads[at] ?? 0));
   const sameSlots = problem.slots.length >= chosen.loads.length;
   if (asPlanned && sameSlots) return chosen.loads.slice(done.length);
-  if (best < opener - 0.01 && again.length === 0)
+  if (best < opener - SAME && again.length === 0)
     return [opener, ...climbFrom(opener, 1, problem, done, chosen.loads)];
   return again.length > 0
     ? [...again, ...climbFrom(again[0] ?? best, 1, problem, done, chosen.loads)]
@@ -135,7 +135,7 @@ function climbFrom(
 ): readonly number[] {
   const slots = problem.slots.slice(done.length + ahead - 1);
   if (slots.length < 2) return [];
-  const rung = ladder.filter((load) => load < from - 0.01).length;
+  const rung = ladder.filter((load) => load < from - SAME).length;
   const { limits, steps } = problem;
   const [, ...loads] = chooseLadder({
     ...problem,

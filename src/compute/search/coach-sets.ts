@@ -1,5 +1,5 @@
 import type { Rules } from "../motion/rules.ts";
-import { useOf } from "./even-sets.ts";
+import { FIVES_FROM, useOf } from "./even-sets.ts";
 import { largestSet, type SetQuestion } from "./largest-sets.ts";
 
 /** Sets as a coach would write them, with the rest before the first and between two. */
@@ -14,8 +14,6 @@ const FALLS = [1, 0.93, 0.86, 0.78, 0.7] as const;
 /** Numbers of sets tried above the fewest, one by one; beyond that each is so much larger than the one before. */
 const ONE_BY_ONE = 5;
 const FURTHER = 1.35;
-/** From this amount on, fives are tried: they are easier to count. */
-const FIVES_FROM = 30;
 
 /**
  * What a coach dislikes about sets, on one scale; judgement, tried on thirty situations written down beforehand. A break more matters less

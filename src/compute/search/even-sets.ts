@@ -5,8 +5,8 @@ import type { Rules } from "../motion/rules.ts";
 /** Sizes of sets in order, and the largest share of what is possible then that any of them takes. */
 export type EvenSets = { readonly sizes: readonly number[]; readonly use: number };
 
-/** From this amount on, whole fives are tried first: they are easier to count. */
-const FIVES_FROM = 30;
+/** From this amount on, whole fives are tried: they are easier to count. */
+export const FIVES_FROM = 30;
 /** Set sizes are tried in steps of this share. */
 const STEP = 0.08;
 
@@ -74,7 +74,7 @@ const cappedAt = (wanted: Wanted, possible: number): number =>
     : 0;
 
 /** The sets wanted, as far as the muscle allows them; undefined where they do not add up to the amount. */
-export function fitSets(
+function fitSets(
   question: SetQuestion,
   rules: Rules,
   wanted: Wanted,

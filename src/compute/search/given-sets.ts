@@ -1,4 +1,4 @@
-import { evenSets, fitSets } from "./even-sets.ts";
+import { evenSets, useOf } from "./even-sets.ts";
 import type { SetQuestion } from "./largest-sets.ts";
 import { LONGEST_TRIED } from "./least-time.ts";
 import type { SetPlan } from "./set-plan.ts";
@@ -62,7 +62,7 @@ function sizedSets(
   sizes: readonly number[],
   rest: number | undefined,
 ): Found | undefined {
-  const isPossible = (each: number): boolean => fitSets(question, rules, { sizes }, each) !== undefined;
+  const isPossible = (each: number): boolean => useOf(question, rules, sizes, each) !== undefined;
   if (rest !== undefined) return isPossible(rest) ? { sizes, rest } : undefined;
   if (isPossible(rules.breakShortest)) return { sizes, rest: rules.breakShortest };
   let [low, high]: [number, number] = [rules.breakShortest, LONGEST_TRIED];
