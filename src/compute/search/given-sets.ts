@@ -3,14 +3,15 @@ import type { SetQuestion } from "./largest-sets.ts";
 import { LONGEST_TRIED } from "./least-time.ts";
 import type { SetPlan } from "./set-plan.ts";
 import type { Rules } from "../motion/rules.ts";
+import { spacedSets } from "./spaced-sets.ts";
 
 /** The shortest rest that is enough is found to this, seconds. */
 const REST_TO = 0.25;
 
 /**
  * Sets that somebody has settled, with what they leave open: the shortest rest with which sizes that are given are possible, or the
- * fewest even sets for a rest that is given. Time beyond what they need goes into the cycle, then into rests that are not
- * given, then into a breath. Undefined where nothing is given, or where it is not possible as given: then it is for the caller
+ * fewest even sets for a rest that is given. Rests that are not given are also as long as a load near the best asks for between its reps.
+ * Time beyond what they need goes into the cycle, then into rests that are not given, then into a breath; of such a load all into rests. Undefined where nothing is given, or where it is not possible as given: then it is for the caller
  * to tell, and nothing is bent.
  *
  * @param time seconds the work should take, breaks included; less than possible gives the fastest possible
@@ -24,16 +25,20 @@ export function givenSets(question: SetQuestion, rules: Rules, time: number): Se
       : sizedSets(question, rules, sizesFor(given.sizes, amount), given.rest);
   if (!found) return undefined;
   const gaps = found.sizes.length - 1;
-  const leastTotal = amount * fastest + gaps * found.rest;
+  const byMuscle = amount * fastest + gaps * found.rest;
+  const spaced =
+    given.rest === undefined && gaps > 0 ? spacedSets(question, rules, byMuscle)?.total : undefined;
+  const leastTotal = spaced ?? byMuscle;
+  const rest = spaced === undefined ? found.rest : (spaced - amount * fastest) / gaps;
   const spare = Math.max(0, time - leastTotal);
-  const drawn = Math.min(spare, amount * fastest * (rules.easyInSet - 1));
-  const longer = given.rest === undefined ? Math.max(0, rules.breakLongest - found.rest) * gaps : 0;
-  const rested = Math.min(spare - drawn, longer);
+  const drawn = spaced === undefined ? Math.min(spare, amount * fastest * (rules.easyInSet - 1)) : 0;
+  const longer = given.rest === undefined ? Math.max(0, rules.breakLongest - rest) * gaps : 0;
+  const rested = spaced === undefined ? Math.min(spare - drawn, longer) : spare;
   const left = spare - drawn - rested;
   const breath = question.mayBreathe ? Math.min(left, rules.breathLongest) : 0;
   return {
     sizes: found.sizes,
-    rest: found.rest + (gaps > 0 ? rested / gaps : 0),
+    rest: rest + (gaps > 0 ? rested / gaps : 0),
     cycle: fastest + (drawn + left - breath) / amount,
     restFirst: breath,
     total: leastTotal + spare,

@@ -40,6 +40,18 @@ describe("givenSets", () => {
     expect(sets?.total).toBeCloseTo(30 + 2 * rules.breakShortest, 9);
   });
 
+  it("leaves reps of a load near the best as far apart as without a word, whatever the muscle could do", () => {
+    // Ten singles of 2 s, three of them easily done at once (0.8 x 4 of a set): the other seven take 12 s each, so 10 s more.
+    const heavy = { amount: 10, unbroken: 4, apart: 12, muscleRecovery: 20 };
+    const sets = givenSets(question({ sizes: [1] }, heavy), rules, 0);
+    expect(sets?.total).toBeCloseTo(20 + 7 * 10, 9);
+    expect(sets?.rest).toBeCloseTo(70 / 9, 9);
+    // More time makes the distance longer, not the rep slower; a rest that is given holds.
+    const slower = givenSets(question({ sizes: [1] }, heavy), rules, 108);
+    expect([slower?.cycle, slower?.rest]).toEqual([2, expect.closeTo(88 / 9, 9)]);
+    expect(givenSets(question({ sizes: [1], rest: 5 }, heavy), rules, 0)?.total).toBeCloseTo(20 + 9 * 5, 9);
+  });
+
   it("is not possible with a rest that leaves the muscle too little", () => {
     const tired = { fast: 0.1, slow: 0.25 };
     expect(givenSets(question({ sizes: [5], rest: 4 }, tired), rules, 0)).toBeUndefined();
