@@ -74,12 +74,7 @@ const cappedAt = (wanted: Wanted, possible: number): number =>
     : 0;
 
 /** The sets wanted, as far as the muscle allows them; undefined where they do not add up to the amount. */
-function fitSets(
-  question: SetQuestion,
-  rules: Rules,
-  wanted: Wanted,
-  rest: number,
-): EvenSets | undefined {
+function fitSets(question: SetQuestion, rules: Rules, wanted: Wanted, rest: number): EvenSets | undefined {
   const refill = refillIn(rest, question, rules);
   const exact = "sizes" in wanted ? wanted.sizes : undefined;
   const count = "sizes" in wanted ? wanted.sizes.length : wanted.count;
