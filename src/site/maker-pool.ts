@@ -2,9 +2,9 @@ import { availableParallelism } from "node:os";
 import { pathToFileURL } from "node:url";
 import type { BoardOrder, BriefOrder, MakerGiven, OrderDone } from "./brief-maker.ts";
 
-/** Briefs that a further thread must have before it is worth its beginning. */
+/** Athletes whose briefs a further thread must have to make before it is worth its beginning (judgement). */
 const WORTH_A_THREAD = 3;
-/** More threads than this would need more memory than a build may take. */
+/** More threads than this would need more memory than a build may take, a gigabyte (`npm run bench` measures it). */
 const MOST_THREADS = 6;
 
 /** Makes briefs one after another, on as many cores as there are and are worth it. */

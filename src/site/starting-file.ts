@@ -7,7 +7,8 @@ export type StartingKind = (typeof STARTING_KINDS)[number];
 
 /** A file that passes the check as it is, with a remark at every entry that may be added. */
 export function startingFile(kind: StartingKind, name: string): string {
-  const said = stringify(name).trim();
+  // On one line however long it is: in lines it would end the entry.
+  const said = stringify(name, { lineWidth: 0 }).trim();
   return kind === "athlete" ? athlete(said) : workout(said);
 }
 
