@@ -1,11 +1,7 @@
-import type { PartPlan, PlannedRow } from "../models/plan/plan.ts";
-import type { MassUnit } from "../models/quantity.ts";
-import { sayAfterMiss } from "./after-miss.ts";
+import type { PlannedRow } from "../models/plan/plan.ts";
 import { sayAmount } from "./amount.ts";
-import { sayLoad } from "./mass.ts";
 import { nameFor } from "./movement-words.ts";
 import { NO_BREAK_SPACE, sayNumber } from "./number.ts";
-import { sayPerSide } from "./plates.ts";
 import { sayDuration } from "./time.ts";
 
 /** Within so many seconds of the plan nobody is ahead or behind: taps are no more exact. */
@@ -46,43 +42,3 @@ export const sayBarStop = (why: "all-done" | "two-misses" | "none-made" | "no-ti
     "none-made": "No lift today: you are done",
     "no-time": "No time for another lift",
   })[why];
-
-type Lift = NonNullable<PartPlan["lifting"]>["lifts"][number];
-
-/** A lift of a printed ladder as it stands on the day. */
-export type PrintedLift = {
-  readonly lift: number;
-  readonly name: string;
-  readonly load: string;
-  readonly kilograms: number;
-  readonly sides: string;
-  readonly clock: number;
-  readonly ifMissed: string;
-  /** Whether it was made, once it was lifted. */
-  readonly done?: boolean;
-};
-
-/** The printed lifts in the order of their clocks, those that were tapped marked. */
-export function sayPrintedLifts(
-  lifts: readonly Lift[],
-  tapped: readonly { readonly made: boolean }[],
-  units: MassUnit,
-): readonly PrintedLift[] {
-  return lifts
-    .flatMap((lift, index) =>
-      lift.attempts.map((attempt) => ({
-        lift: index,
-        name: lift.name,
-        load: sayLoad(attempt.load, units),
-        kilograms: attempt.load.kilograms,
-        sides: sayPerSide(attempt.load) ?? "",
-        clock: attempt.clock,
-        ifMissed: sayAfterMiss(attempt.afterMiss, 0, lift),
-      })),
-    )
-    .sort((a, b) => a.clock - b.clock)
-    .map((line, at) => {
-      const made = tapped[at]?.made;
-      return made === undefined ? line : { ...line, done: made };
-    });
-}

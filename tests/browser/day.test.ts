@@ -125,6 +125,10 @@ describe("the day itself", { timeout: 120_000 }, () => {
     await wait(1);
     expect(await shown()).toMatch(/kg/);
     await sameAsInNode();
+    // The answer tapped twice: nothing was lifted yet.
+    await tap("Made");
+    expect(await shown(".day-bar")).toMatch(/Undo answer/);
+    await wait(30);
     await tap("Made");
     await wait(1);
     await sameAsInNode();
@@ -136,6 +140,7 @@ describe("the day itself", { timeout: 120_000 }, () => {
     await tap("Missed");
     await wait(6);
     expect(await shown()).toMatch(/Two misses: you are done/);
+    expect(await page.getByRole("button", { name: "Made" }).isVisible()).toBe(false);
     await tap("End part B");
     await wait(1);
     const log = await shown(".day-log pre");

@@ -31,6 +31,8 @@ describe("the mark a tap stands for", () => {
 
   it("is none for a second tap at once, and none past the end", () => {
     expect(whichMark(MARKS, passed(1), 62)).toBeUndefined();
+    // "Go" tapped twice: the button of round 1 lies where it was.
+    expect(whichMark(MARKS, [], 0.4)).toBeUndefined();
     expect(whichMark(MARKS, passed(4), 300)).toBeUndefined();
   });
 });

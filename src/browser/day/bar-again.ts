@@ -38,21 +38,18 @@ export function barAgain(run: DayRun, times: PartTimes, again: LiftAgain): Scree
   const texts = barTexts();
   const closes = window?.closes ?? opens + 1000 * again.window.lastStart;
   const tape = barTape(shown, Math.max(60, (closes - opens) / 1000), dayAt(begun));
+  const { answers, end } = barButtons(run, part, () =>
+    shown.kind === "lift"
+      ? { lift: 0, kilograms: shown.load.kilograms, said: sayLoad(shown.load, units) }
+      : undefined,
+  );
   const element = make(
     "div",
     { class: "day-screen day-atbar" },
     make("div", { class: "day-head" }, texts.caption, texts.clock),
     tape.element,
     make("div", { class: "day-body" }, texts.load, texts.sides, texts.change, texts.when, texts.then),
-    make(
-      "div",
-      { class: "day-foot" },
-      ...barButtons(run, part, () =>
-        shown.kind === "lift"
-          ? { lift: 0, kilograms: shown.load.kilograms, said: sayLoad(shown.load, units) }
-          : undefined,
-      ),
-    ),
+    make("div", { class: "day-foot" }, answers, end),
   );
   const update = (now: number): void => {
     if (now - planned > REPLAN) {
@@ -62,6 +59,7 @@ export function barAgain(run: DayRun, times: PartTimes, again: LiftAgain): Scree
       // The whole numbers behind what is shown, for whoever checks them.
       element.dataset["atBar"] = JSON.stringify({ day, next: shown });
     }
+    answers.hidden = shown.kind === "stop";
     const since = (now - opens) / 1000;
     const first = state.lifts.length === 0;
     tell(texts, shown, { since, shift: window?.shift ?? 0, units, first, byFeel: again.byFeel });

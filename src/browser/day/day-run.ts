@@ -16,7 +16,8 @@ export type DayRun = {
   readonly events: () => readonly DayEvent[];
   readonly state: () => DayState;
   readonly times: (now: number) => readonly PartTimes[];
-  readonly tap: (tap: Tap) => void;
+  /** Says whether the tap was taken: one that ends something is not, right after another. */
+  readonly tap: (tap: Tap) => boolean;
   readonly show: (screen: ScreenName | undefined) => void;
   /** Says something to those who hear the page; seen by nobody. */
   readonly say: (text: string) => void;

@@ -2,6 +2,7 @@ import type { DayEvent, Tap } from "../../live/day-event.ts";
 import type { DayPlan } from "../../live/day-plan.ts";
 import { foldDay, standing } from "../../live/day-state.ts";
 import { partTimes } from "../../live/part-times.ts";
+import { isSecondTap } from "../../live/second-tap.ts";
 import { openClock, readClock, type SteadyClock } from "../../live/steady-clock.ts";
 import { fromUtf8 } from "../../lock/bytes.ts";
 import look from "../../styles/day.css?inline";
@@ -18,6 +19,8 @@ import { signaller, wakefulness } from "./signals.ts";
 /** How often the screen is drawn, and how often the clock is kept while nothing is tapped. Milliseconds. */
 const FRAME = 200;
 const KEEP = 15_000;
+/** Taps that bring the next lift or part under the finger: there a second one would tell of what nobody has done. */
+const ENDS: ReadonlySet<Tap["kind"]> = new Set(["lift", "ended"]);
 
 // A style of the page's own making, which a strict policy allows: no style is written into any element.
 const sheet = new CSSStyleSheet();
@@ -69,12 +72,14 @@ function runDay(plan: DayPlan, { address, opener }: OpenedPage, kept: KeptDay | 
     state: () => foldDay(events),
     times: (at) => partTimes(plan, foldDay(events), at),
     tap: (tap: Tap) => {
+      if (ENDS.has(tap.kind) && isSecondTap(events, now())) return false;
       events =
         tap.kind === "undo" && standing(events).length === 0 ? events : [...events, { ...tap, at: now() }];
       if (tap.kind === "stopped" || tap.kind === "undo" || tap.kind === "go") shown = undefined;
       signal(options);
       keep();
       window.draw();
+      return true;
     },
     show: (screen) => {
       shown = screen;
