@@ -34,24 +34,28 @@ export function writeLog(day: LoggedDay): string {
     const lines = linesOf(part, day);
     return lines.length === 0 ? [] : [entryOf(lines, part, day)];
   });
-  const head = `# ${plan.workout.title}, ${plan.athlete.name}: the log of ${day.date}`.replace(/\s+/g, " ");
-  return entries.length === 0 ? `${head}\n# Nothing was tapped.\n` : `${head}\nresults:\n${entries.join("")}`;
+  const head = comment(`${plan.workout.title}, ${plan.athlete.name}: the log of ${day.date}`);
+  if (entries.length > 0) return `${head}results:\n${entries.join("")}`;
+  // What is no result is refused as one, but the coach must read it.
+  const note = noteOf(day);
+  return note === "" ? `${head}# Nothing was tapped.\n` : `${head}${comment(note)}`;
 }
 
-/** Whether there is anything to send. */
-export const hasLog = (day: LoggedDay): boolean => day.times.some((part) => linesOf(part, day).length > 0);
+/** Whether there is anything to send: also a stop sign or a note where nothing was done. */
+export const hasLog = (day: LoggedDay): boolean =>
+  noteOf(day) !== "" || day.times.some((part) => linesOf(part, day).length > 0);
 
-function entryOf(
-  lines: readonly string[],
-  { part, state }: PartTimes,
-  { plan, date, ...day }: LoggedDay,
-): string {
-  const { body } = state;
+const comment = (text: string): string => `# ${text.replace(/\s+/g, " ")}\n`;
+
+const noteOf = ({ state: { stopped, note = "" } }: LoggedDay): string =>
+  [...(stopped === undefined ? [] : ["Stopped for a stop sign."]), note.trim()].filter(Boolean).join(" ");
+
+function entryOf(lines: readonly string[], { part, state }: PartTimes, day: LoggedDay): string {
+  const { plan, date, times } = day;
+  // Before the first lift somebody is asked how the part before it was: that tells of that part.
+  const body = times.find((one) => one.part.start.after === part.name)?.state.body;
   const felt = state.felt ?? (body && FELT[body]);
-  const note = [
-    ...(day.state.stopped === undefined ? [] : ["Stopped for a stop sign."]),
-    ...(day.state.note === undefined || day.state.note.trim() === "" ? [] : [day.state.note.trim()]),
-  ].join(" ");
+  const note = noteOf(day);
   const all = [
     `athlete: ${plan.athlete.id}`,
     `workout: ${plan.workout.id}`,

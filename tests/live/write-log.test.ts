@@ -77,6 +77,8 @@ describe("the log of a day", () => {
     expect(a).toMatchObject({ workout: "lamp-oil", part: "a", date: "2026-11-27", felt: "hard" });
     expect(a?.splits).toHaveLength(4);
     expect(a?.time).toBe(a?.splits.at(-1));
+    // The answer before the first lift was about part a, where a later one stands.
+    expect(b?.felt).toBeUndefined();
     expect(a?.note).toBe('Rope "bit": slow\nfeet');
     expect(b?.attempts.map(({ load, made }) => [load.value, made])).toEqual([
       [77.5, true],
@@ -105,7 +107,25 @@ describe("the log of a day", () => {
     expect(planFor(withLog(log), "tide-mill").debriefs?.[0]?.done).toBe(392);
   });
 
-  it("says so where nothing was tapped", () => {
+  it("tells how the work before the lifts was as that work's own", () => {
+    const log = logOf("lamp-oil", [
+      ...taps("lamp-oil", "a", 1.08),
+      { kind: "body", part: "b", felt: "harder", at: GO + 400_000 },
+      { kind: "lift", part: "b", lift: 0, load: 77.5, made: true, at: GO + 560_000 },
+    ]);
+    expect(withLog(log).results.map(({ part, felt }) => [part, felt])).toEqual([
+      ["a", "hard"],
+      ["b", undefined],
+    ]);
+  });
+
+  it("says so where nothing was tapped, and then of a stop sign and a note", () => {
     expect(logOf("tide-mill", [])).toMatch(/# Nothing was tapped\./);
+    const log = logOf("tide-mill", [
+      { kind: "stopped", at: GO },
+      { kind: "note", text: "Dizzy\nin the warm-up: I lay down", at: GO + 60_000 },
+    ]);
+    expect(log).toMatch(/\n# Stopped for a stop sign\. Dizzy in the warm-up: I lay down\n$/);
+    expect(readLog({ path: "a.log.yaml", text: log }, context, [athlete.id]).entries).toEqual([]);
   });
 });

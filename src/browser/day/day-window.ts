@@ -154,6 +154,7 @@ function barButtons(run: DayRun, name: ScreenName, element: HTMLDialogElement): 
             "Stop sign",
             () => {
               run.tap({ kind: "stopped" });
+              run.say("Stop. The plan ends here.");
             },
             { key: "stop", class: "day-stop-button" },
           ),

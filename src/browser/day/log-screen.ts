@@ -47,7 +47,6 @@ export function logScreen(run: DayRun): Screen {
     make(
       "div",
       { class: "day-body" },
-      make("h2", {}, "The log"),
       ...times.filter(({ go }) => go !== undefined).map((part) => questionsOf(run, part)),
       make("label", { attributes: { for: "day-note" } }, "A note for your coach"),
       note,
