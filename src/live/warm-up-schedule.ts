@@ -118,7 +118,7 @@ function squeezed(
     start,
     stretches: [
       ...cutOff(done, doneTo),
-      ...waitBetween(doneTo, first),
+      ...waitAfter(done, doneTo, first),
       ...stretches.filter(({ from: a, to }) => to > a),
     ],
     dropped: [
@@ -148,6 +148,10 @@ const cutOff = (done: readonly Stretch[], at: number): readonly Stretch[] =>
 const waitBetween = (from: number, to: number): readonly Stretch[] =>
   to - from < SECOND ? [] : [{ kind: "wait", from, to }];
 
+/** Nobody who has not begun has anything to keep warm: until then there is no waiting. */
+const waitAfter = (done: readonly Stretch[], from: number, to: number): readonly Stretch[] =>
+  done.length === 0 ? [] : waitBetween(from, to);
+
 function stretchedOut(
   before: Schedule,
   done: readonly Stretch[],
@@ -165,7 +169,11 @@ function stretchedOut(
   const [again] = repeats ? toRepeat(done.flatMap(({ step }) => step ?? [])) : [];
   if (again === undefined) {
     const first = later[0]?.from ?? start;
-    return { start, dropped: before.dropped, stretches: [...done, ...waitBetween(doneTo, first), ...later] };
+    return {
+      start,
+      dropped: before.dropped,
+      stretches: [...done, ...waitAfter(done, doneTo, first), ...later],
+    };
   }
   const begins = Math.max(doneTo, start - AGAIN_BEFORE * SECOND);
   const ends = Math.min(start, begins + again.lasts * SECOND);

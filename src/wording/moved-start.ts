@@ -18,14 +18,18 @@ export function sayCalledEarly({ buildSets, hasRehearsal }: Moved): string {
     : `Called early: keep ${sayList(kept)}, and stop three minutes before you start.`;
 }
 
+/** How to wait for a start: in the heat nobody keeps warm. */
+export const sayWait = ({ isHot }: Pick<Moved, "isHot">): string =>
+  isHot ? "stay cool in the shade" : "keep warm and keep walking";
+
 /** What to do when the start slips. */
-export function sayStartSlips({ buildSets, hasRehearsal, isHot }: Moved): string {
-  const wait = isHot ? "stay cool in the shade" : "keep warm and keep walking";
+export function sayStartSlips(moved: Moved): string {
+  const { buildSets, hasRehearsal } = moved;
   const again =
     buildSets > 1
       ? "one single with the second heaviest load of your build"
       : hasRehearsal
         ? "the rehearsal"
         : "two easy minutes";
-  return `Start slips: ${wait}; by more than ten minutes, repeat ${again} five minutes before it.`;
+  return `Start slips: ${sayWait(moved)}; by more than ten minutes, repeat ${again} five minutes before it.`;
 }

@@ -59,7 +59,8 @@ describe("a warm-up", () => {
 
   it("moved later before it began, is the same so much later", () => {
     const moved = moveStart(planned, START - 40 * MINUTE, START + 5 * MINUTE);
-    expect(named(moved).slice(-4)).toEqual(named(planned));
+    // Who has not begun has nothing to keep warm: no walking about before it.
+    expect(named(moved)).toEqual(named(planned));
     expect(moved.stretches.at(-1)?.to).toBe(START + 5 * MINUTE);
   });
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { sayCalledEarly, sayStartSlips } from "../../src/wording/moved-start.ts";
+import { sayCalledEarly, sayStartSlips, sayWait } from "../../src/wording/moved-start.ts";
 
 const all = { buildSets: 4, hasRehearsal: true, isHot: false };
 
@@ -17,6 +17,7 @@ describe("a start that moves", () => {
   });
 
   it("is waited for warm, in the heat cool", () => {
+    expect(sayWait({ isHot: true })).not.toMatch(/warm/);
     expect(sayStartSlips(all)).toBe(
       "Start slips: keep warm and keep walking; by more than ten minutes, repeat one single with the second heaviest load of your build five minutes before it.",
     );

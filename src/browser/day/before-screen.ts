@@ -2,7 +2,8 @@ import { type Schedule, moveStart, scheduleFrom } from "../../live/warm-up-sched
 import { warmUpNow, type WarmUpNow } from "../../live/warm-up-now.ts";
 import type { DayState } from "../../live/day-state.ts";
 import type { DayPlan } from "../../live/day-plan.ts";
-import { sayCalledEarly, sayStartSlips } from "../../wording/moved-start.ts";
+import { capitalised } from "../../wording/basis.ts";
+import { sayCalledEarly, sayStartSlips, sayWait } from "../../wording/moved-start.ts";
 import { sayAgain, sayBuildRest, sayBuildSet, sayStep } from "../../wording/warm-up.ts";
 import { sayClock } from "../../wording/time.ts";
 import type { DayRun, Screen } from "./day-run.ts";
@@ -94,7 +95,7 @@ function wordsOf(found: WarmUpNow, { athlete, warmUp }: DayPlan) {
       : "";
   const after = set?.after ? `then ${sayBuildSet(set.after, athlete.units)}. ` : "";
   if (now?.kind === "wait") {
-    const said = "Keep something warm on and keep walking";
+    const said = warmUp ? capitalised(sayWait(warmUp.moved)) : "";
     return { now: `${said}: ${left}`, detail: "", load, said };
   }
   if (now?.step === undefined)
