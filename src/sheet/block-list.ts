@@ -75,7 +75,6 @@ export const LOWER_CONCESSIONS: readonly Brevity[] = [
   { after: "short" },
   { "warm-up": "short" },
   { cautions: "shorter" },
-  { basis: "dropped" },
   { choices: "short" },
   { work: "short" },
   { standards: "short" },
