@@ -43,7 +43,9 @@ if (form) {
   form.addEventListener("change", () => {
     show(chosen());
     try {
-      localStorage.setItem(KEPT, `${chosen().level}|${chosen().division}`);
+      const { level, division } = chosen();
+      if (level === "" && division === "") localStorage.removeItem(KEPT);
+      else localStorage.setItem(KEPT, `${level}|${division}`);
     } catch {
       // Keeping is a courtesy.
     }

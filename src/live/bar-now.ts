@@ -39,7 +39,7 @@ export type BarDay = {
 };
 
 /** The ladder from the true opening on, by the same programme as in the build. Undefined where no time is left for a lift. */
-export function ladderOfDay(
+function ladderOfDay(
   again: LiftAgain,
   { late, felt }: Pick<BarDay, "late" | "felt">,
 ): PlannedLadder | undefined {

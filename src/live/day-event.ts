@@ -25,6 +25,7 @@ export type Tap =
   | { readonly kind: "version"; readonly part: string; readonly version: "prescribed" | "scaled" }
   | { readonly kind: "note"; readonly text: string }
   | { readonly kind: "stopped" }
+  | { readonly kind: "new-day" }
   | { readonly kind: "undo" };
 
 /** A tap with its moment: milliseconds since 1970 by the steady clock. The log of a day is a list of these, in order. */

@@ -24,16 +24,27 @@ export type DayState = {
   readonly stopped?: number;
 };
 
+/** Nobody stops, rests and begins again within so many hours: before that a day is not over. Judgement. */
+const HOURS_APART = 6;
+
+/** Whether what is kept may be of an earlier day, so that another can begin. Moments in milliseconds since 1970. */
+export function mayBeginAnew(events: readonly DayEvent[], now: number): boolean {
+  const last = standing(events).at(-1);
+  return last !== undefined && last.kind !== "new-day" && now - last.at >= HOURS_APART * 3_600_000;
+}
+
 const NOTHING: PartState = { passes: [], lifts: [] };
+
+const EMPTY: DayState = { starts: [], parts: {} };
 
 export const partState = ({ parts }: DayState, name: string): PartState => parts[name] ?? NOTHING;
 
 /**
  * The log of a day folded into how it stands. An undo takes back the last tap before it that was not taken back already; what
- * comes twice counts as it was tapped last.
+ * comes twice counts as it was tapped last. A new day leaves all before it behind.
  */
 export function foldDay(events: readonly DayEvent[]): DayState {
-  return standing(events).reduce(after, { starts: [], parts: {} });
+  return standing(events).reduce(after, EMPTY);
 }
 
 /** The events that were not taken back. */
@@ -51,6 +62,7 @@ function after(state: DayState, event: DayEvent): DayState {
     return { ...state, starts: [...state.starts, { at: event.at, start: event.start }] };
   if (event.kind === "note") return { ...state, note: event.text };
   if (event.kind === "stopped") return { ...state, stopped: event.at };
+  if (event.kind === "new-day") return EMPTY;
   if (event.kind === "undo") return state;
   const part = partAfter(partState(state, event.part), event);
   return { ...state, parts: { ...state.parts, [event.part]: part } };

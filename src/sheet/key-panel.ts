@@ -23,7 +23,7 @@ export type KeySetting = {
 };
 
 /** Distance of rows of key figures as a multiple of their capitals. */
-export const ROW_PITCH = 1.26;
+const ROW_PITCH = 1.26;
 /** The same where letters in them reach below the line. */
 export const WORD_PITCH = 1.5;
 

@@ -17,18 +17,25 @@ const WORTH_SAYING = 1;
 export function sayGates(pacing: Pick<Pacing, "gates" | "score">, context: ScoreContext): string | undefined {
   const { gates, score } = pacing;
   if (gates === undefined || gates.length === 0) return undefined;
+  return gates.map((gate) => sayGate(gate, score, context)).join(" ");
+}
+
+/** What must be done by when, for a glance. Reads `24 reps by 3:00 or it ends`. */
+export function sayDeadline(
+  { score: least, clock }: Gate,
+  score: Pacing["score"],
+  context: ScoreContext,
+): string {
   const counted = isTime(score) ? "reps" : score;
-  return gates.map((gate) => sayGate(gate, counted, context)).join(" ");
+  const done =
+    least > 0 && counted !== "intervals-completed" ? `${sayWholeScore(counted, least, context)} by ` : "by ";
+  return `${done}${sayClock(clock)} or it ends`;
 }
 
 function sayGate(gate: Gate, score: Pacing["score"], context: ScoreContext): string {
-  const { clock, planned, chance, allOut, sooner } = gate;
-  const done =
-    gate.score > 0 && score !== "intervals-completed"
-      ? `${sayWholeScore(score, gate.score, context)} by `
-      : "by ";
+  const { planned, chance, allOut, sooner } = gate;
   const there = planned === undefined ? "the plan comes too late" : `planned ${sayClock(planned)}`;
-  const asPlanned = `${done}${sayClock(clock)} or it ends: ${there}, passed ${sayChance(chance)} of the time`;
+  const asPlanned = `${sayDeadline(gate, score, context)}: ${there}, passed ${sayChance(chance)} of the time`;
   if (sooner < WORTH_SAYING) return `Gate: ${asPlanned}.${planned === undefined ? GO : ""}`;
   const harder = `all out, ${Math.round(sooner)}${NO_BREAK_SPACE}s sooner, ${sayChance(allOut)}`;
   return `Gate: ${asPlanned}; ${harder}.${planned === undefined ? GO : ""}`;

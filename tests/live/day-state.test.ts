@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { DayEvent } from "../../src/live/day-event.ts";
-import { foldDay, partState, standing } from "../../src/live/day-state.ts";
+import { foldDay, mayBeginAnew, partState, standing } from "../../src/live/day-state.ts";
 
 const go: DayEvent = { kind: "go", part: "a", at: 1000 };
 const passed = (row: number, at: number): DayEvent => ({ kind: "passed", part: "a", row, at });
@@ -30,6 +30,16 @@ describe("the log of a day", () => {
       { kind: "felt", part: "a", felt: "hard", at: 2 },
     ];
     expect(partState(foldDay(twice), "a").felt).toBe("hard");
+  });
+
+  it("of a second try begins with nothing, hours after the first, and can be taken back", () => {
+    const first: readonly DayEvent[] = [go, { kind: "stopped", at: 5000 }];
+    const hour = 3_600_000;
+    expect([1, 5, 48].map((hours) => mayBeginAnew(first, 5000 + hours * hour))).toEqual([false, false, true]);
+    const anew: readonly DayEvent[] = [...first, { kind: "new-day", at: 48 * hour }];
+    expect(foldDay(anew)).toEqual({ starts: [], parts: {} });
+    expect(mayBeginAnew(anew, 96 * hour)).toBe(false);
+    expect(foldDay([...anew, undo(49 * hour)]).stopped).toBe(5000);
   });
 
   it("ends with a stop sign, and goes on where that was a slip", () => {

@@ -16,12 +16,12 @@ const MINUTE = 60_000;
 const MOVES = [-10, -1, 1, 10] as const;
 
 /** The start that holds now; nothing where none is known. */
-export function startOf(plan: DayPlan, { starts }: DayState): number | undefined {
+function startOf(plan: DayPlan, { starts }: DayState): number | undefined {
   return starts.at(-1)?.start ?? (plan.start && Date.parse(plan.start.instant));
 }
 
 /** The warm-up as all moves of the start have left it. */
-export function scheduleOf(plan: DayPlan, state: DayState): Schedule | undefined {
+function scheduleOf(plan: DayPlan, state: DayState): Schedule | undefined {
   const first = plan.start ? Date.parse(plan.start.instant) : state.starts[0]?.start;
   if (first === undefined || plan.warmUp === undefined) return undefined;
   return state.starts.reduce(

@@ -2,6 +2,7 @@ import { marksOf } from "../../live/course-marks.ts";
 import { courseNow, type CourseNow, timeLimit } from "../../live/course-now.ts";
 import type { PartTimes } from "../../live/part-times.ts";
 import { whichMark } from "../../live/which-mark.ts";
+import { sayDeadline } from "../../wording/gates.ts";
 import { sayIfThen } from "../../wording/if-then.ts";
 import { sayAtHand, sayBehind, saySetNow } from "../../wording/live.ts";
 import { sayPart } from "../../wording/part-name.ts";
@@ -48,6 +49,7 @@ export function courseScreen(run: DayRun, times: PartTimes): Screen {
     "The plan to the scale of time, your taps below it, and a mark where the clock is",
   );
   const protect = pacing.roles.limiter === undefined ? "" : `protect: ${pacing.roles.limiter}`;
+  const context = { units, perRound: pacing.perRound };
   const update = (now: number): void => {
     const at = here(now);
     setText(texts.clock, sayClock(Math.floor(at.clock)));
@@ -62,8 +64,8 @@ export function courseScreen(run: DayRun, times: PartTimes): Screen {
     const load = at.row?.load ? ` at ${sayLoad(at.row.load, units)}` : "";
     setText(texts.what, said ? `${said.what}${load}` : "");
     setText(texts.set, (at.row && saySetNow(at.row, at.set)) ?? "");
-    const then = at.threshold && sayIfThen(at.threshold, pacing, { units, perRound: pacing.perRound });
-    const gate = at.gate && `door at ${sayClock(at.gate.clock)}`;
+    const then = at.threshold && sayIfThen(at.threshold, pacing, context);
+    const gate = at.gate && sayDeadline(at.gate, pacing.score, context);
     setText(texts.advice, [then?.then, gate, protect].filter(Boolean).join(" · "));
   };
   const element = make(

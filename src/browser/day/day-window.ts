@@ -30,10 +30,7 @@ const TITLES: Readonly<Record<ScreenName, string>> = {
 };
 
 /** Which screen stands by itself, and for which part. */
-export function screenNow(
-  run: DayRun,
-  now: number,
-): { readonly name: ScreenName; readonly part?: PartTimes } {
+function screenNow(run: DayRun, now: number): { readonly name: ScreenName; readonly part?: PartTimes } {
   if (run.state().stopped !== undefined) return { name: "stop" };
   const times = run.times(now);
   if (times.every(({ go }) => go === undefined)) return { name: "before" };
@@ -129,6 +126,7 @@ const UNDONE: Readonly<Record<Tap["kind"], string>> = {
   version: "version",
   note: "note",
   stopped: "stop",
+  "new-day": "new day",
   undo: "",
 };
 

@@ -1,4 +1,5 @@
 import { FEELINGS } from "../../models/vocabulary.ts";
+import { mayBeginAnew } from "../../live/day-state.ts";
 import type { PartTimes } from "../../live/part-times.ts";
 import { hasLog, writeLog } from "../../live/write-log.ts";
 import { utf8 } from "../../lock/bytes.ts";
@@ -66,6 +67,13 @@ export function logScreen(run: DayRun): Screen {
             button("Copy the text", copy),
             button("Save the file", () => {
               send(false);
+            }),
+          ]
+        : []),
+      ...(mayBeginAnew(run.events(), now)
+        ? [
+            button("Begin a new day", () => {
+              run.tap({ kind: "new-day" });
             }),
           ]
         : []),

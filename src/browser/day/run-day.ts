@@ -21,6 +21,8 @@ const FRAME = 200;
 const KEEP = 15_000;
 /** Taps that bring the next lift or part under the finger: there a second one would tell of what nobody has done. */
 const ENDS: ReadonlySet<Tap["kind"]> = new Set(["lift", "ended"]);
+/** Taps after which the screen that stands by itself is shown. */
+const LEADS: ReadonlySet<Tap["kind"]> = new Set(["stopped", "undo", "go", "new-day"]);
 
 // A style of the page's own making, which a strict policy allows: no style is written into any element.
 const sheet = new CSSStyleSheet();
@@ -75,7 +77,7 @@ function runDay(plan: DayPlan, { address, opener }: OpenedPage, kept: KeptDay | 
       if (ENDS.has(tap.kind) && isSecondTap(events, now())) return false;
       events =
         tap.kind === "undo" && standing(events).length === 0 ? events : [...events, { ...tap, at: now() }];
-      if (tap.kind === "stopped" || tap.kind === "undo" || tap.kind === "go") shown = undefined;
+      if (LEADS.has(tap.kind)) shown = undefined;
       signal(options);
       keep();
       window.draw();
