@@ -61,7 +61,7 @@ const SITUATIONS: readonly Situation[] = [
   {
     who: "elite man",
     best: { "bar-muscle-up": 20 },
-    work: "for time:\nwork:\n  - 32 bar muscle-up",
+    work: "for time:\nwork:\n  - 32 bar muscle-up\n  - 700 m run",
     movement: "bar-muscle-up",
     breaks: 4,
     rest: 25,
@@ -85,7 +85,7 @@ const SITUATIONS: readonly Situation[] = [
   {
     who: "regular woman",
     best: { "pull-up": 8 },
-    work: "amrap: 15:00\nwork:\n  - 6 pull-up\n  - 12 push-up\n  - 18 air squat",
+    work: "amrap: 15:00\nwork:\n  - 6 pull-up\n  - 14 goblet squat at 16 kg\n  - 160 m run",
     movement: "pull-up",
     breaks: 1,
     rest: 8,
@@ -200,8 +200,8 @@ const SITUATIONS: readonly Situation[] = [
   {
     who: "competitor man",
     lifts: { deadlift: 200 },
-    best: { "handstand-push-up": 22 },
-    work: "for time:\nwork:\n  - 20-15-10:\n      - deadlift at 102 kg\n      - handstand push-up",
+    best: { "toes-to-bar": 30 },
+    work: "for time:\nwork:\n  - 20-15-10:\n      - deadlift at 102 kg\n      - cal ski",
     movement: "deadlift",
     breaks: 1,
     rest: 8,
@@ -225,7 +225,7 @@ const SITUATIONS: readonly Situation[] = [
   {
     who: "regular man",
     lifts: { "overhead-squat": 80 },
-    work: "for time:\nwork:\n  - 4 rounds:\n      - 14 overhead squat at 43 kg\n      - 380 m run",
+    work: "for time:\nwork:\n  - 4 rounds:\n      - 14 overhead squat at 43 kg\n      - 18 cal air bike",
     movement: "overhead-squat",
     breaks: 1,
     rest: 12,
@@ -242,7 +242,7 @@ const SITUATIONS: readonly Situation[] = [
   {
     who: "competitor woman",
     lifts: { "clean-and-jerk": 85 },
-    work: "for time:\nwork:\n  - 24 clean and jerk at 60 kg",
+    work: "for time:\nwork:\n  - 24 clean and jerk at 60 kg\n  - 48 sit-up",
     movement: "clean-and-jerk",
     breaks: 23,
     rest: 12,

@@ -79,7 +79,7 @@ zone: Europe/Oslo
 
 const SMALL = workout(
   "small",
-  "competition: cup\nfield: crowd\nfor time: cap 9:00\nwork:\n  - 15-10-5:\n      - thruster at 40/30 kg\n      - pull-up",
+  "competition: cup\nfield: crowd\nfor time: cap 9:00\nwork:\n  - 3 rounds:\n      - 13 cal row\n      - 17 thruster at 35/25 kg",
 );
 
 const PLAIN = file("athletes/ana.yaml", "name: Ana\nlevel: regular\ndivision: women\nbody mass: 63 kg\n");
@@ -88,7 +88,7 @@ const WORKOUTS: readonly SourceFile[] = [
   SMALL,
   workout(
     "amrap",
-    "divisions: [men, women]\namrap: 7:00\nwork:\n  - 3 up by 3:\n      - clean and jerk at 135/95 lb\n      - pull-up\nscore: reps",
+    "divisions: [men, women]\namrap: 6:00\nwork:\n  - 4 up by 2:\n      - clean and jerk at 115/80 lb\n      - cal row\nscore: reps",
     'Aim at <Target /> and <Split round="1" />.\n\n<Only level="new">Slowly.</Only>\n\n- a **list**',
   ),
   workout(
