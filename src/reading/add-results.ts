@@ -1,11 +1,10 @@
+import { comparable } from "../models/nearest.ts";
+import { readDate } from "./quantities/date.ts";
 import { type Document, isMap, isSeq, parseDocument, type YAMLMap, YAMLSeq } from "yaml";
-
-/** What makes two results the same: the later log of a day takes the place of the earlier one. */
-const SAME = ["workout", "part", "date"];
 
 /**
  * The text of an athlete's file with results of a log added below `results:`. A result of the same workout, part and day is
- * replaced. Everything else of the file, its remarks too, stays as it was written.
+ * replaced, however it spells them. Everything else of the file, its remarks too, stays as it was written.
  *
  * @param entries numbers of the entries of the log that are this athlete's
  */
@@ -32,8 +31,16 @@ const resultsOf = (document: Document): readonly YAMLMap[] => {
   return isSeq(results) ? results.items.filter((item): item is YAMLMap => isMap(item)) : [];
 };
 
+/** What makes two results the same: the later log of a day takes the place of the earlier one. */
 const isSame = (one: YAMLMap, other: YAMLMap): boolean =>
-  SAME.every((name) => wordAt(one, name) === wordAt(other, name));
+  ["workout", "part"].every((name) => comparable(wordAt(one, name)) === comparable(wordAt(other, name))) &&
+  dayAt(one) === dayAt(other);
+
+function dayAt(map: YAMLMap): string {
+  const written = wordAt(map, "date");
+  const read = readDate(written);
+  return read.ok ? read.value : written;
+}
 
 function wordAt(map: YAMLMap, name: string): string {
   const value: unknown = map.get(name);

@@ -91,7 +91,7 @@ export function readFiles(
     const file = files.of.workouts.find(({ path }) => path === workout.place.file);
     if (!file) continue;
     collector.faults.push(
-      ...checkCoachWords(workout, file, known),
+      ...checkCoachWords(workout, file, known, library.movements),
       ...checkEarlyAthletes(workout, file, known),
     );
   }
@@ -173,7 +173,7 @@ function readAthletes(
     const athlete = collector.take(read(file));
     return athlete ? [{ athlete, file }] : [];
   });
-  collector.faults.push(...checkOwnCoachWords(athletes, workouts));
+  collector.faults.push(...checkOwnCoachWords(athletes, workouts, movements));
   for (const fault of checkAthletes(athletes, workouts, movements)) {
     (fault.severity === "notice" ? collector.notices : collector.faults).push(fault);
   }

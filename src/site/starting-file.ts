@@ -40,7 +40,7 @@ ${schemaLine("workout", "../../")}title: ${title}
 for time: cap 12:00            # or amrap: 9:00, on the clock: 16:00, max load: 6:00
 work:
   - 3 rounds:
-      - 350 m run
+      - 350 m run, counts 1
       - 14 push press at 42.5/30 kg
       - 17 box step-over to 60/50 cm
 # competition: some-name       # a file of content/competitions

@@ -65,11 +65,12 @@ const isUsed = ({ weight }: EarlySplits): boolean => weight >= 0.005;
 
 function sayUse(early: EarlySplits, difficulty: Difficulty | undefined): string {
   const one = early.performances === 1;
+  const who = `Who ${one ? "it was" : "they were"} is not known`;
   const unknown = difficulty
     ? ""
-    : ` Who ${one ? "it was" : "they were"} is not known, so ${one ? "it shows" : "they show"} how to share out the work, not how long it takes.`;
+    : ` ${who}, so ${one ? "it shows" : "they show"} how to share out the work, not how long it takes.`;
   if (!isUsed(early)) {
-    return `Your rounds are paced by your own numbers: ${one ? "one performance shows" : "these show"} too little of how to share out the work.${difficulty ? "" : " Who it was is not known either."}`;
+    return `Your rounds are paced by your own numbers: ${one ? "one performance shows" : "these show"} too little of how to share out the work.${difficulty ? "" : ` ${who} either.`}`;
   }
   return `Your rounds follow ${one ? "it" : "them"} by ${sayShare(early.weight)} in how the work is shared out, and your own numbers for the rest.${unknown}`;
 }

@@ -1,6 +1,7 @@
 import type { Plan } from "../models/plan/plan.ts";
 import type { Equipment } from "../models/vocabulary.ts";
 import type { MassUnit } from "../models/quantity.ts";
+import { sayHeight } from "./height.ts";
 import { sayLoad } from "./mass.ts";
 import { NO_BREAK_SPACE, sayList, sayNumber } from "./number.ts";
 
@@ -50,12 +51,6 @@ function sayThing({ what, loads, heights }: Thing, units: MassUnit): string {
   const more = [...masses, ...tall];
   return more.length === 0 ? name : `${name} ${sayList(more, "and")}`;
 }
-
-/** Two metres and over are told in metres. */
-const sayHeight = (metres: number): string =>
-  metres >= 2
-    ? `${sayNumber(metres, 2)}${NO_BREAK_SPACE}m`
-    : `${sayNumber(metres * 100, 0)}${NO_BREAK_SPACE}cm`;
 
 const LOADING: Readonly<Record<Extract<Line, { kind: "loading" }>["who"], string>> = {
   alone: "You load alone: nobody touches the bar after the start.",

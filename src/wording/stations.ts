@@ -1,9 +1,11 @@
 import type { PartPlan } from "../models/plan/plan.ts";
 import { sayAmount } from "./amount.ts";
+import { sayHeight } from "./height.ts";
 import { sayPieces } from "./mass.ts";
-import { NO_BREAK_SPACE, sayNumber } from "./number.ts";
+import { NO_BREAK_SPACE } from "./number.ts";
+import { sayPace } from "./pace.ts";
 import { sayRestsAlone } from "./sets.ts";
-import { sayClock, sayDuration } from "./time.ts";
+import { sayDuration } from "./time.ts";
 
 type Pacing = NonNullable<PartPlan["pacing"]>;
 type Row = Pacing["rows"][number];
@@ -27,29 +29,12 @@ const SIDES: Readonly<Record<NonNullable<Row["sides"]>, string>> = {
 };
 
 /** A pace as short as the display of the machine: `1:52/500 m`, `940 cal/h`. */
-function sayShortPace({ displayed }: Row): readonly string[] {
-  if (!displayed) return [];
-  switch (displayed.kind) {
-    case "per-500-m":
-      return [`${sayClock(displayed.value)}/500${NO_BREAK_SPACE}m`];
-    case "per-1000-m":
-      return [`${sayClock(displayed.value)}/1000${NO_BREAK_SPACE}m`];
-    case "per-km":
-      return [`${sayClock(displayed.value)}/km`];
-    case "calories-per-hour":
-      return [`${sayNumber(Math.round(displayed.value / 10) * 10, 0)}${NO_BREAK_SPACE}cal/h`];
-  }
-}
+const sayShortPace = ({ displayed }: Row): readonly string[] =>
+  displayed ? [sayPace(displayed).replace(`${NO_BREAK_SPACE}per${NO_BREAK_SPACE}`, "/")] : [];
 
 const loadOf = ({ load }: Row): readonly string[] => (load ? [sayPieces(load)] : []);
 const heightOf = ({ heightMetres }: Row): readonly string[] =>
-  heightMetres === undefined
-    ? []
-    : [
-        heightMetres < 1.5
-          ? `${sayNumber(heightMetres * 100, 0)}${NO_BREAK_SPACE}cm`
-          : `${sayNumber(heightMetres, 2)}${NO_BREAK_SPACE}m`,
-      ];
+  heightMetres === undefined ? [] : [sayHeight(heightMetres)];
 
 /** The wait before a visit, which begins it: planned, prescribed, or to change plates. */
 function waitBefore(row: Row, rows: readonly Row[]): readonly string[] {

@@ -67,6 +67,12 @@ it("of somebody nobody knows only the sharing out of the work is taken", () => {
   );
 });
 
+it("of several nobody knows is said in the plural, also where they tell too little", () => {
+  expect(sayEarlyForAll({ ...known, performances: 2, shape: rounds, weight: 0 }).at(-1)).toBe(
+    "Your rounds are paced by your own numbers: these show too little of how to share out the work. Who they were is not known either.",
+  );
+});
+
 it("a change too small to be said is none", () => {
   const drift = { driftPerRound: { share: -0.004, error: 0.012 } };
   expect(sayEarlyForAll({ ...known, ...drift })).toContain("Each round was no slower than the one before.");

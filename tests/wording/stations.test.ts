@@ -16,6 +16,14 @@ describe("a station", () => {
     expect(sayStation(broken, pacing.rows, false).details.join()).not.toContain("rest");
   });
 
+  it("says its height and a pace as the display shows it", () => {
+    // A target of nine feet; 112 s for 500 m.
+    expect(detailsOf({ ...first, heightMetres: 2.74, displayed: { kind: "per-500-m", value: 112 } })).toEqual(
+      expect.arrayContaining(["2.74_m", "1:52/500_m"]),
+    );
+    expect(detailsOf({ ...first, heightMetres: 0.6 })).toContain("60_cm");
+  });
+
   it.each([
     ["stand", "first stand 40_s"],
     ["prescribed", "first rest 40_s"],

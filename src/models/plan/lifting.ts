@@ -159,7 +159,6 @@ export const placesField = z.strictObject({
 export type Lifting = z.infer<typeof liftingField>;
 export type Lift = z.infer<typeof liftField>;
 export type AfterMiss = z.infer<typeof afterMissField>;
-export type FinishTableRow = z.infer<typeof finishTableRowField>;
 export type PlateChange = z.infer<typeof plateChangeField>;
 export type Places = z.infer<typeof placesField>;
 export type Attempt = z.infer<typeof attemptField>;

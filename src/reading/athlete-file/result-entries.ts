@@ -133,10 +133,10 @@ export function readResults(
       (clock, at) =>
         clock !== undefined && clock <= Math.max(0, ...splits.slice(0, at).map((one) => one ?? 0)),
     );
-    if (fallsBack > 0) {
+    if (fallsBack >= 0) {
       tellRefusal(ctx, {
         path: [index, "splits", fallsBack],
-        problem: "the clock goes back here",
+        problem: fallsBack === 0 ? "the first clock is not over 0" : "the clock goes back here",
         allowed: "the running clock at the end of each line, always going up",
         remedy: "Write clocks, not the seconds each line took.",
       });

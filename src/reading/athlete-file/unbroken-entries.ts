@@ -3,6 +3,7 @@ import type { UnbrokenBest } from "../../models/athlete.ts";
 import type { Movement } from "../../models/movement.ts";
 import { answerWord } from "../quantities/answer-word.ts";
 import { readCount } from "../quantities/count.ts";
+import { CHECKED } from "../quantities/doubt.ts";
 import { readLength } from "../quantities/length.ts";
 import { readMass } from "../quantities/mass.ts";
 import { ask, reject, take, type Reading } from "../quantities/reading.ts";
@@ -64,7 +65,6 @@ export function readUnbroken(
   return { unbroken, cannot };
 }
 
-const CHECKED = /\s*checked$/i;
 /** Where the best do fewer, a few more are no wonder. */
 const LEAST_BEST = 10;
 

@@ -1,5 +1,6 @@
 import type { Athlete } from "../../models/athlete.ts";
 import type { Fault } from "../../models/fault.ts";
+import type { Movement } from "../../models/movement.ts";
 import { nearestName } from "../../models/nearest.ts";
 import { LEVELS } from "../../models/vocabulary.ts";
 import type { Workout } from "../../models/workout.ts";
@@ -13,6 +14,7 @@ export function checkCoachWords(
   workout: Workout,
   file: SourceFile,
   athletes: readonly string[] | undefined,
+  movements: ReadonlyMap<string, Movement>,
 ): readonly Fault[] {
   if (workout.words === undefined) return [];
   const split = splitFrontMatter(file);
@@ -20,7 +22,9 @@ export function checkCoachWords(
   const known = ["everyone", ...LEVELS, ...(athletes ?? [])];
   return workout.words.flatMap((word, index): readonly Fault[] => {
     const path = listed(opened) ? ["coach sets", index] : ["coach sets"];
-    const troubles = coachWordTroubles(word, workout).map((trouble) => placed(opened, path, trouble));
+    const troubles = coachWordTroubles(word, workout, movements).map((trouble) =>
+      placed(opened, path, trouble),
+    );
     // Where no athlete is read, nobody can tell whether there is a file.
     if (athletes === undefined || known.includes(word.for)) return troubles;
     const nearest = nearestName(word.for, known);
@@ -43,6 +47,7 @@ export function checkCoachWords(
 export const checkOwnCoachWords = (
   athletes: readonly { readonly athlete: Athlete; readonly file: SourceFile }[],
   workouts: readonly Workout[],
+  movements: ReadonlyMap<string, Movement>,
 ): readonly Fault[] =>
   athletes.flatMap(({ athlete, file }) => {
     const words = Object.entries(athlete.words ?? {});
@@ -50,7 +55,7 @@ export const checkOwnCoachWords = (
     const opened = openYaml(file.path, file.text, "text");
     return words.flatMap(([id, word]) => {
       const workout = workouts.find((each) => each.id === id);
-      const troubles = workout === undefined ? [] : coachWordTroubles(word, workout);
+      const troubles = workout === undefined ? [] : coachWordTroubles(word, workout, movements);
       return troubles.map((trouble) => placed(opened, ["coach sets", nameIn(opened, workout)], trouble));
     });
   });

@@ -1,6 +1,8 @@
 import type { CoachWord, TargetWord } from "../../models/coach-word.ts";
+import type { Movement } from "../../models/movement.ts";
 import { inKilograms } from "../../models/quantity.ts";
 import type { Part, Step, Workout } from "../../models/workout.ts";
+import { sayTime } from "../quantities/time.ts";
 
 /** What is wrong in a coach's word beside its workout; `entry` is the entry it stands in. */
 export type WordTrouble = {
@@ -12,11 +14,15 @@ export type WordTrouble = {
 };
 
 /** What of a word contradicts itself or has nothing in the workout it could be about. */
-export const coachWordTroubles = (word: CoachWord, workout: Workout): readonly WordTrouble[] => [
-  ...troublesOfLoads(word),
+export const coachWordTroubles = (
+  word: CoachWord,
+  workout: Workout,
+  movements: ReadonlyMap<string, Movement>,
+): readonly WordTrouble[] => [
+  ...(workout.parts.some(isLifted) ? troublesOfLoads(word) : troublesWithoutLift(word)),
   ...troublesOfTarget(word, workout),
   ...troublesOfFirstRound(word, workout),
-  ...troublesOfMovements(word, workout),
+  ...troublesOfMovements(word, workout, movements),
 ];
 
 function troublesOfLoads({ opener, jump, heaviest }: CoachWord): readonly WordTrouble[] {
@@ -44,6 +50,29 @@ function troublesOfLoads({ opener, jump, heaviest }: CoachWord): readonly WordTr
     },
   ];
 }
+
+/** What can only be set of a lift for load. */
+const OF_LIFTS = {
+  opener: "open with",
+  jump: "up by",
+  heaviest: "heaviest",
+  lifts: "lifts",
+  liftRest: "rest between lifts",
+} as const satisfies Partial<Record<keyof CoachWord, string>>;
+
+function troublesWithoutLift(word: CoachWord): readonly WordTrouble[] {
+  return (Object.keys(OF_LIFTS) as (keyof typeof OF_LIFTS)[])
+    .filter((kind) => word[kind] !== undefined)
+    .map((kind) => ({
+      entry: OF_LIFTS[kind],
+      found: OF_LIFTS[kind],
+      problem: "nothing is lifted for load in this workout",
+      allowed: "`target`, `first round`, `sets`, `rest between sets`, `pace`, `version`, `warm up`, `say`",
+      remedy: "Leave it out.",
+    }));
+}
+
+const isLifted = ({ clock, score }: Part): boolean => clock.kind === "max-load" || /load/.test(score.kind);
 
 function troublesOfTarget({ target }: CoachWord, { parts }: Workout): readonly WordTrouble[] {
   if (target === undefined) return [];
@@ -87,17 +116,16 @@ function troublesOfTarget({ target }: CoachWord, { parts }: Workout): readonly W
   ];
 }
 
-function fits(target: TargetWord, { clock, score }: Part): boolean {
-  const lifted = clock.kind === "max-load" || /load/.test(score.kind);
-  if (target.kind === "load") return lifted;
+function fits(target: TargetWord, part: Part): boolean {
+  const { clock, score } = part;
+  if (target.kind === "load") return isLifted(part);
   const isTime = score.kind === "time" || score.kind === "slowest-interval";
   return clock.kind !== "max-load" && (target.kind === "time") === isTime;
 }
 
 const sayTarget = (target: TargetWord): string => {
   if (target.kind === "load") return `${target.load.value} ${target.load.unit}`;
-  if (target.kind === "time")
-    return `${Math.floor(target.time / 60)}:${String(target.time % 60).padStart(2, "0")}`;
+  if (target.kind === "time") return sayTime(target.time);
   return target.kind === "amount" ? `${target.amount} reps` : `${target.rounds} rounds ${target.reps} reps`;
 };
 
@@ -116,7 +144,12 @@ function troublesOfFirstRound({ firstRound }: CoachWord, { parts }: Workout): re
     {
       entry: "first round",
       found: firstRound.part === undefined ? "first round" : `in part ${firstRound.part}`,
-      problem: paced.length === 0 ? "this workout has no rounds" : "which part is meant cannot be told",
+      problem:
+        paced.length === 0
+          ? "this workout has no rounds"
+          : firstRound.part === undefined
+            ? "which part is meant cannot be told"
+            : "no part with rounds has this name",
       allowed: paced.map(({ name }) => `in part ${name}`).join(", "),
       remedy: paced.length === 0 ? "Leave it out." : "Write one of them behind the time.",
     },
@@ -126,7 +159,9 @@ function troublesOfFirstRound({ firstRound }: CoachWord, { parts }: Workout): re
 function troublesOfMovements(
   { sets = [], paces = [] }: CoachWord,
   { parts }: Workout,
+  movements: ReadonlyMap<string, Movement>,
 ): readonly WordTrouble[] {
+  const nameOf = (id: string): string => movements.get(id)?.name ?? id;
   const known = new Set(parts.flatMap(({ work }) => Object.values(work).flatMap(movementsIn)));
   const named = [
     ...sets.map(({ movement, sizes }) => ({ movement, entry: sizes ? "sets" : "rest between sets" })),
@@ -136,9 +171,9 @@ function troublesOfMovements(
     .filter(({ movement }) => !known.has(movement))
     .map(({ movement, entry }) => ({
       entry,
-      found: movement.replaceAll("-", " "),
+      found: nameOf(movement),
       problem: "no line of this workout has this movement",
-      allowed: [...known].map((each) => each.replaceAll("-", " ")).join(", "),
+      allowed: [...known].map(nameOf).join(", "),
       remedy: "Write a movement of the workout.",
     }));
 }

@@ -1,12 +1,11 @@
 import * as z from "zod";
 import { seconds } from "../../models/quantity.ts";
+import { CHECKED } from "../quantities/doubt.ts";
 import { type Bounds, WARM_UP_MINUTES, within } from "../quantities/plausible.ts";
 import { ask, reject, take } from "../quantities/reading.ts";
 import { readTime } from "../quantities/time.ts";
 import { writtenNumber } from "../quantities/written-number.ts";
 import { quantityField } from "./quantity-field.ts";
-
-const CHECKED = /\s*checked$/i;
 
 /** A plain number with a plausible range; `checked` behind it keeps one that is rare. */
 export const boundedField = (bounds: Bounds, what: string) =>

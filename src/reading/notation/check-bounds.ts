@@ -94,7 +94,7 @@ const valuesIn = <T, U>(values: ByRound<T>, of: (value: T) => U): readonly U[] =
     : [of(values.kind === "same" ? values.value : values.start)];
 
 /** A load as numbers, whatever it is a share of. */
-export function inLoad(load: Load): Numbers {
+function inLoad(load: Load): Numbers {
   switch (load.kind) {
     case "mass":
       return [

@@ -1,5 +1,7 @@
+import { inKilograms } from "../../models/quantity.ts";
 import type { Load } from "../../models/workout.ts";
 import type { Path } from "../yaml/open-yaml.ts";
+import { beyond } from "./check-bounds.ts";
 import { atEnd, cursorAt, rest, skip } from "./cursor.ts";
 import { settleLoad } from "./load.ts";
 import { tellText, type Faults, type Trouble } from "./notation-fault.ts";
@@ -28,6 +30,11 @@ export function readWearing(
     const read = readForDivision(tokens, reading);
     if (read === undefined) {
       if (faults.length === 0 || faults.at(-1)?.source !== source) tellText(faults, source, TROUBLE);
+      return undefined;
+    }
+    const trouble = read.load.kind === "mass" && beyond("worn", inKilograms(read.load.mass));
+    if (trouble) {
+      tellText(faults, source, trouble);
       return undefined;
     }
     what = read.what;

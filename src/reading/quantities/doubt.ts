@@ -17,7 +17,8 @@ export type Doubt = {
 const ABOUT =
   /^(?:~|≈|≃|±|about|approximately|approx\.?|around|maybe|probably|perhaps|roughly|circa|ca\.?|c\.|etwa|env\.?)\s*/i;
 const ABOUT_BEHIND = /\s*(?:\?+|\(\?+\)|[,(]?\s*(?:approx\.?|roughly|estimated|est\.?|or so)\)?)$/i;
-const CHECKED = /\s*(?:,|\()?\s*(?:checked|really|sic)\)?!?$/i;
+/** What a writer puts behind an unusual value that is right. */
+export const CHECKED = /\s*(?:,|\()?\s*(?:checked|really|sic)\)?!?$/i;
 const BOUND = /^(?:>=?|<=?|≥|≤|over|under|at least|at most|min\.? |max\.? of|more than|less than)\s*/i;
 const PLUS_BEHIND = /(\d\s*[a-z#]*)\s*\+\s*([a-z#]*)$/i;
 const ISH = /(\d)\s*-?ish\b/i;

@@ -149,6 +149,18 @@ describe("a logged result", () => {
     ]);
   });
 
+  it("begins after nought", () => {
+    expect(tell("results: [{workout: own-work, splits: [0:00, 2:00, 1:00]}]")).toEqual([
+      lines(
+        "3:40: Fault",
+        "found    0:00",
+        "wrong    the first clock is not over 0",
+        "allowed  the running clock at the end of each line, always going up",
+        "to do    Write clocks, not the seconds each line took.",
+      ),
+    ]);
+  });
+
   it("says of each attempt whether it was made", () => {
     expect(tell("results: {workout: own-work, attempts: [90 kg, 95 made, 100 kg missed 12 min]}")).toEqual([
       lines(

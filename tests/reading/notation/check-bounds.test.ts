@@ -165,6 +165,15 @@ describe("numbers that no workout has", () => {
       "3:00:00",
     ],
     [
+      "for time:\nwearing: 500 kg vest\nwork:\n  - 5 burpee",
+      "4:10",
+      "500 kg vest",
+      "a load that is worn",
+      "most",
+      "0.5 kg",
+      "60 kg",
+    ],
+    [
       "for time:\nminimum work: 0 reps\nwork:\n  - 5 burpee",
       "4:15",
       "0 reps",
