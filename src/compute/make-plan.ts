@@ -89,7 +89,9 @@ function planWith(input: MakePlanInput, word: CoachWord | undefined): PlanAndPar
     return places === undefined ? plan : { ...plan, places };
   });
   const held = planDebriefs(athlete, workout, planned, parts, context);
-  const debriefs = planSecondTries(held, parts, { athlete, workout, data, date });
+  const { seen = [] } = context;
+  const beside = { seen, ...(word !== undefined && { word }) };
+  const debriefs = planSecondTries(held, parts, { athlete, workout, data, date, beside });
   const total = planTotal(workout.total, parts);
   const sharpen = planned
     .flatMap(({ paced }) => paced?.sharpen ?? [])

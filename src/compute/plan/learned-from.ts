@@ -7,6 +7,7 @@ import { DEBRIEF_CONSTANTS } from "../debrief/constants.ts";
 import { learn, type Lessons } from "../debrief/learn.ts";
 import { lessonOf, type LessonLearnt } from "../debrief/lesson-of.ts";
 import { spreadOf } from "../debrief/range-spread.ts";
+import type { SeenPerformance } from "../early-splits/seen-performance.ts";
 import { withOverrides } from "../overrides/with-overrides.ts";
 import { planParts } from "./plan-parts.ts";
 import { settle } from "./settle.ts";
@@ -27,19 +28,20 @@ export type Learned = {
  * Learns from an athlete's logged results of workouts up to a day. Each is held against the plan that would have been made without any
  * of them; what was learnt is computed anew from the results each time, and nothing is written back.
  *
- * The workout planned itself teaches nothing, so that its plan stays the one its result is held against; unless `own` asks for it, for the plan
- * of a second try.
+ * The workout planned itself teaches nothing, so that its plan stays the one its result is held against; unless `own` is given, for the plan
+ * of a second try: what was seen of others in it. Its result is held against the plan that knows that, so that what others showed already is
+ * not learnt twice.
  */
 export function learnedFrom(
   athlete: Athlete,
   workout: Workout,
   data: Data,
   date: IsoDate,
-  own = false,
+  own?: readonly SeenPerformance[],
 ): Learned {
   const constants = withOverrides(DEBRIEF_CONSTANTS, data.settings.overrides);
   const results = athlete.results.filter(
-    (result) => (own || result.workout !== workout.id) && (result.date === undefined || result.date <= date),
+    (result) => (own !== undefined || result.workout !== workout.id) && (result.date === undefined || result.date <= date),
   );
   const learnt: LessonLearnt[] = [];
   const doubts: number[] = [];
@@ -47,7 +49,8 @@ export function learnedFrom(
   for (const id of new Set(results.map((result) => result.workout))) {
     const done = data.workouts.find((each) => each.id === id);
     if (done === undefined) continue;
-    const parts = planParts(done, settle(athlete, done, data, date).context);
+    const seen = id === workout.id ? own : undefined;
+    const parts = planParts(done, { ...settle(athlete, done, data, date).context, ...(seen && { seen }) });
     for (const result of results.filter((each) => each.workout === id)) {
       const part = parts.find(({ plan }) => plan.name === result.part);
       if (part?.paced && part.plan.pacing && !part.plan.lifting) {
