@@ -316,6 +316,7 @@ function printed(situation: Situation): { readonly said: string; readonly breaks
 const isNear = (breaks: number, wanted: number): boolean =>
   Math.abs(breaks - wanted) <= Math.max(1, wanted / 10);
 
+// The counts are those the planner reached when the thirty were first tried: what it may not fall behind, not what a coach would want.
 describe("sets against what a coach would write", () => {
   const all = SITUATIONS.map((situation) => ({ situation, found: printed(situation) }));
 

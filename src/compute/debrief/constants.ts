@@ -336,6 +336,14 @@ export const DEBRIEF_CONSTANTS = {
     source: "film and entry",
     confidence: "judgement",
   },
+  firstHour: {
+    value: 7,
+    unit: "hours",
+    range: [0, 12],
+    does: "hour of the day before which nobody is sent to a second try",
+    source: "no measurement found",
+    confidence: "judgement",
+  },
   priceOfTry: {
     value: 0.02,
     unit: "share",

@@ -8,8 +8,8 @@ export const DIFFICULTY_CONSTANTS = {
     range: [0.001, 1],
     does: "how far the model misses a whole workout for everybody, before anyone was seen",
     source:
-      "kinds of work lay 2 to 18 % off open fields that had no part in the fit, at levels' places (own comparison)",
-    confidence: "measured",
+      "chosen within the 2 to 18 % by which kinds of work lay off open fields that had no part in the fit (own comparison)",
+    confidence: "judgement",
   },
   workoutMovementSpread: {
     value: 0.08,
@@ -123,12 +123,36 @@ export const DIFFICULTY_CONSTANTS = {
     source: "40 athletes known to 13 % tell a workout to 2 %",
     confidence: "judgement",
   },
-  difficultyTold: {
-    value: 0.01,
+  fieldBeyond: {
+    value: 1.5,
+    unit: "count",
+    range: [0, 100],
+    does: "scores of a field that must lie on either side of a level's place, else the place is not read",
+    source: "no measurement found",
+    confidence: "judgement",
+  },
+  leastAnswer: {
+    value: 0.05,
+    unit: "share",
+    range: [0.001, 1],
+    does: "least change of a result for a change of its work that is reckoned with, as before a wall nobody passes",
+    source: "below it a step of the plan decides, not the athlete",
+    confidence: "judgement",
+  },
+  mostAnswer: {
+    value: 1.5,
+    unit: "factor",
+    range: [1, 20],
+    does: "the most a result is taken to change for a change of its work",
+    source: "above it whole rounds decide, not the athlete",
+    confidence: "judgement",
+  },
+  movementTold: {
+    value: 0.03,
     unit: "share",
     range: [0, 0.5],
-    does: "change under which a plan is said to stay as it was",
-    source: "nobody would feel it",
+    does: "change of a movement's time beside all of the work that is told",
+    source: "nobody would feel a smaller one",
     confidence: "judgement",
   },
 } as const satisfies ModelConstants;

@@ -52,7 +52,7 @@ export function heldAgainst(
   const compared = compare(expected, noted);
   if (compared === undefined) return undefined;
   const { slower, seen, pieces } = compared;
-  const answers = answersTo(expected, noted);
+  const answers = answersTo(expected, noted, constants);
   const shares = sharesOf(pacing);
   const errorOf = new Map(basis.map(({ movement, error }) => [movement, error]));
   const noise = ((noted.wider ?? 1) * constants.performanceNoise) / Math.sqrt(seen) / answers;
@@ -84,16 +84,17 @@ function compare({ plan, pacing }: PlannedOnce, noted: Noted): Compared | undefi
   return { slower: Math.log(done / planned), seen: Math.min(1, planned / pacing.duration), pieces };
 }
 
-/** A result answers to harder work at least so much and at most so much; outside it is a matter of whole rounds or of a wall. */
-const [LEAST_ANSWER, MOST_ANSWER] = [0.05, 1.5];
-
 /** By how much more a result of the kind noted changes than the work it is of: about 1, next to nothing before a wall. */
-function answersTo(expected: Expected, noted: Noted): number {
+function answersTo(
+  expected: Expected,
+  noted: Noted,
+  { leastAnswer, mostAnswer }: DifficultyConstants,
+): number {
   const slowerIn = (other: PlannedOnce | undefined): number | undefined =>
     other && compare(expected, asNoted(other, noted))?.slower;
   const [harder, easier] = [slowerIn(expected.harder), slowerIn(expected.easier)];
   if (harder === undefined || easier === undefined) return 1;
-  return Math.min(MOST_ANSWER, Math.max(LEAST_ANSWER, (harder - easier) / (2 * STEP)));
+  return Math.min(mostAnswer, Math.max(leastAnswer, (harder - easier) / (2 * STEP)));
 }
 
 /** What would be noted of somebody who does a plan, in the same form as something noted. */

@@ -41,7 +41,9 @@ export function learnedFrom(
 ): Learned {
   const constants = withOverrides(DEBRIEF_CONSTANTS, data.settings.overrides);
   const results = athlete.results.filter(
-    (result) => (own !== undefined || result.workout !== workout.id) && (result.date === undefined || result.date <= date),
+    (result) =>
+      (own !== undefined || result.workout !== workout.id) &&
+      (result.date === undefined || result.date <= date),
   );
   const learnt: LessonLearnt[] = [];
   const doubts: number[] = [];

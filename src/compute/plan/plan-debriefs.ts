@@ -3,7 +3,7 @@ import type { Athlete, LoggedResult } from "../../models/athlete.ts";
 import type { Debrief } from "../../models/plan/debrief.ts";
 import type { PartPlan } from "../../models/plan/plan.ts";
 import type { Workout } from "../../models/workout.ts";
-import { DEBRIEF_CONSTANTS } from "../debrief/constants.ts";
+import { DEBRIEF_CONSTANTS, type DebriefConstants } from "../debrief/constants.ts";
 import { debriefPart } from "../debrief/debrief-part.ts";
 import { withOverrides } from "../overrides/with-overrides.ts";
 import type { PlanContext } from "./plan-context.ts";
@@ -37,8 +37,8 @@ export function planDebriefs(
       withheld: withholding.noWorkout || (plan.lifting !== undefined && withholding.noMaxLift),
       overrides,
     });
-    const { uploadHours } = withOverrides(DEBRIEF_CONSTANTS, overrides);
-    return debrief === undefined ? [] : [withMoments(debrief, hours, uploadHours)];
+    const constants = withOverrides(DEBRIEF_CONSTANTS, overrides);
+    return debrief === undefined ? [] : [withMoments(debrief, hours, constants)];
   });
 }
 
@@ -62,20 +62,21 @@ function hoursOf({ date }: LoggedResult, { competition, start }: PlanContext): H
 }
 
 /** Hours after a try as moments of the place: the day of the best hour, an early morning counted to the day before; and the latest start. */
-function withMoments(debrief: Debrief, hours: Hours | undefined, uploadHours: number): Debrief {
+function withMoments(
+  debrief: Debrief,
+  hours: Hours | undefined,
+  { firstHour, uploadHours }: Pick<DebriefConstants, "firstHour" | "uploadHours">,
+): Debrief {
   const { secondTry } = debrief;
   if (hours === undefined || secondTry.bestHours === undefined) return debrief;
   const at = hours.began.add({ minutes: Math.round(secondTry.bestHours * 60) });
-  const best = (at.hour < FIRST_HOUR ? at.subtract({ days: 1 }) : at).toPlainDate().toString();
+  const best = (at.hour < firstHour ? at.subtract({ days: 1 }) : at).toPlainDate().toString();
   const latest = hours.closes.subtract({ minutes: Math.round(uploadHours * 60) });
   return {
     ...debrief,
     secondTry: { ...secondTry, best, latest: latest.toString({ smallestUnit: "minute" }) },
   };
 }
-
-/** Nobody is sent to a second try before this hour of the day. */
-const FIRST_HOUR = 7;
 
 /** Limits of a second try in time. */
 type Hours = {

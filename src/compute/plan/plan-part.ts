@@ -1,11 +1,9 @@
-import { rolesToTell } from "../conditions/roles-to-tell.ts";
 import type { Course } from "../../models/course.ts";
 import type { Fault } from "../../models/fault.ts";
 import type { Lifting } from "../../models/plan/lifting.ts";
 import type { PartPlan } from "../../models/plan/plan.ts";
 import { seconds } from "../../models/quantity.ts";
 import type { EarlyPerformance, Part, Workout } from "../../models/workout.ts";
-import { changedRounds } from "../early-splits/changed-rounds.ts";
 import type { LiftingInput } from "../lifting/lifting-input.ts";
 import { makableLoads } from "../lifting/makable-loads.ts";
 import { planLifting } from "../lifting/plan-lifting.ts";
@@ -18,7 +16,7 @@ import { earlyShape } from "./early-shape.ts";
 import { partWordOf } from "./coach-word.ts";
 import type { PlanContext } from "./plan-context.ts";
 import { arrangedLoads, type Iron, withPlateChanges } from "./plate-changes.ts";
-import { tellDifficulty } from "./tell-difficulty.ts";
+import { toldPacing } from "./told-pacing.ts";
 import { substitute } from "../unroll/substitute.ts";
 import { ownEntry } from "../../models/own-entry.ts";
 
@@ -81,8 +79,6 @@ export function planPart(
       ? undefined
       : liftPart(workout, part, course, context, start.clock, before, paced);
   const pacing = paced?.kind === "paced" ? paced.pacing : undefined;
-  const changed =
-    pacing && alone?.kind === "paced" ? changedRounds(alone.pacing.rounds, pacing.rounds) : undefined;
   const plan: PartPlan = {
     name: part.name,
     title: part.heading,
@@ -90,17 +86,7 @@ export function planPart(
     score: part.score.kind,
     start,
     prescription: ownEntry(part.ownPrescription ?? {}, given.division) ?? part.prescription,
-    ...(pacing !== undefined && {
-      pacing: {
-        ...pacing,
-        roles: rolesToTell(pacing.roles, pacing.rows, context.library.movements),
-        // The pace knows of reps only; what they are worth in loads the lifts tell.
-        ...(pacing.score === "load-times-reps" && { score: "reps" as const }),
-        ...(early?.seen && { earlySplits: { ...early.seen, ...(changed && { changed }) } }),
-        ...(difficulty &&
-          alone?.kind === "paced" && { difficulty: tellDifficulty(difficulty, alone.pacing, pacing) }),
-      },
-    }),
+    ...(pacing && { pacing: toldPacing(pacing, context, { early, difficulty, alone, asSeen }) }),
     ...(lifted?.lifting !== undefined && { lifting: lifted.lifting }),
     missing: [...(paced?.kind === "not-paced" ? paced.missing : []), ...(lifted?.missing ?? [])],
   };

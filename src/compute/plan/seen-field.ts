@@ -28,7 +28,7 @@ export function seenField(
   };
   const held = LEVELS.flatMap((level) => {
     const place = places[level];
-    if (scores * Math.min(place, 1 - place) < LEAST_BEYOND) return [];
+    if (scores * Math.min(place, 1 - place) < constants.fieldBeyond) return [];
     const score = scoreAtPlace(field, place);
     const plan = expected(level);
     if (score === undefined || plan === undefined || !counts(field, plan)) return [];
@@ -40,9 +40,6 @@ export function seenField(
   const error = Math.hypot(constants.fieldDoubt, constants.fieldDoubtOfOne / Math.sqrt(scores));
   return [{ part, source: "field", slower: { value, error }, movements: [], shares: first.shares, scores }];
 }
-
-/** Scores beyond a place that make it one. */
-const LEAST_BEYOND = 1.5;
 
 /** Whether a field counts what the part is scored in. */
 function counts({ kind }: Field, { plan }: Expected): boolean {

@@ -1,18 +1,22 @@
 import type { Pacing } from "../../models/plan/pacing.ts";
+import { DIFFICULTY_CONSTANTS } from "../early-splits/difficulty-constants.ts";
 import type { Difficulty } from "../early-splits/judge-difficulty.ts";
-
-/** A movement's change under this share is not told: nobody would feel it. Judgement. */
-const LEAST_TOLD = 0.03;
+import { withOverrides } from "../overrides/with-overrides.ts";
 
 /** Scores of which less is better. */
 const IN_SECONDS: readonly Pacing["score"][] = ["time", "slowest-interval"];
 
-/** What a plan says of the difficulty of its part, and how far its result moved from that planned without it. */
+/**
+ * What a plan says of the difficulty of its part, and how far its result moved from that planned without it. A movement's change under
+ * `movementTold` is not told.
+ */
 export function tellDifficulty(
   { early, results, scores, odd, all, movements }: Difficulty,
   alone: Pacing,
   now: Pacing,
+  overrides: Readonly<Record<string, number>>,
 ): NonNullable<Pacing["difficulty"]> {
+  const { movementTold } = withOverrides(DIFFICULTY_CONSTANTS, overrides);
   const moved = movedBy(alone, now);
   const names = new Map(now.rows.map(({ movement, name }) => [movement, name]));
   return {
@@ -26,7 +30,7 @@ export function tellDifficulty(
     movements: movements.flatMap(({ movement, value, error }) => {
       const name = names.get(movement);
       const share = Math.expm1(value);
-      return name !== undefined && Math.abs(share) >= LEAST_TOLD && Math.abs(value) >= error
+      return name !== undefined && Math.abs(share) >= movementTold && Math.abs(value) >= error
         ? [{ movement, name, share, error: Math.exp(value) * error }]
         : [];
     }),

@@ -130,9 +130,10 @@ const kinds = {
     ),
   movement: () =>
     judge(
-      (paced) => ({ slower: { movement: someMovement(paced), share: 0.2 } }),
+      // Three tenths slower: a fifth costs too little of most work to be worth finding.
+      (paced) => ({ slower: { movement: someMovement(paced), share: 0.3 } }),
       (first, { slower }) => first?.suspect.movement === slower?.movement,
-      (paced, { slower }) => 0.2 * workOf(paced, slower?.movement),
+      (paced, { slower }) => 0.3 * workOf(paced, slower?.movement),
     ),
   haste: () =>
     judge(
@@ -163,7 +164,11 @@ describe("known mistakes on seeded days", () => {
     const days = verdicts.reduce((sum, verdict) => sum + verdict.days, 0);
     const named = verdicts.reduce((sum, verdict) => sum + verdict.named * verdict.days, 0);
     expect(named / days).toBeGreaterThanOrEqual(0.8);
-    for (const verdict of verdicts) expect(verdict.named).toBeGreaterThanOrEqual(0.7);
+    for (const verdict of verdicts) {
+      expect(verdict.named).toBeGreaterThanOrEqual(0.7);
+      // On a handful of days a share says nothing.
+      expect(verdict.days).toBeGreaterThanOrEqual(40);
+    }
   });
 
   it("cost about what they are told to cost", () => {

@@ -134,6 +134,18 @@ describe("the coach's last word on pacing", () => {
     );
   });
 
+  it("does not hide how far others who have done it moved the plan", () => {
+    const early = "early: [{level: regular, division: women, time: 20:00}]\n";
+    const [free, set] = ["", "coach sets: [{for: everyone, target: 18:50}]\n"].map(
+      (word) => paced(early + word).pacing,
+    );
+    expect(free?.difficulty?.moved).toBeGreaterThan(0.01);
+    // 18:50 is 1,130 s: the coach makes up for some of what others lost.
+    expect(set?.result.target).toBeCloseTo(1130, 0);
+    expect(free?.result.target).toBeGreaterThan(1140);
+    expect(set?.difficulty).toEqual(free?.difficulty);
+  });
+
   it("does not set a target that the fastest paces do not come to", () => {
     const set = paced("coach sets: [{for: everyone, target: 6:00}]\n");
     expect(set.pacing.result).toEqual(own.pacing.result);
