@@ -226,9 +226,12 @@ describe("the coach's last word on pacing", () => {
     expect(told("target: 190 reps")).toEqual([["190 reps", "no part of this workout is scored so"]]);
     expect(told("target: 9:00 in part b")).toEqual([["in part b", "the workout has no part of this name"]]);
     expect(told("target: 8")).toEqual([["8", "a bare number can be minutes, reps or a load"]]);
-    expect(told("open with: 70 kg, heaviest: 60 kg")).toEqual([
-      ["60 kg", "the first load is heavier than the heaviest allowed"],
-    ]);
+    expect(told("open with: 70 kg")).toEqual([["open with", "nothing is lifted for load in this workout"]]);
+    expect(
+      read("", "coach sets: [{for: everyone, open with: 70 kg, heaviest: 60 kg}]\n").faults.map(
+        ({ found, problem }) => [found, problem],
+      ),
+    ).toEqual([["60 kg", "the first load is heavier than the heaviest allowed"]]);
     expect(told("sets: {pull-up: 5--5}")).toEqual([["5--5", "these are no sets"]]);
   });
 });

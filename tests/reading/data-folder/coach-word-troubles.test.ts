@@ -12,7 +12,7 @@ function told(work: string, word: string): string {
 const ROUNDS = "for time:\nwork:\n  - 3 rounds:\n      - 13 cal row\n      - 9 thruster at 40/30 kg";
 
 it("a word about lifts is told where nothing is lifted for load", () => {
-  expect(told(ROUNDS, "heaviest: 60 kg")).toBe(`content/workouts/weir.mdx:9:30: Fault
+  expect(told(ROUNDS, "heaviest: 60 kg")).toBe(`content/workouts/weir.mdx:9:31: Fault
   found    heaviest
   wrong    nothing is lifted for load in this workout
   allowed  \`target\`, \`first round\`, \`sets\`, \`rest between sets\`, \`pace\`, \`version\`, \`warm up\`, \`say\`
@@ -21,7 +21,7 @@ it("a word about lifts is told where nothing is lifted for load", () => {
 });
 
 it("a movement is called by its name", () => {
-  expect(told(ROUNDS, "sets: {pull-up: 5}")).toBe(`content/workouts/weir.mdx:9:26: Fault
+  expect(told(ROUNDS, "sets: {pull-up: 5}")).toBe(`content/workouts/weir.mdx:9:27: Fault
   found    pull-up
   wrong    no line of this workout has this movement
   allowed  row, thruster
@@ -29,7 +29,7 @@ it("a movement is called by its name", () => {
 });
 
 it("a part that is not there is told as such", () => {
-  expect(told(ROUNDS, "first round: 2:00 in part z")).toBe(`content/workouts/weir.mdx:9:33: Fault
+  expect(told(ROUNDS, "first round: 2:00 in part z")).toBe(`content/workouts/weir.mdx:9:34: Fault
   found    in part z
   wrong    no part with rounds has this name
   allowed  in part a
