@@ -62,7 +62,13 @@ export type Limit = {
   readonly until?: IsoDate;
 };
 
-export type LoggedAttempt = { readonly load: Mass; readonly made: boolean; readonly at?: Seconds };
+export type LoggedAttempt = {
+  readonly load: Mass;
+  readonly made: boolean;
+  readonly at?: Seconds;
+  /** What was said of a made one. */
+  readonly effort?: LiftResult["effort"];
+};
 
 /** A workout done: what was logged of it. */
 export type LoggedResult = {

@@ -43,6 +43,8 @@ export type CoachWord = {
   readonly lifts?: number;
   /** The shortest rest between two attempts. */
   readonly liftRest?: Seconds;
+  /** The rest before the first attempt, whatever breath asks for. */
+  readonly firstLiftAfter?: Seconds;
   /** Preferred option by choice id, before what the athlete's file prefers. */
   readonly prefers?: Readonly<Record<string, string>>;
   /** Time for warming up. */

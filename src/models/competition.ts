@@ -17,5 +17,8 @@ export type Competition = {
   readonly rules: readonly string[];
   readonly barCounts?: "as-weighed" | "15-kg-as-35-lb";
   readonly loading?: "alone" | "help-allowed";
+  /** Least rest between two attempts of a lift, and the rest before the first of them, where the workout sets none. */
+  readonly liftRest?: Seconds;
+  readonly firstLiftAfter?: Seconds;
   readonly briefing?: Seconds;
 };

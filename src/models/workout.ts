@@ -189,6 +189,8 @@ export type MinimumWork = {
 export type AttemptBounds = {
   readonly attempts?: number;
   readonly smallestRest?: Seconds;
+  /** From the end of the work before, or the opening of a window lifted fresh, to the first attempt; before what breath asks for. */
+  readonly firstRest?: Seconds;
   readonly opener?: Mass;
   /** From a made load to the next; a missed load is repeated. */
   readonly jump?: Mass;

@@ -10,6 +10,7 @@ const readText = (text: string) => readFile({ path: "athletes/ada.yaml", text })
 const read = (...entries: readonly string[]) => readText(["name: Ada", "level: new", ...entries].join("\n"));
 const tell = (...entries: readonly string[]) => tellFaults(read(...entries));
 const LIFT = "allowed  a load such as `110 kg`, or reps x load such as `3 x 100 kg`";
+const EFFORT_OF_SET = "allowed  reps x load with the effort behind it, such as `3 x 100 kg @8`";
 const LIFTED = "allowed  a load with kg or lb that somebody can have lifted";
 const MOVEMENT =
   "allowed  a movement of content/movements, by its name, its plural or one of its other names";
@@ -255,6 +256,10 @@ describe("lifts", () => {
   it.each([
     ["315#", { load: { value: 315, unit: "lb" } }],
     ["150KGx5@8", { load: { value: 150, unit: "kg" }, reps: 5, inReserve: 2 }],
+    ["110 kg true max (2026-09-01)", { load: { value: 110 }, effort: "true-max", date: "2026-09-01" }],
+    ["110 kg (2026-09-01), easy", { load: { value: 110 }, effort: "easy", date: "2026-09-01" }],
+    ["true max: 110 kg", { load: { value: 110 }, effort: "true-max" }],
+    ["3 x 100 kg (all out)", { load: { value: 100 }, reps: 3, effort: "true-max" }],
     ["~110 kg (2026-09-01)", { load: { value: 110, unit: "kg" }, approximate: true, date: "2026-09-01" }],
   ])("take %j", (text, lift) => {
     expect(read(`lifts: {back squat: "${text}"}`)).toMatchObject({
@@ -386,6 +391,46 @@ describe("lifts", () => {
         LIFTED,
         "to do    Write the load that was lifted, or `?` if it is not known.",
       ),
+    ]);
+  });
+
+  it("take what the coach saw as an entry of its own", () => {
+    expect(read("lifts: {snatch: {best: 60 kg, effort: Easy}}")).toMatchObject({
+      value: { lifts: [{ load: { value: 60 }, effort: "easy" }] },
+    });
+    expect(tell("lifts: {snatch: {best: 60 kg, effort: light}}")).toEqual([
+      lines(
+        "3:39: Fault",
+        "found    light",
+        "wrong    this is not one of the words possible here",
+        "allowed  true max, easy",
+        "to do    Write one of the words allowed.",
+      ),
+    ]);
+  });
+
+  it.each([
+    [
+      "3 x 100 kg easy",
+      "how many more reps would have gone?",
+      EFFORT_OF_SET,
+      "Write `3 x 100 kg @7` if that is meant.",
+    ],
+    [
+      "100 kg @8 easy",
+      "how many more reps would have gone?",
+      EFFORT_OF_SET,
+      "Write `100 kg @8` if that is meant.",
+    ],
+    [
+      "100 kg @8 true max",
+      "a true max leaves no rep",
+      "allowed  `true max` or the effort such as `@8`, not both",
+      "Write `100 kg @8` or `100 kg true max`, whichever is meant.",
+    ],
+  ])("ask what %j means", (text, problem, allowed, remedy) => {
+    expect(tell(`lifts: {snatch: ${text}}`)).toEqual([
+      lines("3:17: Question", `found    ${text}`, `because  ${problem}`, allowed, `to do    ${remedy}`),
     ]);
   });
 

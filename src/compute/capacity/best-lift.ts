@@ -119,11 +119,12 @@ function fromResult(
 const ageOf = (result: LiftResult, date: IsoDate, constants: Constants): number =>
   result.date === undefined ? constants.undatedDays : daysBetween(result.date, date);
 
-function sayResult({ load, added, reps, inReserve, date, approximate }: LiftResult): string {
+function sayResult({ load, added, reps, inReserve, date, approximate, effort }: LiftResult): string {
   const mass = `${approximate ? "about " : ""}${added ? "body mass + " : ""}${load.value} ${load.unit}`;
   const amount = `${reps} ${reps === 1 ? "rep" : "reps"} at ${mass}`;
   const left = inReserve > 0 ? ` with ${inReserve} left` : "";
-  return `${amount}${left}${date === undefined ? ", without a date" : ` of ${date}`}`;
+  const said = effort === undefined ? "" : { "true-max": ", a true max", easy: ", an easy one" }[effort];
+  return `${amount}${left}${said}${date === undefined ? ", without a date" : ` of ${date}`}`;
 }
 
 type Relation = { readonly of: Movement; readonly ratio: number; readonly confidence: Confidence };

@@ -31,14 +31,14 @@ export const lengthOf = ({ opens, closes }: LiftingWindow): number | undefined =
 
 /**
  * Seconds from the opening to the earliest first attempt: after other work the way to the bar and the least rest the coach
- * sets, and where the bar must be empty when the clock starts the time to load it with a usual number of plates, the same
+ * sets, or the rest before the first lift where that is set, and where the bar must be empty when the clock starts the time to load it with a usual number of plates, the same
  * for everyone.
  */
 export function earliestStart(input: LoadedInput, constants: AttemptConstants): number {
   const { gym, before, part, bounds, overrides, iron } = input;
-  const walk = before
-    ? Math.max(constants.firstLiftAfter, (bounds?.smallestRest ?? 0) - before.secondsSince)
-    : 0;
+  const since = before?.secondsSince ?? 0;
+  const usual = before ? Math.max(constants.firstLiftAfter, (bounds?.smallestRest ?? 0) - since) : 0;
+  const walk = bounds?.firstRest === undefined ? usual : Math.max(0, bounds.firstRest - since);
   if (part.openingBar === "loaded") return walk;
   return Math.max(walk, changeSeconds(constants.openingPairs, gym, iron.loading, overrides));
 }

@@ -38,12 +38,13 @@ export function readyLift(
 
 /** When attempts of a lift may be made; undefined where not even one fits. */
 function timesOf(
-  { part, bounds }: LoadedInput,
+  { part, bounds, before }: LoadedInput,
   { line, breath }: LiftToday,
   { length, earliest }: { readonly length: number | undefined; readonly earliest: number },
   constants: AttemptConstants,
 ): AttemptWindow | undefined {
   const ofPart = part.clock.kind === "max-load" ? part.clock.attempts : undefined;
+  const set = bounds?.firstRest;
   const attempts = bounds?.attempts ?? line.attempts ?? ofPart;
   return attemptWindow(
     {
@@ -52,7 +53,7 @@ function timesOf(
       ...(bounds?.smallestRest !== undefined && { smallestRest: bounds.smallestRest }),
       reps: allRepsOf(line),
       earliest,
-      breath,
+      breath: set === undefined ? breath : Math.max(0, set - (before?.secondsSince ?? 0)),
       lateLift: part.lateLift === "counts",
     },
     constants,

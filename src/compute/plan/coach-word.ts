@@ -54,6 +54,7 @@ export function withCoachWord(athlete: Athlete, workout: Workout, word: CoachWor
       ...(word.heaviest === undefined ? {} : { heaviest: word.heaviest }),
       ...(word.lifts === undefined ? {} : { attempts: word.lifts }),
       ...(word.liftRest === undefined ? {} : { smallestRest: word.liftRest }),
+      ...(word.firstLiftAfter === undefined ? {} : { firstRest: word.firstLiftAfter }),
     };
     const attempts = Object.fromEntries(
       workout.divisions.map((division) => [division, { ...part.attempts?.[division], ...own }]),

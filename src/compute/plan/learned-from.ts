@@ -97,18 +97,25 @@ type Lift = {
   readonly best: { readonly kilograms: number };
 };
 
-/** The heaviest lift made, where it is heavier than the best that was counted on. */
+/** The heaviest lift made, where it is heavier than the best that was counted on, with what was said of it or of the whole. */
 function madeOver(
-  { attempts, date, load }: LoggedResult,
+  { attempts, date, load, felt }: LoggedResult,
   { movement, reps, best }: Lift,
 ): readonly LiftResult[] {
-  const made = [
-    ...attempts.filter((attempt) => attempt.made).map((attempt) => attempt.load),
-    ...(load ? [load] : []),
-  ];
-  const heaviest = made.toSorted((a, b) => inKilograms(b) - inKilograms(a))[0];
-  if (heaviest === undefined || inKilograms(heaviest) <= best.kilograms) return [];
+  const made = [...attempts.filter((attempt) => attempt.made), ...(load ? [{ load }] : [])];
+  const heaviest = made.toSorted((a, b) => inKilograms(b.load) - inKilograms(a.load))[0];
+  if (heaviest === undefined || inKilograms(heaviest.load) <= best.kilograms) return [];
+  const wasEasy = felt === "easy" && reps === 1 && attempts.every((attempt) => attempt.made);
+  const effort = ("effort" in heaviest ? heaviest.effort : undefined) ?? (wasEasy ? "easy" : undefined);
   return [
-    { movement, load: heaviest, reps, inReserve: 0, approximate: false, ...(date !== undefined && { date }) },
+    {
+      movement,
+      load: heaviest.load,
+      reps,
+      inReserve: 0,
+      approximate: false,
+      ...(date !== undefined && { date }),
+      ...(effort !== undefined && { effort }),
+    },
   ];
 }

@@ -3,7 +3,7 @@ import type { Fault } from "../../models/fault.ts";
 import type { Lifting } from "../../models/plan/lifting.ts";
 import type { PartPlan } from "../../models/plan/plan.ts";
 import { seconds } from "../../models/quantity.ts";
-import type { EarlyPerformance, Part, Workout } from "../../models/workout.ts";
+import type { AttemptBounds, EarlyPerformance, Part, Workout } from "../../models/workout.ts";
 import type { LiftingInput } from "../lifting/lifting-input.ts";
 import { makableLoads } from "../lifting/makable-loads.ts";
 import { planLifting } from "../lifting/plan-lifting.ts";
@@ -179,7 +179,7 @@ function liftPart(
   const { athlete, anonymous = false, library, gym, date, competition, overrides } = context;
   const own = paced?.kind === "paced" ? paced : undefined;
   const worked = own ? beforeEachLift(own, course) : beforeTheWindow(before);
-  const bounds = part.attempts && ownEntry(part.attempts, context.division);
+  const bounds = boundsOf(part, context);
   const field = context.fields.get(part.name)?.find(({ kind }) => kind === "load");
   const planned = planLifting({
     part,
@@ -197,7 +197,7 @@ function liftPart(
     ...(own !== undefined && { reached: (index: number) => own.begins[index] }),
     ...(competition !== undefined && { competition }),
     ...(field !== undefined && { field }),
-    ...(bounds !== undefined && { bounds }),
+    bounds,
     objective: workout.objective,
     ...(workout.objectiveLoad !== undefined && { objectiveLoad: workout.objectiveLoad }),
     overrides,
@@ -206,6 +206,13 @@ function liftPart(
     ? { lifting: planned.value, missing: [] }
     : { missing: planned.faults.map((fault: Fault) => `${fault.problem}. ${fault.remedy}`) };
 }
+
+/** What is set for the attempts: by the workout, with the coach's word in it, over what the competition sets for every lift. */
+const boundsOf = (part: Part, { competition, division }: PlanContext): AttemptBounds => ({
+  ...(competition?.liftRest !== undefined && { smallestRest: competition.liftRest }),
+  ...(competition?.firstLiftAfter !== undefined && { firstRest: competition.firstLiftAfter }),
+  ...(part.attempts && ownEntry(part.attempts, division)),
+});
 
 const beforeTheWindow = (before: Before | undefined): LiftingInput["before"] =>
   before?.part.paced && { work: before.part.paced.work, secondsSince: before.rest };

@@ -19,6 +19,7 @@ const KINDS = [
   "heaviest",
   "lifts",
   "liftRest",
+  "firstLiftAfter",
   "prefers",
   "warmUp",
 ] as const satisfies readonly (keyof CoachWord)[];

@@ -113,6 +113,7 @@ export const coachWordField = z.strictObject({
       "heaviest",
       "lifts",
       "liftRest",
+      "firstLiftAfter",
       "prefers",
       "warmUp",
     ]),

@@ -57,6 +57,9 @@ export const coachWordFields = (context: WordContext) => ({
   heaviest: heaviestField.optional().describe("no attempt is heavier than this: `90 kg`"),
   lifts: attemptsField.optional().describe("how many attempts, at most: `3`"),
   "rest between lifts": liftRestField.optional().describe("the shortest rest between two attempts: `1:30`"),
+  "first lift after": liftRestField
+    .optional()
+    .describe("the rest before the first attempt, whatever breath asks for: `2:30`"),
   version: writtenPreferences
     .transform((written, ctx) => readPreferences(written, ctx, context))
     .optional()
@@ -80,6 +83,7 @@ export function coachWordOf(written: Written): CoachWord {
     ...(written.heaviest === undefined ? {} : { heaviest: written.heaviest }),
     ...(written.lifts === undefined ? {} : { lifts: written.lifts }),
     ...(written["rest between lifts"] === undefined ? {} : { liftRest: written["rest between lifts"] }),
+    ...(written["first lift after"] === undefined ? {} : { firstLiftAfter: written["first lift after"] }),
     ...(written.version === undefined ? {} : { prefers: written.version }),
     ...(written["warm up"] === undefined ? {} : { warmUp: written["warm up"] }),
     ...(written.say === undefined ? {} : { say: written.say }),

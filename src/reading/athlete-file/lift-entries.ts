@@ -7,6 +7,7 @@ import { answerWord } from "../quantities/answer-word.ts";
 import { takeDateOff } from "../quantities/date-behind.ts";
 import { readDate } from "../quantities/date.ts";
 import { takeDoubtOff } from "../quantities/doubt.ts";
+import { type LiftEffort, sayLiftEffort, takeEffortOff } from "../quantities/effort-behind.ts";
 import { readLiftSet, sayLiftSet, type LiftSet } from "../quantities/lift-set.ts";
 import { sayMass } from "../quantities/mass.ts";
 import { heaviestLift, LIGHTEST_BARBELL, LIGHTEST_LOAD } from "../quantities/plausible.ts";
@@ -14,6 +15,7 @@ import { ask, askFor, reject, type Reading } from "../quantities/reading.ts";
 import { slips } from "../quantities/slip.ts";
 import { tellRefusal } from "../yaml/refuse.ts";
 import { tellReading } from "../fields/take-reading.ts";
+import { wordField } from "../fields/word-field.ts";
 import type { AthleteContext } from "./context.ts";
 import { resolveMovement } from "./resolve-movement.ts";
 
@@ -21,6 +23,9 @@ const liftObject = z.strictObject({
   best: z.string().optional().describe("the load, or reps x load, such as `110 kg` or `3 x 100 kg`"),
   load: z.string().optional().describe("the same as `best`; one of the two"),
   tested: z.string().nullable().optional().describe("the day of the test, such as `2026-10-03`"),
+  effort: wordField(["true-max", "easy"] as const, { max: "true-max", "all out": "true-max" })
+    .optional()
+    .describe("`true max` where it was the most there was, `easy` where more would have gone"),
 });
 const liftEntry = z.union([z.string(), z.null(), liftObject]);
 
@@ -28,7 +33,7 @@ const liftEntry = z.union([z.string(), z.null(), liftObject]);
 export const writtenLifts = z
   .record(z.string(), z.union([liftEntry, z.array(liftEntry)]))
   .describe(
-    "best lifts by movement: `back squat: 110 kg`, reps x load `3 x 100 kg`, on top of body mass `BW+20 kg`, with a day `{best: 82.5 kg, tested: 2026-10-03}`; `?` for not known, `none` for cannot",
+    "best lifts by movement: `back squat: 110 kg`, reps x load `3 x 100 kg`, on top of body mass `BW+20 kg`, with a day `{best: 82.5 kg, tested: 2026-10-03}`, with what you saw `110 kg true max` or `110 kg easy`; `?` for not known, `none` for cannot",
   );
 
 export type LiftEntries = { readonly lifts: readonly LiftResult[]; readonly cannot: readonly string[] };
@@ -103,14 +108,15 @@ function readEntry(
     });
     return undefined;
   }
-  const behind = takeDateOff(text, context.dates);
-  const set = readLiftSet(behind.core, {
+  const { core, effort, date: written } = takeApart(text, context);
+  const set = readLiftSet(core, {
     ...found?.label,
     plausible: isLift(found?.movement),
     likely: context.units,
   });
-  const judged = judge(set, behind.core, found?.movement);
-  const date = typeof entry === "string" ? behind.date : dateOf(entry.tested, context);
+  const said = (typeof entry === "string" ? undefined : entry.effort) ?? effort;
+  const judged = judgeEffort(judge(set, core, found?.movement), said);
+  const date = typeof entry === "string" ? written : dateOf(entry.tested, context);
   const datePath = typeof entry === "string" ? path : [...path, "tested"];
   tellReading(ctx, typeof entry === "string" ? withDate(judged, date) : judged, { path: textPath });
   // A date taken from the same text is told with it.
@@ -125,8 +131,45 @@ function readEntry(
     inReserve,
     ...(date?.ok === true ? { date: date.value } : {}),
     approximate: judged.approximate,
+    ...(said === undefined ? {} : { effort: said }),
   };
 }
+
+/** A result without its date and what is said of it, in whichever order they stand behind the load. */
+function takeApart(
+  text: string,
+  context: AthleteContext,
+): ReturnType<typeof takeDateOff> & ReturnType<typeof takeEffortOff> {
+  const last = takeEffortOff(text);
+  const behind = takeDateOff(last.core, context.dates);
+  return last.effort === undefined
+    ? { ...behind, ...takeEffortOff(behind.core) }
+    : { ...behind, ...last, core: behind.core };
+}
+
+/** Of reps it is said how many were left; a single was all there was, or easy. */
+function judgeEffort(set: Reading<LiftSet>, effort: LiftEffort | undefined): Reading<LiftSet> {
+  if (!set.ok || effort === undefined) return set;
+  const { reps, inReserve } = set.value;
+  if (effort === "easy" && (reps > 1 || inReserve > 0)) {
+    const left = { ...set.value, inReserve: inReserve > 0 ? inReserve : LEFT_WHEN_EASY };
+    return ask(
+      "how many more reps would have gone?",
+      [sayLiftSet(left)],
+      "reps x load with the effort behind it, such as `3 x 100 kg @8`",
+    );
+  }
+  if (effort === "true-max" && inReserve > 0)
+    return ask(
+      "a true max leaves no rep",
+      [sayLiftSet(set.value), `${sayLiftSet({ ...set.value, inReserve: 0 })} ${sayLiftEffort(effort)}`],
+      "`true max` or the effort such as `@8`, not both",
+    );
+  return set;
+}
+
+/** Reps proposed as left of a set that was easy: effort 7 of 10. */
+const LEFT_WHEN_EASY = 3;
 
 /** In one text, how the date was read is told together with how the load was. */
 function withDate(set: Reading<LiftSet>, date: Reading<string> | undefined): Reading<LiftSet> {

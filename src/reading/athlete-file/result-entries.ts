@@ -11,7 +11,7 @@ import { tellRefusal } from "../yaml/refuse.ts";
 import { listField } from "../fields/list-field.ts";
 import { countField, massField, quantityField, timeField } from "../fields/quantity-field.ts";
 import { tellReading } from "../fields/take-reading.ts";
-import { wordField } from "../fields/word-field.ts";
+import { wordField, wordOf } from "../fields/word-field.ts";
 import { FEELINGS } from "../../models/vocabulary.ts";
 import type { AthleteContext, KnownWorkout } from "./context.ts";
 import { resolveWorkout } from "./start-entries.ts";
@@ -19,24 +19,32 @@ import { resolveWorkout } from "./start-entries.ts";
 const VERSIONS = ["prescribed", "scaled"] as const;
 const ATTEMPT = "a load, made or missed, and the clock, such as `90 kg made 1:05`";
 
-/** `90 kg made 1:05`, `95 kg missed at 3:10`, `95 kg`. */
+/** `90 kg made 1:05`, `90 kg made easy 1:05`, `95 kg missed at 3:10`, `95 kg`. */
 function readAttempt(text: string): Reading<LoggedAttempt> {
   const parts =
-    /^(.*?(?:kg|kgs|lbs?|#|pounds?|\d))\s*(?:,|:)?\s*(made|good|yes|ok|✓|missed|miss|failed|fail|no|x|✗)?\s*(?:,|at|@)?\s*(\d{0,2}:\d\d(?:[.,]\d+)?)?$/i.exec(
+    /^(.*?(?:kg|kgs|lbs?|#|pounds?|\d))\s*(?:,|:)?\s*(made|good|yes|ok|✓|missed|miss|failed|fail|no|x|✗)?\s*,?\s*(easy|true[- ]max)?\s*(?:,|at|@)?\s*(\d{0,2}:\d\d(?:[.,]\d+)?)?$/i.exec(
       text.trim(),
     );
   if (!parts) return reject("this is not an attempt", ATTEMPT);
   const mass = readMass(parts[1] ?? "");
   if (!mass.ok) return { ...mass, allowed: ATTEMPT };
-  const clock = parts[3] === undefined ? undefined : readClock(parts[3]);
+  const clock = parts[4] === undefined ? undefined : readClock(parts[4]);
   if (clock?.ok === false) return clock;
   const word = parts[2]?.toLowerCase();
   if (word === undefined) {
     return ask("was it made or missed?", [`${text.trim()} made`, `${text.trim()} missed`], ATTEMPT);
   }
   const made = ["made", "good", "yes", "ok", "✓"].includes(word);
+  const effort = parts[3] === undefined ? undefined : wordOf(["true-max", "easy"] as const, parts[3]);
+  if (effort !== undefined && !made)
+    return reject("only a lift that was made is easy or a true max", ATTEMPT, "Take the word out.");
   return take(
-    { load: mass.value, made, ...(clock === undefined ? {} : { at: clock.value }) },
+    {
+      load: mass.value,
+      made,
+      ...(clock === undefined ? {} : { at: clock.value }),
+      ...(effort === undefined ? {} : { effort }),
+    },
     mass.approximate,
   );
 }
@@ -78,7 +86,9 @@ const resultObject = z.strictObject({
     .describe("instead of `splits`: how long each line or each round took, in order"),
   attempts: listField(quantityField<LoggedAttempt>(readAttempt))
     .optional()
-    .describe("lifts in order: `[90 kg made 1:05, 95 kg missed 3:10]`"),
+    .describe(
+      "lifts in order: `[90 kg made 1:05, 95 kg missed 3:10]`; behind `made` also `easy` or `true max`",
+    ),
   felt: wordField(FEELINGS, { good: "right", fine: "right", died: "blew-up", blowup: "blew-up" })
     .optional()
     .describe(`how it felt: ${FEELINGS.join(", ")}`),

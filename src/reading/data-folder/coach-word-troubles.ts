@@ -58,6 +58,7 @@ const OF_LIFTS = {
   heaviest: "heaviest",
   lifts: "lifts",
   liftRest: "rest between lifts",
+  firstLiftAfter: "first lift after",
 } as const satisfies Partial<Record<keyof CoachWord, string>>;
 
 function troublesWithoutLift(word: CoachWord): readonly WordTrouble[] {

@@ -7,11 +7,11 @@ import { tellText, type Faults, type Trouble } from "./notation-fault.ts";
 import type { TextSource } from "./token.ts";
 
 const ALLOWED =
-  "`rising`, `open with 80/50 kg`, `up by 5 kg`, `rest at least 1:30`, `at most 4`, with commas between";
+  "`rising`, `open with 80/50 kg`, `up by 5 kg`, `rest at least 1:30`, `first lift after 2:00`, `at most 4`, with commas between";
 
 /**
  * Reads what rules or coach set for the attempts of a part lifted for load, by division: `rising, open with 80/50 kg, up by
- * 5 kg, rest at least 1:30, at most 4`. Undefined where nothing is set or something could not be read.
+ * 5 kg, rest at least 1:30, first lift after 2:00, at most 4`. Undefined where nothing is set or something could not be read.
  */
 export function readAttemptBounds(
   source: TextSource,
@@ -62,7 +62,9 @@ function boundOf(
   if (/^(?:loads )?rising$/i.test(phrase)) return { rising: true };
   const most = /^at most (\d+)(?: attempts)?$/i.exec(phrase);
   const rest = /^rest at least (\S+)$/i.exec(phrase);
-  const time = rest && readClock(rest[1] ?? "");
+  const first = /^first (?:lift )?after (\S+)$/i.exec(phrase);
+  const wait = rest ?? first;
+  const time = wait && readClock(wait[1] ?? "");
   const trouble =
     (most && beyond("attempts", Number(most[1]))) ?? (time?.ok === true && beyond("rest", time.value));
   if (trouble) {
@@ -70,7 +72,7 @@ function boundOf(
     return {};
   }
   if (most) return { attempts: Number(most[1]) };
-  if (time?.ok === true) return { smallestRest: time.value };
+  if (time?.ok === true) return rest ? { smallestRest: time.value } : { firstRest: time.value };
   const opener = massOf(/^open (?:with|at) (.+)$/i.exec(phrase)?.[1], index, divisions.length);
   const jump = massOf(/^up by (.+)$/i.exec(phrase)?.[1], index, divisions.length);
   const beyondLoad =

@@ -45,7 +45,7 @@ const partFields = {
   attempts: phraseField
     .optional()
     .describe(
-      "what is set for the attempts of a lift: `rising`, `open with 80/50 kg`, `up by 5 kg`, `rest at least 1:30`, `at most 4`",
+      "what is set for the attempts of a lift: `rising`, `open with 80/50 kg`, `up by 5 kg`, `rest at least 1:30`, `first lift after 2:00`, `at most 4`",
     ),
   "late lift": wordField(["counts", "does-not-count"] as const, { "counts not": "does-not-count" })
     .optional()

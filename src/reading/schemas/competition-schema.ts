@@ -6,6 +6,7 @@ import { exists, isZone, readDateTime } from "../quantities/date-time.ts";
 import type { DateOrder } from "../quantities/date.ts";
 import { instantOf } from "../quantities/instant.ts";
 import { refuse, tellRefusal } from "../yaml/refuse.ts";
+import { liftRestField } from "../fields/lift-word-fields.ts";
 import { listField } from "../fields/list-field.ts";
 import { quantityField, timeField } from "../fields/quantity-field.ts";
 import { nameField, textField } from "../fields/text-field.ts";
@@ -54,6 +55,16 @@ export const competitionSchema = (findMovement: FindMovement, dates?: DateOrder)
       loading: wordField(["alone", "help-allowed"] as const)
         .optional()
         .describe("who may change plates: `alone` or `help allowed`"),
+      "rest between lifts": liftRestField
+        .optional()
+        .describe(
+          "the shortest rest between two attempts of a lift: `1:30`; a workout or an athlete may say otherwise",
+        ),
+      "first lift after": liftRestField
+        .optional()
+        .describe(
+          "the rest before the first attempt of a lift: `2:00`; a workout or an athlete may say otherwise",
+        ),
       briefing: timeField.optional().describe("time taken by the briefing before the start: `5 min`"),
     })
     .transform((written, ctx): Omit<Competition, "id"> => {
@@ -76,6 +87,8 @@ export const competitionSchema = (findMovement: FindMovement, dates?: DateOrder)
       }
       const { name, counts, ties, rules, loading, briefing } = written;
       const barCounts = written["bar counts"];
+      const liftRest = written["rest between lifts"];
+      const firstLiftAfter = written["first lift after"];
       return {
         name,
         zone: there,
@@ -87,6 +100,8 @@ export const competitionSchema = (findMovement: FindMovement, dates?: DateOrder)
         rules,
         ...(barCounts === undefined ? {} : { barCounts }),
         ...(loading === undefined ? {} : { loading }),
+        ...(liftRest === undefined ? {} : { liftRest }),
+        ...(firstLiftAfter === undefined ? {} : { firstLiftAfter }),
         ...(briefing === undefined ? {} : { briefing }),
       };
     });

@@ -1,5 +1,6 @@
 import type { Athlete, LiftResult, MaxEffort } from "../../models/athlete.ts";
 import type { Mass } from "../../models/quantity.ts";
+import { sayLiftEffort } from "../quantities/effort-behind.ts";
 import { sayTime } from "../quantities/time.ts";
 import { sayNumber } from "../quantities/written-number.ts";
 
@@ -10,11 +11,20 @@ const about = (approximate: boolean): string => (approximate ? "~" : "");
 const onDay = (date: string | undefined): string => (date === undefined ? "" : ` (${date})`);
 
 /** A lift as a person writes it into a file. @example sayLift({ movement: "clean", load: { value: 102.5, unit: "kg" }, reps: 1, inReserve: 0, approximate: false }) // => "102.5 kg" */
-export function sayLift({ load, added, reps, inReserve, approximate, date }: LiftResult): string {
+export function sayLift({
+  load,
+  added,
+  reps,
+  inReserve,
+  approximate,
+  date,
+  effort: said,
+}: LiftResult): string {
   const mass = `${added ? "BW+" : ""}${sayMass(load)}`;
   const set = reps > 1 || inReserve > 0 ? `${reps} x ${mass}` : mass;
   const effort = inReserve > 0 ? ` @${sayNumber(10 - inReserve)}` : "";
-  return `${about(approximate)}${set}${effort}${onDay(date)}`;
+  const words = said === undefined ? "" : ` ${sayLiftEffort(said)}`;
+  return `${about(approximate)}${set}${effort}${words}${onDay(date)}`;
 }
 
 /** An effort as a person writes it. */

@@ -1,10 +1,12 @@
 import { describe, expect, it } from "vitest";
+import { type AttemptWindow, firstStart } from "../../../src/compute/lifting/attempt-times.ts";
 import { attemptConstants } from "../../../src/compute/lifting/attempt-constants.ts";
 import { type LiftingInput, withIron } from "../../../src/compute/lifting/lifting-input.ts";
 import { windowOf } from "../../../src/compute/lifting/lifting-window.ts";
 import { objectiveOf } from "../../../src/compute/lifting/objective.ts";
 import { isFault, readyLift } from "../../../src/compute/lifting/ready-lift.ts";
 import { seconds } from "../../../src/models/quantity.ts";
+import type { AttemptBounds } from "../../../src/models/workout.ts";
 import { liftResult, sampleAthlete, sampleLift } from "../../support/sample-lifter.ts";
 import { cleanAndJerk, liftingInput, liftPart, windowOfSeconds } from "../../support/sample-lifting.ts";
 
@@ -31,6 +33,20 @@ describe("a lift made ready", () => {
     if (isFault(rested)) throw new Error(rested.problem);
     expect(rested.window).toMatchObject({ earliest: 100, gap: 110 });
     expect(rested.window.breath).toBeCloseTo(132.35, 1);
+  });
+
+  it("lifts first when the coach says, sooner or later than there is breath, whatever the rest between lifts is", () => {
+    const windowFor = (secondsSince: number, bounds: AttemptBounds): AttemptWindow => {
+      const lift = ready({ before: { work: [], secondsSince }, bounds });
+      if (isFault(lift)) throw new Error(lift.problem);
+      return lift.window;
+    };
+    const rest = { smallestRest: seconds(100), firstRest: seconds(60) };
+    expect(windowFor(0, rest)).toMatchObject({ earliest: 60, breath: 60, gap: 110 });
+    // A minute and a half of rest that the rules put between counts.
+    expect(windowFor(90, { firstRest: seconds(200) })).toMatchObject({ earliest: 110, breath: 110 });
+    const fresh = ready({ bounds: { firstRest: seconds(45) } });
+    expect(!isFault(fresh) && firstStart(fresh.window, constants)).toBe(45);
   });
 
   it.each([

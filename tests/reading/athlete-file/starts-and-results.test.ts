@@ -185,5 +185,16 @@ describe("a logged result", () => {
         "to do    Write a load, made or missed, and the clock, such as `90 kg made 1:05`.",
       ),
     ]);
+    expect(tell("results: {workout: own-work, attempts: [90 kg made easy 1:05, 95 kg missed easy]}")).toEqual(
+      [
+        lines(
+          "3:63: Fault",
+          "found    95 kg missed easy",
+          "wrong    only a lift that was made is easy or a true max",
+          ATTEMPT,
+          "to do    Take the word out.",
+        ),
+      ],
+    );
   });
 });

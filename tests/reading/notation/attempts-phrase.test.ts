@@ -10,12 +10,15 @@ const read = (text: string, isLifted = true) => {
 };
 
 it("what is set for attempts holds for each division", () => {
-  expect(read("rising, open with 80/52,5 kg, up by 5 kg, rest at least 1:30, at most 4")).toEqual({
+  expect(
+    read("rising, open with 80/52,5 kg, up by 5 kg, rest at least 1:30, first lift after 2:00, at most 4"),
+  ).toEqual({
     men: {
       rising: true,
       opener: { value: 80, unit: "kg" },
       jump: { value: 5, unit: "kg" },
       smallestRest: 90,
+      firstRest: 120,
       attempts: 4,
     },
     women: {
@@ -23,6 +26,7 @@ it("what is set for attempts holds for each division", () => {
       opener: { value: 52.5, unit: "kg" },
       jump: { value: 5, unit: "kg" },
       smallestRest: 90,
+      firstRest: 120,
       attempts: 4,
     },
   });
@@ -35,6 +39,9 @@ it("what sets nothing is told once, with its words", () => {
   expect(read("open with 80")).toEqual(["open with 80: this sets nothing for the attempts"]);
   expect(read("open with 80/60/40 kg")).toHaveLength(1);
   expect(read("at most 0")).toHaveLength(1);
+  expect(read("first lift after a while")).toEqual([
+    "first lift after a while: this sets nothing for the attempts",
+  ]);
 });
 
 it("work that is not lifted for load has no attempts", () => {

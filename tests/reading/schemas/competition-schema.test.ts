@@ -44,6 +44,8 @@ describe("a competition file", () => {
       "  - Two judges.",
       "bar counts: 15 kg as 35 lb",
       "loading: help allowed",
+      "rest between lifts: 1:30",
+      "first lift after: 2 min",
       "briefing: 5 min",
     ];
     expect(read(...HEAD, ...entries)).toMatchObject({
@@ -55,6 +57,8 @@ describe("a competition file", () => {
         rules: ["Film without a cut.", "Two judges."],
         barCounts: "15-kg-as-35-lb",
         loading: "help-allowed",
+        liftRest: 90,
+        firstLiftAfter: 120,
         briefing: 300,
       },
     });
