@@ -18,7 +18,15 @@ export const sayCoachWord = (word: Word, units: MassUnit): readonly string[] => 
 ];
 
 /** Things that change what is lifted; without one of them there is nothing to say of a lift. */
-const OF_LIFTS: Word["sets"] = ["opener", "jump", "heaviest", "lifts", "liftRest", "firstLiftAfter", "target"];
+const OF_LIFTS: Word["sets"] = [
+  "opener",
+  "jump",
+  "heaviest",
+  "lifts",
+  "liftRest",
+  "firstLiftAfter",
+  "target",
+];
 
 function sayLift(
   {

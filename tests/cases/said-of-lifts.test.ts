@@ -1,11 +1,13 @@
 import { describe, expect, it } from "vitest";
 import { makePlan } from "../../src/compute/make-plan.ts";
-import type { Lift } from "../../src/models/plan/lifting.ts";
+import type { Plan } from "../../src/models/plan/plan.ts";
 import { readFiles } from "../../src/reading/read-data.ts";
 import { readSources } from "../../src/site/load-data.ts";
 import { ROOT } from "../support/run-command.ts";
 
 const { builtIn } = readSources({ root: ROOT, dataFolder: ROOT, audience: "gym" });
+
+type Lift = NonNullable<Plan["parts"][number]["lifting"]>["lifts"][number];
 
 type Written = {
   /** What stands behind the best of the clean and jerk, and further lines of the athlete's file. */
