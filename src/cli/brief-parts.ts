@@ -50,10 +50,10 @@ export function workText(part: PartPlan, plan: Plan): readonly string[] {
     ),
     "",
     ...[
-      sayGuide(pacing),
-      sayCeiling(pacing),
+      sayGuide(pacing, part === plan.parts.at(-1)),
+      sayCeiling(pacing, shift),
       half,
-      ...pacing.ifThen.map((one) => sayIfThenSentence(one, pacing, context)),
+      ...pacing.ifThen.map((one) => sayIfThenSentence(one, pacing, context, shift)),
       sayEnding(pacing, context),
       sayEarlyChange(pacing),
       ...(places ? sayPlaces(places, units) : []),

@@ -40,7 +40,7 @@ export function notesOf(plan: Plan): readonly Note[] {
         : [];
     });
     const ending = sayEnding(pacing, context);
-    const guide = sayGuide(pacing);
+    const guide = sayGuide(pacing, part === plan.parts.at(-1));
     const isBroken = pacing.rows.some((row) => row.sets.length > 1);
     return [
       ...ifThens,

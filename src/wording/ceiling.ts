@@ -1,5 +1,6 @@
 import type { Plan } from "../models/plan/plan.ts";
 import { capitalised } from "./basis.ts";
+import { nameFor } from "./movement-words.ts";
 import { sayRoundOf } from "./round-name.ts";
 import { isTime, sayWholeScore } from "./score.ts";
 import { sayClock, sayDuration } from "./time.ts";
@@ -8,17 +9,20 @@ type Pacing = NonNullable<Plan["parts"][number]["pacing"]>;
 
 /**
  * The fastest sensible start, as a sentence. Reads `Round 1 no faster than 80 s.`, or where the clock ends the round `Round 1 no
- * more than 116 reps.`
+ * more than 116 reps.`; in work of one round `Not past the goblet squats before 4:20.`, where
+ * `shift` turns the clock of the part into the one that is read.
  */
-export function sayCeiling({
-  ceiling,
-  rounds,
-  score,
-  perRound,
-}: Pick<Pacing, "ceiling" | "rounds" | "score" | "perRound">): string | undefined {
+export function sayCeiling(
+  { ceiling, rounds, score, perRound, rows }: Pick<Pacing, "ceiling" | "rounds" | "score" | "perRound" | "rows">,
+  shift = 0,
+): string | undefined {
   if (!ceiling) return undefined;
   const round = sayRoundOf({ rounds }, ceiling.round);
-  if (!round) return `Not past this point before ${sayClock(ceiling.seconds)}.`;
+  if (!round) {
+    const row = rows.find(({ index }) => index === ceiling.row);
+    const where = row === undefined ? "this point" : `the ${nameFor(row, 2)}`;
+    return `Not past ${where} before ${sayClock(ceiling.seconds + shift)}.`;
+  }
   // What is paced is never scored in loads, so the unit of masses does not matter.
   const most =
     ceiling.score === undefined

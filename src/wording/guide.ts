@@ -1,5 +1,6 @@
 import type { Plan } from "../models/plan/plan.ts";
 import { capitalised } from "./basis.ts";
+import { sayFinish, type Visited } from "./finish.ts";
 import { nameFor } from "./movement-words.ts";
 import { sayList, sayNumber } from "./number.ts";
 import { sayRowPace } from "./pace.ts";
@@ -10,19 +11,11 @@ type PacingRow = Pacing["rows"][number];
 
 /** More movements than this nobody keeps in mind. */
 const MOST = 3;
-/** A last visit this much quicker than those before is a finish. */
-const QUICKER = 0.97;
-/** Visits needed to tell a finish from the ups and downs between them. */
-const FEWEST_VISITS = 3;
-
-/** One movement of a part with its visits in order. */
-type Visited = { readonly name: string; readonly rows: readonly PacingRow[] };
-
 /**
  * The one sentence that leads a part: what this athlete does where, in the plan's own numbers; where to breathe, and the
- * finish where the plan holds one. Nothing for work that could not be planned.
+ * finish. What is left is spent only in the last part. Nothing for work that could not be planned.
  */
-export function sayGuide(pacing: Pacing): string | undefined {
+export function sayGuide(pacing: Pacing, isLast = true): string | undefined {
   const visited = visitedIn(pacing.rows);
   if (visited.length === 0) return undefined;
   const { limiter, breather } = pacing.roles;
@@ -35,7 +28,7 @@ export function sayGuide(pacing: Pacing): string | undefined {
   const clauses = visited.filter((each) => told.includes(each)).map((each) => clauseFor(each));
   const rest = visited.find(({ name, rows }) => name === breather && name !== limiter && !isHeld(rows));
   const breath = rest && `; take your breath on the ${pluralFor(rest)}`;
-  const sentences = [waitsOf(told), finishOf(visited, pacing)].filter((said) => said !== undefined);
+  const sentences = [waitsOf(told), sayFinish(visited, pacing, isLast)].filter((said) => said !== undefined);
   return [`${capitalised(clauses.join(", "))}${breath ?? ""}.`, ...sentences].join(" ");
 }
 
@@ -112,24 +105,6 @@ function saySplit(rows: readonly PacingRow[]): string {
 /** The visit in the middle: neither the fresh first nor a finish. */
 const middleOf = (rows: readonly PacingRow[]): PacingRow =>
   rows[Math.floor((rows.length - 1) / 2)] as PacingRow;
-
-/** Where the plan goes quicker at the end, and how much, as a sentence. */
-function finishOf(visited: readonly Visited[], pacing: Pacing): string | undefined {
-  const found = visited.flatMap(({ name, rows }) => {
-    const last = rows.at(-1);
-    const before = rows.slice(1, -1).flatMap((row) => row.secondsPerUnit ?? []);
-    if (rows.length < FEWEST_VISITS || last?.secondsPerUnit === undefined || before.length === 0) return [];
-    if (last.prescribed !== undefined || last.amount <= 1) return [];
-    const mean = before.reduce((sum, each) => sum + each, 0) / before.length;
-    return last.secondsPerUnit <= QUICKER * mean ? [{ name, last, gain: mean - last.secondsPerUnit }] : [];
-  });
-  const [most] = [...found].sort((one, other) => other.gain * other.last.amount - one.gain * one.last.amount);
-  if (most === undefined) return undefined;
-  const round = sayRoundOf(pacing, most.last.round);
-  const pace = sayRowPace(most.last);
-  if (round === undefined || pace === undefined) return undefined;
-  return `Finish in ${round}: the ${nameFor(most.last, 2)} at ${pace}.`;
-}
 
 /** Beyond this share of the reps or the time half of the work comes late, and under it early. */
 const LATE = 0.53;

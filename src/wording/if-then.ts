@@ -1,6 +1,7 @@
 import type { Plan } from "../models/plan/plan.ts";
 import { nameFor, pluralOf } from "./movement-words.ts";
 import { NO_BREAK_SPACE, sayNumber } from "./number.ts";
+import { sayRowPace } from "./pace.ts";
 import { sayRoundOf } from "./round-name.ts";
 import { isTime, sayWholeScore, type ScoreContext } from "./score.ts";
 import { sayClock } from "./time.ts";
@@ -19,7 +20,11 @@ function sayAction(action: IfThen["action"], pacing: Pacing): string {
     case "aim-at":
       return `aim at ${sayNumber(action.scorePerRound, 0)} a round`;
     case "hold":
-      return "keep to the planned rounds, do not push yet";
+      return pacing.rounds.length > 1
+        ? "keep to the planned rounds, do not push yet"
+        : "keep the paces as planned, do not push yet";
+    case "pace-at":
+      return sayPaceAt(action, pacing);
     case "skip-to-tie-break": {
       const row = pacing.rows.find((candidate) => candidate.index === action.row);
       return row
@@ -27,6 +32,14 @@ function sayAction(action: IfThen["action"], pacing: Pacing): string {
         : "straight to the tie-break";
     }
   }
+}
+
+/** A pace of a later row. Reads `the box step-overs at 3.5 s a rep`. */
+function sayPaceAt(action: Extract<IfThen["action"], { kind: "pace-at" }>, { rows }: Pacing): string {
+  const row = rows.find(({ index }) => index === action.row);
+  if (row === undefined) return "the next station at that pace";
+  const { displayed, secondsPerUnit } = action;
+  return `the ${nameFor(row, 2)} at ${sayRowPace({ unit: row.unit, secondsPerUnit, displayed }) ?? "that pace"}`;
 }
 
 /** A change that would be said as nought seconds is none. */
@@ -37,8 +50,8 @@ const sayChange = (secondsPerRound: number, word: string): string =>
 
 /** What the moment is called: the round, or the movement where there is only one round. */
 function sayMoment(ifThen: IfThen, pacing: Pacing): string {
-  const round = sayRoundOf(pacing, ifThen.round);
-  return round ?? pacing.rows.find((row) => row.index === ifThen.row)?.name ?? "this point";
+  const row = pacing.rows.find(({ index }) => index === ifThen.row);
+  return sayRoundOf(pacing, ifThen.round) ?? (row === undefined ? "this point" : `the ${nameFor(row, 2)}`);
 }
 
 const BEYOND: Readonly<Record<IfThen["when"], string>> = {
@@ -51,14 +64,15 @@ const BEYOND: Readonly<Record<IfThen["when"], string>> = {
 /** What is done is counted in reps where the score is a time. */
 const countedIn = ({ score }: Pacing): Pacing["score"] => (isTime(score) ? "reps" : score);
 
-/** The threshold and the action in two pieces, for the sheet. The threshold reads `After round 3 past 5:08`, or `After round 1 with under 106 reps`. */
+/** The threshold and the action in two pieces; `shift` turns the clock of the part into the one that is read. The threshold reads `After round 3 past 5:08`, or `After round 1 with under 106 reps`. */
 export function sayIfThen(
   ifThen: IfThen,
   pacing: Pacing,
   context: ScoreContext,
+  shift = 0,
 ): { readonly when: string; readonly then: string } {
   const { score, clock, when } = ifThen;
-  const threshold = score === undefined ? sayClock(clock) : sayWholeScore(countedIn(pacing), score, context);
+  const threshold = score === undefined ? sayClock(clock + shift) : sayWholeScore(countedIn(pacing), score, context);
   return {
     when: `After ${sayMoment(ifThen, pacing)} ${BEYOND[when]} ${threshold}`,
     then: sayAction(ifThen.action, pacing),
@@ -74,6 +88,12 @@ function sayShortAction(action: IfThen["action"], pacing: Pacing): string {
       return sayShortChange(action.secondsPerRound, "slower");
     case "push":
       return sayShortChange(action.secondsPerRound, "faster");
+    case "pace-at": {
+      const row = pacing.rows.find(({ index }) => index === action.row);
+      const { displayed, secondsPerUnit } = action;
+      const pace = row && sayRowPace({ unit: row.unit, secondsPerUnit, displayed });
+      return row && pace ? `${row.short} ${pace}` : "hold";
+    }
     case "smaller-sets": {
       const row = pacing.rows.find(({ name }) => name === action.name);
       return `${row?.short ?? action.name} ${action.amount === 1 ? "singles" : `in ${action.amount}s`}`;
@@ -107,12 +127,17 @@ export function sayIfThenPair(
 }
 
 /** The same as one sentence, with what to expect then. */
-export function sayIfThenSentence(ifThen: IfThen, pacing: Pacing, context: ScoreContext): string {
-  const { when, then } = sayIfThen(ifThen, pacing, context);
+export function sayIfThenSentence(
+  ifThen: IfThen,
+  pacing: Pacing,
+  context: ScoreContext,
+  shift = 0,
+): string {
+  const { when, then } = sayIfThen(ifThen, pacing, context, shift);
   const { plannedScore } = ifThen;
   const planned =
     plannedScore === undefined
-      ? sayClock(ifThen.planned)
+      ? sayClock(ifThen.planned + shift)
       : sayWholeScore(countedIn(pacing), plannedScore, context);
   const expected =
     ifThen.projected === undefined

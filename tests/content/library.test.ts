@@ -59,7 +59,8 @@ describe("the warm-up blocks", () => {
   it.each(warmUps.map((block) => [block.id, block] as const))("%s has times and gaps that fit", (_id, block) => {
     expect(block.time.shortest).toBeLessThanOrEqual(block.time.usual);
     const gaps = block.say.match(/\{\w+\}/g) ?? [];
-    const allowed = block.stage === "rehearsal" ? ["{efforts}"] : block.perMovement ? ["{amount}", "{movement}"] : [];
+    const ofMovement = block.perMovement ? ["{amount}", "{movement}"] : [];
+    const allowed = block.stage === "rehearsal" ? ["{efforts}"] : [...ofMovement, "{joints}"];
     expect(allowed).toEqual(expect.arrayContaining(gaps));
   });
 });

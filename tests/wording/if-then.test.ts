@@ -28,7 +28,14 @@ describe("a threshold and what to do beyond it", () => {
 
   it("names the movement where there is one round only", () => {
     const early = { ...base, row: 0, round: 1, when: "earlier-than", action: { kind: "hold" } } as const;
-    expect(sayIfThen(early, chipper, { units: "kg" }).when).toBe("After rowing before 5:08");
+    expect(sayIfThen(early, chipper, { units: "kg" }).when).toBe("After the rowing before 5:08");
+  });
+
+  it("gives the pace of a later station, on the clock that is read", () => {
+    const displayed = { kind: "calories-per-hour", value: 903 } as const;
+    const action = { kind: "pace-at", row: 0, secondsPerUnit: 4, displayed } as const;
+    const said = sayIfThen({ ...base, row: 0, round: 1, action }, chipper, { units: "kg" }, 60);
+    expect(said).toEqual({ when: "After the rowing past 6:08", then: nb("the rowing at 900_cal/h") });
   });
 
   it("looks at what is done where the clock ends the round", () => {

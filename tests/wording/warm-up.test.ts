@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { sayBuild, sayBuildRest, sayBuildSet, sayDropped, sayStepTime } from "../../src/wording/warm-up.ts";
+import { sayBuild, sayBuildRest, sayBuildSet, sayDropped, sayStep, sayStepTime } from "../../src/wording/warm-up.ts";
 import { samplePlans } from "../support/sample-plan.ts";
 
 const nb = (text: string): string => text.replaceAll("_", "\u00a0");
@@ -34,4 +34,9 @@ it.each([
   ["no-equipment", "Easy rowing: your gym lacks what it needs"],
 ] as const)("a block dropped for %s says so", (why, text) => {
   expect(sayDropped({ title: "Easy rowing", why })).toBe(text);
+});
+
+it("a step names the joints a limit is stated for", () => {
+  const step = { say: "Move your {joints} slowly.", joints: ["shoulder", "knee"] };
+  expect(sayStep(step)).toBe("Move your shoulder and knee slowly.");
 });

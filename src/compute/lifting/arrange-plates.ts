@@ -23,19 +23,23 @@ type Path = {
  * Loads made one after the other with the least iron moved in all: among the ways to make each total (up to two
  * plates more than the fewest), the sequence that moves the fewest kilograms on and off, then the fewest plates.
  * Plates always stand heaviest inside. Shortest path from load to load; the way to the first counts too, from the
- * plates that stand on the bar. Loads that cannot be made are left as they are.
+ * plates that stand on the bar. Of the ways only handy ones are taken, where there are any. Loads that cannot be made are left
+ * as they are.
  */
 export function arrangePlates(
   loads: MakableLoads,
   sequence: readonly BarLoad[],
   standing: readonly Mass[] = [],
+  isHandy: (plates: readonly Mass[]) => boolean = () => true,
 ): readonly BarLoad[] {
   const sides = sequence.map((load) => sideOf(loads, load));
   let paths: readonly Path[] = [{ plates: standing, iron: 0, moves: 0 }];
   for (const side of sides) {
     if (!side) continue;
     const from = paths;
-    paths = waysToMake(loads, side).map((plates) => cheapest(from.map((path) => extend(path, side, plates))));
+    const ways = waysToMake(loads, side);
+    const handy = ways.filter(isHandy);
+    paths = (handy.length > 0 ? handy : ways).map((plates) => cheapest(from.map((path) => extend(path, side, plates))));
   }
   const ways = stepsOf(cheapest(paths));
   return sequence.map((load, at) => {

@@ -5,6 +5,7 @@ import { runEfforts } from "../search/find-effort.ts";
 import { isByInterval } from "./interval-rows.ts";
 import { endsByClock, roundSeconds, scoreAfterRound } from "./rounds.ts";
 import type { Solved } from "../search/solve-part.ts";
+import { startStation, stretchAtEnd } from "./stations.ts";
 
 /** The first round is not tried faster than this, over the plan. */
 const FASTEST_TRIED = 1.4;
@@ -12,43 +13,79 @@ const FASTEST_TRIED = 1.4;
 const SHORTEST = 0.02;
 
 /**
- * The fastest sensible first round: the one that spends all that the plan holds back, with everything after it as planned. Faster
- * than that, the reserve is empty before the end on the expected day. Where the clock ends the round, the most that is
- * sensible to do in it. Undefined for work of one round, and where the first is a trifle.
+ * The fastest sensible start: the one that spends all that the plan holds back, with everything after it as planned. Faster
+ * than that, the reserve is empty before the end on the expected day. The start is the first round; in work of one round, the
+ * stations up to about a third of the work. Where the clock ends the round, the most that is sensible to do in it. Undefined for
+ * work of one visit, and where the start is a trifle.
  */
 export function ceilingOf(
-  { bench, choice, log }: Solved,
+  solved: Solved,
   rows: readonly PacingRow[],
   rounds: Pacing["rounds"],
   score: ScoreKind,
 ): Pacing["ceiling"] {
-  const first = rounds[0];
-  if (!first || rounds.length < 2 || (rows[first.lastRow]?.shareOfWork ?? 0) < SHORTEST) return undefined;
+  if (rounds.length < 2) return ceilingOfStations(solved, rows);
+  const { bench, log } = solved;
+  const [first] = rounds;
+  if (!first || (rows[first.lastRow]?.shareOfWork ?? 0) < SHORTEST) return undefined;
+  const { before, after } = fasterStart(
+    solved,
+    (i) => bench.track.round[i] === first.round,
+    (at) => ({
+      seconds: roundSeconds(bench, bench.log, at).get(first.round),
+      done: scoreAfterRound(bench, bench.log, first.round),
+    }),
+  );
+  if (!endsByClock({ bench, log }, first.round)) {
+    return { round: first.round, seconds: first.seconds * ratioOf(before.seconds, after.seconds) };
+  }
+  if (isByInterval(score) || !(before.done > 0)) return undefined;
+  const most = Math.floor((first.scoreDone * after.done) / before.done + 1e-6);
+  return { round: first.round, seconds: first.seconds, score: most };
+}
+
+/** The clock at the end of the first stations, where nothing is gained by being there sooner. */
+function ceilingOfStations(solved: Solved, rows: readonly PacingRow[]): Pacing["ceiling"] {
+  const row = startStation(rows);
+  if (row === undefined) return undefined;
+  const last = stretchAtEnd(solved, row);
+  const { before, after } = fasterStart(
+    solved,
+    (i) => i <= last,
+    () => ({ seconds: solved.bench.log.ended[last], done: 0 }),
+  );
+  return { round: row.round, row: row.index, seconds: row.end * ratioOf(before.seconds, after.seconds) };
+}
+
+const ratioOf = (planned: number, fastest: number): number =>
+  planned > 0 ? Math.min(1, fastest / planned) : 1;
+
+type Start = { readonly seconds: number; readonly done: number };
+
+/** The start as planned, and at the rate that spends all that is held back. `measure`: of a run that got to a stretch. */
+function fasterStart(
+  { bench, choice }: Solved,
+  isStart: (stretch: number) => boolean,
+  measure: (at: number) => { readonly seconds: number | undefined; readonly done: number },
+): { readonly before: Start; readonly after: Start } {
   const { track, shape } = bench;
   const planned = shape.slice();
-  let seconds = first.seconds;
-  let done = first.scoreDone;
+  let now: Start = { seconds: 0, done: 0 };
   const leftAfter = (faster: number): number => {
     for (let i = 0; i < track.length; i += 1) {
-      shape[i] = (planned[i] as number) * (track.round[i] === first.round ? faster : 1);
+      shape[i] = (planned[i] as number) * (isStart(i) ? faster : 1);
     }
     const state = runEfforts(bench, choice.plan, bench.coarse, true);
-    seconds = roundSeconds(bench, bench.log, state.at).get(first.round) ?? seconds;
-    done = scoreAfterRound(bench, bench.log, first.round);
+    const { seconds, done } = measure(state.at);
+    now = { seconds: seconds ?? now.seconds, done };
     return state.least;
   };
   const even = leftAfter(1);
-  const before = { seconds, done };
+  const before = now;
   if (even > 0) {
     const root = findRoot(leftAfter, 1, FASTEST_TRIED, { width: 0.002, near: 0.01, most: 12 });
     leftAfter(root.kind === "no-bracket" ? FASTEST_TRIED : root.at);
   }
   shape.set(planned);
-  const ratio = before.seconds > 0 ? seconds / before.seconds : 1;
-  if (!endsByClock({ bench, log }, first.round)) {
-    return { round: first.round, seconds: first.seconds * Math.min(1, ratio) };
-  }
-  if (isByInterval(score) || !(before.done > 0)) return undefined;
-  const most = Math.floor((first.scoreDone * done) / before.done + 1e-6);
-  return { round: first.round, seconds: first.seconds, score: most };
+  return { before, after: now };
 }

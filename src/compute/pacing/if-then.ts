@@ -1,10 +1,12 @@
 import type { Pacing, PacingRow } from "../../models/plan/pacing.ts";
 import type { Rules } from "../motion/rules.ts";
 import { runDay } from "../search/day.ts";
+import { displayedPace } from "./displayed-pace.ts";
 import { isByInterval } from "./interval-rows.ts";
 import type { ResultReading } from "./result-reading.ts";
 import { endsByClock } from "./rounds.ts";
 import type { Solved } from "../search/solve-part.ts";
+import { lookStation } from "./stations.ts";
 
 /** Results nearer than this are one, in seconds or score units: both are told in whole ones. */
 const SAME_RESULT = 0.5;
@@ -18,6 +20,10 @@ type Lookout = {
   readonly round: Round;
   /** Rounds after it. */
   readonly left: readonly Round[];
+  /** Result as planned. */
+  readonly target: number;
+  /** Whether the result is a time. */
+  readonly isTime: boolean;
   /** Whether what is gained there may be kept up. */
   readonly late: boolean;
   readonly smallerSets: IfThen["action"] | undefined;
@@ -55,21 +61,25 @@ export function ifThenOf(
   reading: Pick<ResultReading, "score" | "of" | "target">,
 ): Pacing["ifThen"] {
   const { rules } = bench;
-  const round = roundToLookAt(rounds, hard, rules);
-  const row = round === undefined ? undefined : rows[round.lastRow];
+  const isOneRound = rounds.length < 2;
+  const round = isOneRound ? rounds[0] : roundToLookAt(rounds, hard, rules);
+  const row = isOneRound ? lookStation(rows) : round && rows[round.lastRow];
   if (!round || !row) return [];
   const lookout: Lookout = {
     row,
     round,
     left: rounds.filter((other) => other.start >= row.end - 1e-6),
+    target: reading.target,
+    isTime: reading.score === "time",
     late: row.shareOfTime >= rules.warningUntil,
-    smallerSets: smallerSetsAfter(row, rows, limiter, rules),
+    smallerSets: smallerSetsAfter(row, rows, isOneRound ? undefined : limiter, rules),
     resultAt: resultOfForm((form) => reading.of(runDay(bench, choice.plan, form, 1, bench.coarse)), reading),
   };
   // Before a door that shuts, and in short work, nothing is won by holding back.
   const isShort = (rounds.at(-1)?.end ?? 0) < rules.leadKeptBelow;
   const held =
     state.stopped === "deadline" || isShort ? (one: IfThen) => one.action.kind !== "hold" : () => true;
+  if (isOneRound) return byStation(lookout, rows, { bench, log }, rules).filter(held);
   if (!endsByClock({ bench, log }, round.round)) {
     return byClock(lookout, rules.ahead)
       .filter(held)
@@ -90,7 +100,7 @@ function resultOfForm(
 const changesSomething = ({ action }: IfThen, { leastChange }: Rules): boolean =>
   !(action.kind === "slow-down" || action.kind === "push") || action.secondsPerRound >= leastChange;
 
-/** Cutting the sets of the movement that limits, where it is still to come in sets of more than one. */
+/** Cutting the sets of the movement that limits (of any, without one), where it is still to come in sets of more than one. */
 function smallerSetsAfter(
   row: PacingRow,
   rows: readonly PacingRow[],
@@ -98,7 +108,11 @@ function smallerSetsAfter(
   { smallerSets }: Rules,
 ): IfThen["action"] | undefined {
   const isBroken = ({ kind, index, name, sets: [first, ...more] }: PacingRow): boolean =>
-    kind === "work" && index > row.index && name === limiter && more.length > 0 && (first?.amount ?? 0) > 1;
+    kind === "work" &&
+    index > row.index &&
+    (limiter === undefined || name === limiter) &&
+    more.length > 0 &&
+    (first?.amount ?? 0) > 1;
   const broken = rows.find(isBroken);
   return (
     broken && {
@@ -114,27 +128,97 @@ function smallerSetsAfter(
 const meanOf = (left: readonly Round[], value: (round: Round) => number): number =>
   left.reduce((sum, round) => sum + value(round), 0) / Math.max(1, left.length);
 
-/** Thresholds on the clock. `most`: seconds off the plan at which to act. */
-function byClock({ row, left, late, smallerSets, resultAt }: Lookout, most: number): IfThen[] {
+/**
+ * Thresholds on the clock. `most`: seconds off the plan at which to act. What to expect adds up: what one is off by, and what is
+ * changed in every round left; where sets are cut, what the form of such a day brings.
+ */
+function byClock(lookout: Lookout, most: number): IfThen[] {
+  const { row, left, late, smallerSets, resultAt, target, isTime } = lookout;
   const difference = Math.min(most, row.end * 0.1);
   const secondsPerRound = (meanOf(left, ({ seconds }) => seconds) * difference) / row.end;
-  const at = (by: number) => ({
-    row: row.index,
-    round: row.round,
-    planned: row.end,
-    clock: row.end + by,
-    projected: resultAt(row.end / (row.end + by)),
-  });
-  const [behind, ahead] = [at(difference), at(-difference)];
+  const at = (by: number, action: IfThen["action"]) => {
+    const ofForm = resultAt(row.end / (row.end + by));
+    const kept = target + by + (action.kind === "hold" ? 0 : Math.sign(by) * secondsPerRound * left.length);
+    return {
+      row: row.index,
+      round: row.round,
+      planned: row.end,
+      clock: row.end + by,
+      projected: isTime && action.kind !== "smaller-sets" ? kept : ofForm,
+      action,
+    };
+  };
+  const behind = at(difference, smallerSets ?? { kind: "slow-down", secondsPerRound });
+  const ahead = at(-difference, late ? { kind: "push", secondsPerRound } : { kind: "hold" });
   if (Math.abs(behind.projected - ahead.projected) < SAME_RESULT) return [];
   return [
-    { ...behind, when: "later-than", action: smallerSets ?? { kind: "slow-down", secondsPerRound } },
-    { ...ahead, when: "earlier-than", action: late ? { kind: "push", secondsPerRound } : { kind: "hold" } },
+    { ...behind, when: "later-than" },
+    { ...ahead, when: "earlier-than" },
   ];
 }
 
+/** A station that comes so much later or sooner than planned, as a share of its clock, is a day of another form. Judgement. */
+const ANOTHER_FORM = 0.04;
+/** Least change of a pace that is told: a tenth of a second a rep, or this share where a display shows it. Judgement. */
+const LEAST_PACE = { seconds: 0.1, share: 0.01 } as const;
+
+/**
+ * Thresholds at a station, in work of one round. Behind, what is still to come in sets is cut into smaller ones, else the longest
+ * station left goes at the pace of such a day; ahead, it goes that much quicker, or, early, at the pace planned.
+ */
+function byStation(
+  { row, late, smallerSets, resultAt, target, isTime }: Lookout,
+  rows: readonly PacingRow[],
+  { bench: { track } }: Pick<Solved, "bench" | "log">,
+  { ahead }: Rules,
+): IfThen[] {
+  const difference = Math.min(row.end * 0.1, Math.max(ahead, Math.round(row.end * ANOTHER_FORM)));
+  const next = longestAfter(row, rows);
+  const movement = track.tasks.find(({ movement: { id } }) => id === next?.movement)?.movement;
+  const paceAt = (by: number): IfThen["action"] | undefined => {
+    if (next?.secondsPerUnit === undefined || movement === undefined) return undefined;
+    const change = by / row.end;
+    const secondsPerUnit = next.secondsPerUnit * (1 + change);
+    const isTold =
+      next.displayed === undefined
+        ? Math.abs(secondsPerUnit - next.secondsPerUnit) >= LEAST_PACE.seconds
+        : Math.abs(change) >= LEAST_PACE.share;
+    if (!isTold) return undefined;
+    const displayed = next.displayed && displayedPace(movement, next.unit, secondsPerUnit);
+    return { kind: "pace-at", row: next.index, secondsPerUnit, ...(displayed && { displayed }) };
+  };
+  const at = (by: number, when: IfThen["when"], action: IfThen["action"] | undefined): IfThen[] =>
+    action === undefined
+      ? []
+      : [
+          {
+            row: row.index,
+            round: row.round,
+            planned: row.end,
+            clock: row.end + by,
+            projected: isTime && action.kind === "hold" ? target + by : resultAt(row.end / (row.end + by)),
+            action,
+            when,
+          },
+        ];
+  return [
+    ...at(difference, "later-than", smallerSets ?? paceAt(difference)),
+    ...at(-difference, "earlier-than", late ? paceAt(-difference) : { kind: "hold" }),
+  ];
+}
+
+/** Of what is left, the station that takes longest and is told with a pace. */
+const longestAfter = (row: PacingRow, rows: readonly PacingRow[]): PacingRow | undefined =>
+  rows
+    .filter(
+      ({ kind, index, secondsPerUnit, amount }) =>
+        kind === "work" && index > row.index && secondsPerUnit !== undefined && amount > 1,
+    )
+    .toSorted((one, other) => other.end - other.start - (one.end - one.start))[0];
+
 /** Thresholds on what is done. `share`: of what is planned, at which to act. */
-function byScore({ row, round, left, late, smallerSets, resultAt }: Lookout, share: number): IfThen[] {
+function byScore(lookout: Lookout, share: number): IfThen[] {
+  const { row, round, left, late, smallerSets, resultAt, target } = lookout;
   const planned = round.scoreDone;
   if (!(planned > 0)) return [];
   const difference = Math.max(1, Math.round(share * planned));
@@ -156,6 +240,8 @@ function byScore({ row, round, left, late, smallerSets, resultAt }: Lookout, sha
   if (Math.abs(behind.projected - ahead.projected) < SAME_RESULT) return [];
   return [
     { ...behind, when: "fewer-than", action: smallerSets ?? aimAt(-difference) },
-    { ...ahead, when: "more-than", action: late ? aimAt(difference) : { kind: "hold" } },
+    late
+      ? { ...ahead, when: "more-than", action: aimAt(difference) }
+      : { ...ahead, when: "more-than", action: { kind: "hold" }, projected: target + difference },
   ];
 }

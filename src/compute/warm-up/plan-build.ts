@@ -1,4 +1,5 @@
 import type { Bar, Gym } from "../../models/gym.ts";
+import { inKilograms, type Mass } from "../../models/quantity.ts";
 import type { BarLoad } from "../../models/plan/basics.ts";
 import { arrangePlates } from "../lifting/arrange-plates.ts";
 import { makableLoads } from "../lifting/makable-loads.ts";
@@ -57,6 +58,8 @@ export function planBuild(
   const arranged = arrangePlates(
     loads,
     bounded.map((set) => set.load),
+    [],
+    isHandy,
   );
   const resting = bounded.map((set, at): BuildSet => {
     const load = arranged[at] ?? set.load;
@@ -67,6 +70,11 @@ export function planBuild(
   });
   return halvesOf(resting).map((half) => ({ sets: half, lasts: wholeMinutes(half, numbers) }));
 }
+
+/** Of the same plate nobody stacks more than two a side to warm up, where a larger one stands there. */
+const MOST_OF_A_PLATE = 2;
+const isHandy = (plates: readonly Mass[]): boolean =>
+  [...Map.groupBy(plates, inKilograms).values()].every((same) => same.length <= MOST_OF_A_PLATE);
 
 /** Seconds of a whole build. */
 export const lastsOf = (build: BuildPlan): number => build.reduce((sum, half) => sum + half.lasts, 0);

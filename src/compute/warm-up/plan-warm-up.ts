@@ -70,9 +70,12 @@ export function planWarmUp(input: WarmUpInput): WarmUp {
   const build = buildInTime(input, goals, picked, time, numbers);
   const fitted = fitTime(stretchesOf(picked, build, numbers), time);
   const kept = picked.filter((each) => fitted.times.has(each.id));
-  const steps = layOut(orderSteps(kept, fitted.times, build), input.start).map((step) =>
-    step.say.includes("{efforts}") ? { ...step, efforts: [...efforts] } : step,
-  );
+  const joints = input.situation.facts["limit-joint"] ?? [];
+  const steps = layOut(orderSteps(kept, fitted.times, build), input.start).map((step) => ({
+    ...step,
+    ...(step.say.includes("{efforts}") && { efforts: [...efforts] }),
+    ...(step.say.includes("{joints}") && { joints: [...joints] }),
+  }));
   const moved = {
     buildSets: steps.flatMap((step) => step.sets).length,
     hasRehearsal: kept.some((each) => each.block.stage === "rehearsal"),

@@ -33,6 +33,10 @@ export const warmUpStepField = z.strictObject({
     )
     .optional()
     .describe("what `{efforts}` in the words of a rehearsal stands for, at planned pace"),
+  joints: z
+    .array(z.string())
+    .optional()
+    .describe("what `{joints}` in the words stands for: those a limit is stated for"),
   sets: z
     .array(
       z.strictObject({ load: barLoadField, reps: z.int(), restAfter: secondsField, movement: z.string() }),

@@ -106,6 +106,12 @@ export const ifThenField = z.strictObject({
       amount: z.int(),
     }),
     z.strictObject({ kind: z.literal("slow-down"), secondsPerRound: z.number() }),
+    z.strictObject({
+      kind: z.literal("pace-at"),
+      row: z.int().describe("the row whose pace is changed"),
+      secondsPerUnit: z.number(),
+      displayed: displayedPaceField.optional(),
+    }),
     z.strictObject({ kind: z.literal("aim-at"), scorePerRound: z.int() }),
     z.strictObject({ kind: z.literal("hold") }),
     z.strictObject({ kind: z.literal("push"), secondsPerRound: z.number() }),
@@ -188,6 +194,10 @@ export const pacingField = z.strictObject({
   ceiling: z
     .strictObject({
       round: z.int(),
+      row: z
+        .int()
+        .optional()
+        .describe("in work of one round: the row that ends the start; `seconds` is then the clock there"),
       seconds: secondsField,
       score: z
         .number()
@@ -195,7 +205,7 @@ export const pacingField = z.strictObject({
         .describe("most score units that are sensible, where the clock ends the round"),
     })
     .optional()
-    .describe("fastest sensible first round"),
+    .describe("fastest sensible start: of the first round, or of the first stations"),
   hard: z
     .strictObject({ round: z.int(), reserve: shareField })
     .optional()

@@ -380,6 +380,21 @@ describe("landmarks", () => {
     expect(earlier?.projected).toBeLessThan(pacing.result.target);
   });
 
+  it("work of one round has a start by its stations, and a check that changes something", () => {
+    const stations = [40, 25, 40, 25, 40].flatMap((amount) => triplet.map((one) => ({ ...one, amount })));
+    const long = paced(inputFor(makeCourse([stations]), forTime, athlete())).pacing;
+    const start = long.rows.find(({ index }) => index === long.ceiling?.row);
+    expect(start?.shareOfWork).toBeGreaterThan(0.15);
+    expect(start?.shareOfWork).toBeLessThan(0.5);
+    expect(long.ceiling?.seconds).toBeLessThan(start?.end ?? 0);
+    expect(long.ceiling?.seconds).toBeGreaterThan(0.7 * (start?.end ?? 0));
+    const [behind, ahead] = long.ifThen;
+    expect(behind?.when).toBe("later-than");
+    expect(["smaller-sets", "pace-at"]).toContain(behind?.action.kind);
+    expect(behind?.projected).toBeGreaterThan(long.result.target);
+    expect(ahead?.projected).toBeLessThan(long.result.target);
+  });
+
   it("there is a movement that limits and another to breathe on", () => {
     expect(pacing.roles.limiter).toBe("burpee");
     expect(pacing.roles.breather).not.toBe("burpee");
