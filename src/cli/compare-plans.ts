@@ -56,7 +56,12 @@ function factsOfPacing(part: string, pacing: PlannedPacing): readonly (readonly 
       sayRange(pacing.score, pacing.result, { units: "kg", perRound: pacing.perRound }),
     ],
     ...(ceiling
-      ? [[`part ${part}, ${ceiling.row === undefined ? `round ${ceiling.round}` : "start"} not faster than`, sayClock(ceiling.seconds)] as const]
+      ? [
+          [
+            `part ${part}, ${ceiling.row === undefined ? `round ${ceiling.round}` : "start"} not faster than`,
+            sayClock(ceiling.seconds),
+          ] as const,
+        ]
       : []),
     ...pacing.rounds.flatMap(({ round, label, seconds }) => [
       [`part ${part}, round ${label}`, sayClock(seconds)] as const,

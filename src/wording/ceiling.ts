@@ -13,7 +13,13 @@ type Pacing = NonNullable<Plan["parts"][number]["pacing"]>;
  * `shift` turns the clock of the part into the one that is read.
  */
 export function sayCeiling(
-  { ceiling, rounds, score, perRound, rows }: Pick<Pacing, "ceiling" | "rounds" | "score" | "perRound" | "rows">,
+  {
+    ceiling,
+    rounds,
+    score,
+    perRound,
+    rows,
+  }: Pick<Pacing, "ceiling" | "rounds" | "score" | "perRound" | "rows">,
   shift = 0,
 ): string | undefined {
   if (!ceiling) return undefined;

@@ -25,11 +25,7 @@ const SHORTEST = 240;
  * the work begins, in the movement in which it is spent. Nothing where every interval counts for itself, where the clock or a
  * wall ends the work before, where the work is short, or where another part follows that wants what is left.
  */
-export function sayFinish(
-  visited: readonly Visited[],
-  pacing: Pacing,
-  isLast: boolean,
-): string | undefined {
+export function sayFinish(visited: readonly Visited[], pacing: Pacing, isLast: boolean): string | undefined {
   return quicker(visited, pacing) ?? (isLast ? lastTenth(pacing) : undefined);
 }
 

@@ -72,7 +72,8 @@ export function sayIfThen(
   shift = 0,
 ): { readonly when: string; readonly then: string } {
   const { score, clock, when } = ifThen;
-  const threshold = score === undefined ? sayClock(clock + shift) : sayWholeScore(countedIn(pacing), score, context);
+  const threshold =
+    score === undefined ? sayClock(clock + shift) : sayWholeScore(countedIn(pacing), score, context);
   return {
     when: `After ${sayMoment(ifThen, pacing)} ${BEYOND[when]} ${threshold}`,
     then: sayAction(ifThen.action, pacing),
@@ -127,12 +128,7 @@ export function sayIfThenPair(
 }
 
 /** The same as one sentence, with what to expect then. */
-export function sayIfThenSentence(
-  ifThen: IfThen,
-  pacing: Pacing,
-  context: ScoreContext,
-  shift = 0,
-): string {
+export function sayIfThenSentence(ifThen: IfThen, pacing: Pacing, context: ScoreContext, shift = 0): string {
   const { when, then } = sayIfThen(ifThen, pacing, context, shift);
   const { plannedScore } = ifThen;
   const planned =

@@ -26,7 +26,11 @@ export function sayBuildSet(set: Step["sets"][number], units: MassUnit): string 
 export const sayBuildRest = (set: Step["sets"][number]): string => `rest ${sayDuration(set.restAfter)}`;
 
 /** The words of a step, with what is rehearsed at which pace, and the joints a limit is stated for, filled in. */
-export const sayStep = ({ say, efforts = [], joints = [] }: Pick<Step, "say" | "efforts" | "joints">): string =>
+export const sayStep = ({
+  say,
+  efforts = [],
+  joints = [],
+}: Pick<Step, "say" | "efforts" | "joints">): string =>
   say.replace("{efforts}", sayList(efforts.map(sayEffort))).replace("{joints}", sayList(joints));
 
 type Effort = NonNullable<Step["efforts"]>[number];

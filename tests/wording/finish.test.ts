@@ -32,7 +32,11 @@ describe("the finish", () => {
 
   it("is the plan's own where it goes quicker at the end", () => {
     const visits = [3, 3, 3, 2.7].map((secondsPerUnit, at) => ({ ...squats, index: at, round: at + 1, secondsPerUnit })); // prettier-ignore
-    const rounds = visits.map(({ round }) => ({ ...sample.rounds[0], round, label: `${round}` })) as typeof sample.rounds;
+    const rounds = visits.map(({ round }) => ({
+      ...sample.rounds[0],
+      round,
+      label: `${round}`,
+    })) as typeof sample.rounds;
     expect(sayFinish([{ name: "squat", rows: visits }], { ...sample, rows: visits, rounds }, true)).toBe(
       nb("Finish in round_4: the squats at 2.7_s_a_rep."),
     );

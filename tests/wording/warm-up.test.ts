@@ -1,5 +1,12 @@
 import { expect, it } from "vitest";
-import { sayBuild, sayBuildRest, sayBuildSet, sayDropped, sayStep, sayStepTime } from "../../src/wording/warm-up.ts";
+import {
+  sayBuild,
+  sayBuildRest,
+  sayBuildSet,
+  sayDropped,
+  sayStep,
+  sayStepTime,
+} from "../../src/wording/warm-up.ts";
 import { samplePlans } from "../support/sample-plan.ts";
 
 const nb = (text: string): string => text.replaceAll("_", "\u00a0");

@@ -39,7 +39,9 @@ export function arrangePlates(
     const from = paths;
     const ways = waysToMake(loads, side);
     const handy = ways.filter(isHandy);
-    paths = (handy.length > 0 ? handy : ways).map((plates) => cheapest(from.map((path) => extend(path, side, plates))));
+    paths = (handy.length > 0 ? handy : ways).map((plates) =>
+      cheapest(from.map((path) => extend(path, side, plates))),
+    );
   }
   const ways = stepsOf(cheapest(paths));
   return sequence.map((load, at) => {

@@ -4,7 +4,9 @@ import type { PacingRow } from "../../../src/models/plan/pacing.ts";
 
 /** Stations with their shares of work and time at the end. */
 const rows = (...shares: readonly number[]): readonly PacingRow[] =>
-  shares.map((share, index) => ({ kind: "work", index, shareOfWork: share, shareOfTime: share }) as PacingRow);
+  shares.map(
+    (share, index) => ({ kind: "work", index, shareOfWork: share, shareOfTime: share }) as PacingRow,
+  );
 
 it("the start is over at the station nearest to a third of the work", () => {
   expect(startStation(rows(0.12, 0.3, 0.45, 0.8, 1))?.index).toBe(1);
