@@ -123,4 +123,6 @@ export type Movement = {
   readonly easier: readonly string[];
   /** The general movement this one is a style of, if any. */
   readonly styleOf?: string;
+  /** The movement it becomes for who must not kip: slower, in smaller sets, and counted all the same. */
+  readonly withoutKipping?: string;
 };

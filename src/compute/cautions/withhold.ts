@@ -35,6 +35,8 @@ export type Reason = { readonly why: string; readonly ask: string };
 
 /** A stress that speaks of how heavy a lift is, not of a movement: it rules out lifting for load and nothing else. */
 const MAXIMAL = "maximal-lift";
+/** A stress of a way to do a movement: kept out, the movement is done strictly, at the pace and in the sets of that. */
+const KIPPING = "kipping";
 
 type Rules = {
   /** Movements that are cleared although a stated limit would keep them out by what they do. */
@@ -74,20 +76,24 @@ export function withhold(
     return holds ? [{ entry, why: cause === "" ? `${entry.title}.` : `Because of ${cause}.` }] : [];
   });
   const rules = rulesFrom(activeLimits(athlete, date), held);
-  const reasonFor = (id: string): Reason | undefined => reasonAgainst(movements.get(id), id, rules);
-  const replace = (id: string): Movement | undefined =>
-    reasonFor(id) === undefined
-      ? undefined
-      : (clearedInstead(id, rules.cleared, movements) ??
-        nearestAllowed(
-          id,
-          movements,
-          (each) => reasonFor(each) === undefined && !athlete.cannot.includes(each),
-        ));
+  const against = (id: string): Reason | undefined => reasonAgainst(movements.get(id), id, rules);
+  const isFree = (id: string): boolean => against(id) === undefined && !athlete.cannot.includes(id);
+  const strictOf = (id: string): Movement | undefined => strictForm(movements.get(id), rules, movements);
+  const reasonFor = (id: string): Reason | undefined =>
+    against(id) ?? (strictOf(id) && rules.stresses.get(KIPPING));
+  const isDone = (id: string): boolean => isFree(id) && isFree(strictOf(id)?.id ?? id);
+  const replace = (id: string): Movement | undefined => {
+    if (reasonFor(id) === undefined) return undefined;
+    const strict = strictOf(id);
+    if (strict !== undefined && against(id) === undefined && isFree(strict.id)) return strict;
+    const instead =
+      clearedInstead(id, rules.cleared, movements) ?? nearestAllowed(id, movements, isDone);
+    return instead && (strictOf(instead.id) ?? instead);
+  };
   const { division } = resolveDivision(athlete, workout);
   const againstLift = (part: Part): Reason | undefined =>
     part.clock.kind === "max-load"
-      ? (rules.maxLift ?? forbiddenIn(part, division, reasonFor)[0]?.reason)
+      ? (rules.maxLift ?? forbiddenIn(part, division, against)[0]?.reason)
       : undefined;
   return {
     withheld: [
@@ -157,6 +163,17 @@ function reasonAgainst(movement: Movement | undefined, id: string, rules: Rules)
   return stress === undefined ? undefined : rules.stresses.get(stress);
 }
 
+/** The strict movement that one becomes where kipping is kept out, unless it is cleared; undefined where it stays as it is. */
+function strictForm(
+  movement: Movement | undefined,
+  { stresses, cleared, byCaution }: Rules,
+  movements: ReadonlyMap<string, Movement>,
+): Movement | undefined {
+  if (movement?.withoutKipping === undefined || !stresses.has(KIPPING)) return undefined;
+  const isCleared = cleared.has(movement.id) && !byCaution.has(KIPPING);
+  return isCleared ? undefined : movements.get(movement.withoutKipping);
+}
+
 /** A cleared movement that does the same work: of the same kind, with the same muscle taxed most. */
 function clearedInstead(
   id: string,
@@ -217,6 +234,16 @@ const forbiddenIn = (
     return choices.some((each) => reasonFor(each) === undefined) ? [] : [{ id: first, reason }];
   });
 
+/** `Pull-ups: kipping` where only the way of doing it is left out, else the movement. */
+function titleOf(id: string, instead: Movement | undefined, movements: ReadonlyMap<string, Movement>): string {
+  const movement = movements.get(id);
+  const title = sentenceCase(movement?.plural ?? id);
+  return isWay(movement, instead) ? `${title}: kipping` : title;
+}
+
+const isWay = (movement: Movement | undefined, instead: Movement | undefined): boolean =>
+  instead !== undefined && movement?.withoutKipping === instead.id;
+
 const withheldMovements = (
   part: Part,
   division: string,
@@ -227,10 +254,10 @@ const withheldMovements = (
   forbiddenIn(part, division, reasonFor).map(({ id, reason }) => {
     const instead = replace(id);
     return {
-      what: "movement",
+      what: isWay(movements.get(id), instead) ? "option" : "movement",
       part: part.name,
       movement: id,
-      title: sentenceCase(movements.get(id)?.plural ?? id),
+      title: titleOf(id, instead, movements),
       ...reason,
       ...(instead !== undefined && { instead: sentenceCase(instead.plural) }),
     };

@@ -9,8 +9,8 @@ export type Substitution = {
 };
 
 /**
- * The course with what an athlete keeps away from replaced: by a movement the rules leave to choose, else by the
- * nearest easier one, else left out. A stand-in is done for as many units as before; where it is counted in something
+ * The course with what an athlete keeps away from replaced: by the same movement without what they avoid in it, else by
+ * one the rules leave to choose, else by the nearest easier one, else left out. A stand-in is done for as many units as before; where it is counted in something
  * else, for about as long as the original would take at the athlete's level. A load stays only on a movement that is
  * loaded the same way.
  */
@@ -18,7 +18,9 @@ export function substitute(course: Course, { forbids, replace }: Substitution, l
   const items = course.items.flatMap((item): readonly CourseItem[] => {
     if (item.kind === "rest" || !forbids(item.movement.id)) return [item];
     const allowed = item.alternatives.find((other) => !forbids(other.id));
-    const standIn = allowed ?? replace(item.movement.id);
+    const instead = replace(item.movement.id);
+    const isSame = instead !== undefined && instead.id === item.movement.withoutKipping;
+    const standIn = isSame ? instead : (allowed ?? instead);
     return standIn === undefined ? [] : [stoodIn(item, standIn, level)];
   });
   return { ...course, items: items.map((item, index) => ({ ...item, index })) };

@@ -44,10 +44,11 @@ export function checkLibrary(
       ? []
       : unknown(fileOf(files.cautions, owner), word, "stress", STRESSES);
   return [
-    ...[...library.movements.values()].flatMap(({ id, easier, styleOf, loading }) =>
+    ...[...library.movements.values()].flatMap(({ id, easier, styleOf, withoutKipping, loading }) =>
       [
         ...easier,
         ...(styleOf === undefined ? [] : [styleOf]),
+        ...(withoutKipping === undefined ? [] : [withoutKipping]),
         ...(loading?.ratios ?? []).map(({ of }) => of),
       ].flatMap((other) => movement(files.movements, id, other)),
     ),

@@ -168,10 +168,14 @@ export const movementSchema = z
       .default([])
       .describe("movements to do instead when this one cannot or must not be done, nearest first"),
     "style of": movementIdField.optional().describe("the general movement this one is a style of"),
+    "without kipping": movementIdField
+      .optional()
+      .describe("the strict movement it becomes for somebody who must not kip, with its own pace and sets"),
   })
   .transform((written, ctx): WrittenMovement => {
     checkMovement(written, ctx);
     const { also, pace, load, erg, height, "distance per rep": perRep, "style of": styleOf } = written;
+    const withoutKipping = written["without kipping"];
     const { name, plural, short, kind, counts, taxes, stresses, choices, needs, standards, easier } = written;
     const { power, ...powerFrom } = written["speeding up"];
     const { time, ...timeFrom } = written["set up"];
@@ -186,5 +190,6 @@ export const movementSchema = z
       ...(load !== undefined && { loading: load }),
       ...(height !== undefined && { height }),
       ...(styleOf !== undefined && { styleOf }),
+      ...(withoutKipping !== undefined && { withoutKipping }),
     };
   }) satisfies z.ZodType<WrittenMovement>;

@@ -13,6 +13,16 @@ const sketches: readonly PartSketch[] = [
 const against = (given: Partial<Athlete>, parts = sketches) =>
   withhold(athlete(given), workout(parts), sampleLibrary, "2026-11-26");
 
+/** The library with a pull-up that may be kipped or not, as in our content. */
+function eitherWay(): typeof sampleLibrary.movements {
+  const pullUp = sampleLibrary.movements.get("pull-up");
+  if (pullUp === undefined) throw new Error("the sample has pull-ups");
+  return new Map([
+    ...sampleLibrary.movements,
+    ["pull-up", { ...pullUp, stresses: ["overhead"], withoutKipping: "strict-pull-up" }],
+  ]);
+}
+
 describe("what a plan withholds", () => {
   it("is nothing where nothing is stated", () => {
     const plan = against({});
@@ -38,6 +48,19 @@ describe("what a plan withholds", () => {
     ]);
     expect(plan.replace("pull-up")?.id).toBe("strict-pull-up");
     expect(plan.noMaxLift).toBe(false);
+  });
+
+  it("is kipping alone where a movement may be done strictly: then it is done so, at the pace of that", () => {
+    const plan = withhold(
+      athlete({ limits: [limit({ joint: "shoulder", avoid: ["kipping"] })] }),
+      workout([{ lines: [{ movement: "pull-up" }] }]),
+      { ...sampleLibrary, movements: eitherWay() },
+      "2026-11-26",
+    );
+    expect(plan.withheld.map(({ what, title, instead }) => [what, title, instead])).toEqual([
+      ["option", "Pull-ups: kipping", "Strict pull-ups"],
+    ]);
+    expect(plan.replace("pull-up")?.id).toBe("strict-pull-up");
   });
 
   it("goes on to a movement two steps easier when the first is ruled out too, or cannot be done", () => {
