@@ -1,5 +1,5 @@
 import type { Plan } from "../models/plan/plan.ts";
-import { NO_BREAK_SPACE } from "./number.ts";
+import { NO_BREAK_SPACE, sayList } from "./number.ts";
 import { isTime, sayWholeScore, type ScoreContext } from "./score.ts";
 import { sayChance } from "./share.ts";
 import { sayClock } from "./time.ts";
@@ -9,16 +9,29 @@ type Gate = NonNullable<Pacing["gates"]>[number];
 
 /** Seconds sooner that are worth going all out for. */
 const WORTH_SAYING = 1;
+/** A gate passed as often as this asks for nothing, and one less often than the second for everything. Judgement. */
+const SURE = 0.975;
+const DOUBTFUL = 0.8;
 
 /**
- * The deadlines that end the part, each with what must be done by then, when the plan is there and how often it is passed; at the
- * first in doubt whether to go for it. Nothing where there are none.
+ * The deadlines that end the part: those that are sure in one breath, the others each with when the plan is there, how often it is
+ * passed as planned and all out, and whether to go for it. Where every interval is such a deadline, from which to which it is in doubt.
+ * Nothing where there are none.
  */
 export function sayGates(pacing: Pick<Pacing, "gates" | "score">, context: ScoreContext): string | undefined {
   const { gates, score } = pacing;
   if (gates === undefined || gates.length === 0) return undefined;
-  return gates.map((gate) => sayGate(gate, score, context)).join(" ");
+  if (score === "intervals-completed") return sayIntervals(gates);
+  const sure = gates.filter(isSure);
+  const others = gates.filter((gate) => !isSure(gate));
+  return [
+    ...(sure.length > 0 ? [saySure(sure, score, context)] : []),
+    ...others.map((gate) => sayGate(gate, score, context)),
+    ...(others.length > 0 ? [sayWhetherToGo(others)] : []),
+  ].join(" ");
 }
+
+const isSure = ({ planned, chance }: Gate): boolean => planned !== undefined && chance >= SURE;
 
 /** What must be done by when, for a glance. Reads `24 reps by 3:00 or it ends`. */
 export function sayDeadline(
@@ -32,14 +45,50 @@ export function sayDeadline(
   return `${done}${sayClock(clock)} or it ends`;
 }
 
+/** Reads `Gate: 32 reps by 3:00 or it ends: planned 1:26, passed over 95% of the time.`, or of several `Gates: … (plan 1:26), …`. */
+function saySure(gates: readonly Gate[], score: Pacing["score"], context: ScoreContext): string {
+  const [only] = gates;
+  const passed = `passed ${sayChance(Math.min(...gates.map(({ chance }) => chance)))} of the time.`;
+  if (gates.length === 1 && only)
+    return `Gate: ${sayDeadline(only, score, context)}: planned ${sayClock(only.planned ?? 0)}, ${passed}`;
+  const each = gates.map(
+    (gate) => `${sayDeadline(gate, score, context).replace(ENDS, "")} (plan ${sayClock(gate.planned ?? 0)})`,
+  );
+  return `Gates: ${sayList(each, "and")}, or it ends; each ${passed}`;
+}
+
+const ENDS = " or it ends";
+
 function sayGate(gate: Gate, score: Pacing["score"], context: ScoreContext): string {
   const { planned, chance, allOut, sooner } = gate;
   const there = planned === undefined ? "the plan comes too late" : `planned ${sayClock(planned)}`;
-  const asPlanned = `${sayDeadline(gate, score, context)}: ${there}, passed ${sayChance(chance)} of the time`;
-  if (sooner < WORTH_SAYING) return `Gate: ${asPlanned}.${planned === undefined ? GO : ""}`;
-  const harder = `all out, ${Math.round(sooner)}${NO_BREAK_SPACE}s sooner, ${sayChance(allOut)}`;
-  return `Gate: ${asPlanned}; ${harder}.${planned === undefined ? GO : ""}`;
+  const harder =
+    sooner < WORTH_SAYING
+      ? ""
+      : `; all out, ${Math.round(sooner)}${NO_BREAK_SPACE}s sooner, ${sayChance(allOut)}`;
+  return `Gate: ${sayDeadline(gate, score, context)}: ${there}, passed ${sayChance(chance)} of the time${harder}.`;
 }
 
 /** What lies behind a gate counts only for who passes it. */
-const GO = " Go for it: nothing is kept by holding back.";
+function sayWhetherToGo(gates: readonly Gate[]): string {
+  if (gates.some(({ planned, chance }) => planned === undefined || chance < DOUBTFUL))
+    return "Go for it: nothing is kept by holding back.";
+  return gates.every(({ sooner }) => sooner < WORTH_SAYING)
+    ? "Behind the plan there, go all out for it."
+    : "Keep to the plan, and go all out for it only when you are behind.";
+}
+
+/** Every interval is a gate: where the doubt begins, and where the plan ends. */
+function sayIntervals(gates: readonly Gate[]): string {
+  const doubtful = gates.filter((gate) => !isSure(gate));
+  const [first] = doubtful;
+  const last = doubtful.at(-1);
+  if (first === undefined || last === undefined)
+    return `Every interval up to ${sayClock(gates.at(-1)?.clock ?? 0)} is passed ${sayChance(SURE)} of the time.`;
+  const passed = ({ clock, chance }: Gate): string => `${sayClock(clock)} (passed ${sayChance(chance)})`;
+  const which =
+    last === first
+      ? `is the interval that ends at ${passed(first)}`
+      : `are the intervals from the one that ends at ${passed(first)} to the one that ends at ${passed(last)}`;
+  return `In doubt ${which}: go for it, nothing is kept by holding back.`;
+}

@@ -2,7 +2,7 @@ import type { Plan } from "../models/plan/plan.ts";
 import { kilograms, massIn, type MassUnit } from "../models/quantity.ts";
 import type { ScoreKind } from "../models/vocabulary.ts";
 import { NO_BREAK_SPACE, sayCount, sayNumber } from "./number.ts";
-import { sayClock, sayTimeRange } from "./time.ts";
+import { sayClock, sayTimeFrom, sayTimeRange } from "./time.ts";
 
 type Range = NonNullable<Plan["headline"]["result"]>;
 
@@ -80,12 +80,17 @@ export function sayScore(kind: ScoreKind, value: number, context: ScoreContext):
 }
 
 /**
- * A range from its lower to its higher end, rounded outwards. The ends are one day in ten each.
+ * A range from its lower to its higher end, rounded outwards. The ends are one day in ten each. Of a time whose bad day a cap or a
+ * door ends, that end is what is done then: `9:35 to 83 reps`.
  *
  * @example sayRange("reps", { target: 101, cautious: 93.7, middle: 100, hopeful: 108.2 }, { units: "kg" }) // => "93–109"
  */
 export function sayRange(kind: ScoreKind, range: Range, context: ScoreContext): string {
-  if (isTime(kind)) return sayTimeRange(range.hopeful, range.cautious);
+  if (isTime(kind)) {
+    const { hopeful, cautious, cautiousDone } = range;
+    if (cautiousDone === undefined) return sayTimeRange(hopeful, cautious);
+    return `${sayTimeFrom(hopeful, cautious)} to ${sayWholeScore("reps", cautiousDone, context)}`;
+  }
   const low = figureOf(kind, range.cautious, context, Math.floor);
   const high = figureOf(kind, range.hopeful, context, Math.ceil);
   if (low === high) return low;

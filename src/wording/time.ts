@@ -50,6 +50,14 @@ const RANGE_STEPS: readonly { readonly below: number; readonly step: number }[] 
  * @example sayTimeRange(486.8, 540.3) // => "8:05–9:05"
  */
 export function sayTimeRange(faster: number, slower: number): string {
-  const step = RANGE_STEPS.find(({ below }) => slower < below)?.step ?? 60;
-  return `${sayClock(Math.floor(faster / step) * step)}–${sayClock(Math.ceil(slower / step) * step)}`;
+  const step = stepOf(slower);
+  return `${sayTimeFrom(faster, slower)}–${sayClock(Math.ceil(slower / step) * step)}`;
 }
+
+/** The faster end of such a range alone. @example sayTimeFrom(486.8, 540.3) // => "8:05" */
+export function sayTimeFrom(faster: number, slower: number): string {
+  const step = stepOf(slower);
+  return sayClock(Math.floor(faster / step) * step);
+}
+
+const stepOf = (slower: number): number => RANGE_STEPS.find(({ below }) => slower < below)?.step ?? 60;

@@ -33,6 +33,7 @@ function pacingTroubles(pacing: Pacing, course: Course): readonly string[] {
     ...amountTroubles(pacing, course),
     ...clockTroubles(pacing),
     ...rangeTroubles(pacing, course),
+    ...gateTroubles(pacing, course),
     ...pacing.ifThen.flatMap((one) =>
       one.score === undefined && pacing.cap !== undefined && one.clock > pacing.cap
         ? [`a threshold at ${one.clock} past the cap ${pacing.cap}`]
@@ -136,6 +137,28 @@ function rangeTroubles({ result, score, cap, ending }: Pacing, course: Course): 
   if (score === "time" && ending === "stopped-by-cap" && course.secondsPerMissing === undefined) {
     found.push(`a time of ${target} s though the cap of ${cap} stops the work`);
   }
+  return found;
+}
+
+/** Doors shut one after the other, ask for no more than the work before them, and are as likely passed as all of it is done in time. */
+function gateTroubles({ gates = [], ending, chanceOfFinishing }: Pacing, course: Course): readonly string[] {
+  const found: string[] = [];
+  gates.forEach(({ clock, score, chance }, at) => {
+    const before = gates[at - 1];
+    if (before && clock <= before.clock) found.push(`a gate at ${clock} after one at ${before.clock}`);
+    if (before && chance > before.chance + ROUNDING) found.push(`a gate at ${clock} likelier than the one before`);
+    const asked = course.items.reduce(
+      (sum, item) =>
+        item.kind === "effort" && item.amount.kind === "counted" && (item.deadline?.clock ?? 0) <= clock
+          ? sum + item.scores
+          : sum,
+      0,
+    );
+    if (course.totalScore !== undefined && score > asked + 1) found.push(`a gate asks for ${score} of ${asked}`);
+  });
+  const last = gates.at(-1)?.chance;
+  if (ending === "finishes" && last !== undefined && (chanceOfFinishing ?? 0) > last + ROUNDING)
+    found.push(`finishes ${chanceOfFinishing} of the time, and passes the last gate ${last} of it`);
   return found;
 }
 

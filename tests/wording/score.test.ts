@@ -54,6 +54,11 @@ describe("a range", () => {
     );
   });
 
+  it("of a time whose bad day a door or a cap ends is what is done then", () => {
+    const range = { target: 676, cautious: 960, middle: 680, hopeful: 578, cautiousDone: 89 };
+    expect(sayRange("time", range, kg)).toBe(nb("9:35 to 89_reps"));
+  });
+
   it("of rounds and reps uses a word between, because plus and dash together mislead", () => {
     // 456 = 19 x 24, 516 = 21 x 24 + 12
     const wide = { target: 489, cautious: 456, middle: 486, hopeful: 516 };

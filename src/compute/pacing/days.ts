@@ -3,6 +3,7 @@ import { normalQuantile } from "../../numerics/normal.ts";
 import { createRandom } from "../../numerics/random.ts";
 import type { Outcome } from "../search/solve-part.ts";
 import type { PartInput } from "./paced-part.ts";
+import { wholeScore } from "./planned-amounts.ts";
 import type { ResultReading } from "./result-reading.ts";
 import { roundSeconds } from "./rounds.ts";
 import type { SolvedCourse } from "./solve-course.ts";
@@ -23,6 +24,9 @@ export type Days = {
   /** Seconds of each round on a good and on a bad day. */
   readonly hopeful: ReadonlyMap<number, number>;
   readonly cautious: ReadonlyMap<number, number>;
+  /** Whether something but the cap ends the work of a bad day, and the score done on it by a clock of the part. */
+  readonly badIsStopped: boolean;
+  readonly doneOnBad: (clock: number) => number;
 };
 
 /**
@@ -68,7 +72,22 @@ export function simulateDays(
     finished: inTime.filter((clock) => clock <= cap && Number.isFinite(clock)).length / DRAWS,
     hopeful: roundsIn(good),
     cautious: roundsIn(bad),
+    badIsStopped: bad.state.stopped === "deadline" || bad.state.stopped === "wall",
+    doneOnBad: (clock) => scoreBy(bad, clock),
   };
+}
+
+/** Whole score units done by a clock of the part; what is under way counts as far as it has come, in whole units. */
+function scoreBy({ bench: { track }, log, state }: Outcome, clock: number): number {
+  let score = 0;
+  for (let i = 0; i <= state.at && i < track.length; i += 1) {
+    const [from, to] = [log.worksFrom[i] as number, log.ended[i] as number];
+    if (from >= clock) break;
+    const done = log.done[i] as number;
+    const units = to <= clock ? done : Math.floor((done * (clock - from)) / (to - from) + 1e-6);
+    score += units * (track.score[i] as number);
+  }
+  return wholeScore(score);
 }
 
 const NODES = [-TENTH, 0, TENTH] as const;

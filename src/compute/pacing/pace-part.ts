@@ -42,8 +42,10 @@ export function pacePart(input: PartInput): PacedPart {
   const spread = athleteSpread(track, rules, solved.log);
   const days = simulateDays(course, input, spread, reading);
   const gates = gatesOf(solved, Math.hypot(spread, rules.costSpread), course.allOut);
+  const through = gates.at(-1)?.chance ?? 1;
+  const finished = Math.min(days.finished, through);
   const pacing = {
-    ...pacingOf(solved, input, falls, reading, days, sensitivity),
+    ...pacingOf(solved, input, falls, reading, { ...days, finished }, sensitivity),
     ...(gates.length > 0 ? { gates: [...gates] } : {}),
   };
   const finish = momentsOf(days.clocks);
@@ -90,7 +92,7 @@ function pacingOf(
   const open = course.ends === undefined || ending === "fills-the-time";
   return {
     score: reading.score,
-    result: rangeOf(reading, days, mostOf(reading, course, intervals?.length)),
+    result: rangeOf(reading, days, mostOf(reading, course, intervals?.length), course.ends),
     ...(perRound === undefined ? {} : { perRound, ...roundsAndReps(reading, perRound) }),
     ending,
     ...(open ? {} : { chanceOfFinishing: days.finished }),
@@ -131,15 +133,24 @@ function mostOf(
 /** Target and percentiles; the target never lies outside them, and they never outside what is possible. */
 function rangeOf(
   { target, lowerIsBetter }: ResultReading,
-  { results }: Days,
+  { results, badIsStopped, doneOnBad }: Days,
   most: number,
+  ends = Number.POSITIVE_INFINITY,
 ): Pacing["result"] {
   const at = (share: number): number => Math.min(most, Math.max(0, quantileSorted(results, share)));
   const [low, high] = [at(0.1), at(0.9)];
   const [cautious, hopeful] = lowerIsBetter
     ? [Math.max(high, target), Math.min(low, target)]
     : [Math.min(low, target), Math.max(high, target)];
-  return { target, cautious, middle: at(0.5), hopeful };
+  // A bad day that a cap or a door ends has no time: what is done on it counts.
+  const isCut = lowerIsBetter && Number.isFinite(most) && (badIsStopped || cautious >= most - 1e-6);
+  return {
+    target,
+    cautious,
+    middle: at(0.5),
+    hopeful,
+    ...(isCut ? { cautiousDone: doneOnBad(ends) } : {}),
+  };
 }
 
 function roundsAndReps({ score, target }: ResultReading, perRound: number): Partial<Pacing> {

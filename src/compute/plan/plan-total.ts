@@ -1,6 +1,8 @@
 import type { Range } from "../../models/plan/basics.ts";
 import type { PartPlan, Plan } from "../../models/plan/plan.ts";
 
+type Percentile = Exclude<keyof Range, "cautiousDone">;
+
 /**
  * The total of parts whose scores are added: target and percentiles add up, as one day's form carries through all of
  * them. Absent where a part has no result of its own.
@@ -9,7 +11,7 @@ export function planTotal(names: readonly string[] | undefined, parts: readonly 
   if (names === undefined) return undefined;
   const results = names.map((name) => resultOf(parts.find((part) => part.name === name)));
   if (!results.every((result) => result !== undefined)) return undefined;
-  const sum = (of: keyof Range): number => results.reduce((total, result) => total + result[of], 0);
+  const sum = (of: Percentile): number => results.reduce((total, result) => total + result[of], 0);
   return {
     parts: names,
     result: {
@@ -32,7 +34,7 @@ export function resultOf(part: PartPlan | undefined): Range | undefined {
   const [heaviest] = [...lifts].sort((a, b) => b.expected.target - a.expected.target);
   if (part.lifting?.sum === false && lifts.length > 1 && heaviest) return heaviest.expected;
   const times = (reps: number): number => (part.score === "load-times-reps" ? reps : 1);
-  const sum = (of: keyof Range): number =>
+  const sum = (of: Percentile): number =>
     lifts.reduce((total, { expected, reps }) => total + times(reps) * expected[of], 0);
   return {
     target: sum("target"),

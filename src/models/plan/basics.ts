@@ -16,6 +16,10 @@ export const rangeField = z.strictObject({
   cautious: z.number().describe("the tenth percentile on the bad side: one day in ten is worse"),
   middle: z.number().describe("the median"),
   hopeful: z.number().describe("the tenth percentile on the good side: one day in ten is better"),
+  cautiousDone: z
+    .number()
+    .optional()
+    .describe("of a time: score units done on the cautious day, where a cap or a door ends that day's work"),
 });
 export type Range = z.infer<typeof rangeField>;
 

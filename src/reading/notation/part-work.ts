@@ -102,12 +102,15 @@ function roundsOf(steps: readonly ReadStep[], part: WrittenPart, reading: WorkRe
   };
 }
 
-/** Whether nothing in the work goes on without end by itself, and no clock of its own runs in it. */
+/**
+ * Whether nothing in the work goes on without end by itself, and no clock of its own runs in it: a door that shuts at a clock of the
+ * workout is passed once.
+ */
 function repeats(steps: readonly Step[]): boolean {
   return steps.every((step) => {
     if (step.kind === "rest") return true;
     if (step.kind === "effort") return step.pieces.every((piece) => piece.amount.kind !== "max");
-    if (step.window !== undefined) return false;
+    if (step.window !== undefined || step.by?.kind === "clock") return false;
     return step.passes.kind !== "open-rounds" && step.passes.kind !== "open-ladder" && repeats(step.steps);
   });
 }
