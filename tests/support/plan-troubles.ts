@@ -146,7 +146,8 @@ function gateTroubles({ gates = [], ending, chanceOfFinishing }: Pacing, course:
   gates.forEach(({ clock, score, chance }, at) => {
     const before = gates[at - 1];
     if (before && clock <= before.clock) found.push(`a gate at ${clock} after one at ${before.clock}`);
-    if (before && chance > before.chance + ROUNDING) found.push(`a gate at ${clock} likelier than the one before`);
+    if (before && chance > before.chance + ROUNDING)
+      found.push(`a gate at ${clock} likelier than the one before`);
     const asked = course.items.reduce(
       (sum, item) =>
         item.kind === "effort" && item.amount.kind === "counted" && (item.deadline?.clock ?? 0) <= clock
@@ -154,7 +155,8 @@ function gateTroubles({ gates = [], ending, chanceOfFinishing }: Pacing, course:
           : sum,
       0,
     );
-    if (course.totalScore !== undefined && score > asked + 1) found.push(`a gate asks for ${score} of ${asked}`);
+    if (course.totalScore !== undefined && score > asked + 1)
+      found.push(`a gate asks for ${score} of ${asked}`);
   });
   const last = gates.at(-1)?.chance;
   if (ending === "finishes" && last !== undefined && (chanceOfFinishing ?? 0) > last + ROUNDING)

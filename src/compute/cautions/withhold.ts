@@ -86,8 +86,7 @@ export function withhold(
     if (reasonFor(id) === undefined) return undefined;
     const strict = strictOf(id);
     if (strict !== undefined && against(id) === undefined && isFree(strict.id)) return strict;
-    const instead =
-      clearedInstead(id, rules.cleared, movements) ?? nearestAllowed(id, movements, isDone);
+    const instead = clearedInstead(id, rules.cleared, movements) ?? nearestAllowed(id, movements, isDone);
     return instead && (strictOf(instead.id) ?? instead);
   };
   const { division } = resolveDivision(athlete, workout);
@@ -235,7 +234,11 @@ const forbiddenIn = (
   });
 
 /** `Pull-ups: kipping` where only the way of doing it is left out, else the movement. */
-function titleOf(id: string, instead: Movement | undefined, movements: ReadonlyMap<string, Movement>): string {
+function titleOf(
+  id: string,
+  instead: Movement | undefined,
+  movements: ReadonlyMap<string, Movement>,
+): string {
   const movement = movements.get(id);
   const title = sentenceCase(movement?.plural ?? id);
   return isWay(movement, instead) ? `${title}: kipping` : title;
