@@ -118,7 +118,7 @@ function run(
   };
   const track = trackOn(bench.track, day);
   state.least = 1;
-  simulate(track, rules, drive, state, log, 0, track.length);
+  simulate({ track, rules, drive, state, log }, 0, track.length);
   return state;
 }
 

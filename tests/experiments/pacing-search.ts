@@ -111,7 +111,7 @@ export function freeOptimum({ bench, goal, choice, state: planned }: Solved): Fr
       bench.lift[i] = (base[i] as number) * Math.exp((lifts[i] as number) + more);
     }
     const state = { ...bench.start, least: 1 };
-    simulate(track, rules, drive, state, log, 0, track.length);
+    simulate({ track, rules, drive, state, log }, 0, track.length);
     return state;
   };
   const loss = (): number => {

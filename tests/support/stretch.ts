@@ -13,14 +13,14 @@ export function runAt(
   more: Partial<Drive> = {},
 ): { readonly state: RunState; readonly bench: Bench } {
   const horizon = more.horizon ?? Number.POSITIVE_INFINITY;
-  const bench = newBench(
+  const bench = newBench({
     track,
     rules,
-    startState(rules),
+    start: startState(rules),
     horizon,
-    Infinity,
-    new Float64Array(track.length).fill(1),
-  );
+    wholeWork: Infinity,
+    shape: new Float64Array(track.length).fill(1),
+  });
   for (let i = 0; i < track.length; i += 1) {
     const now = typeof pace === "number" ? pace : (pace[i] ?? pace.at(-1) ?? 1);
     bench.opening[i] = now;
@@ -49,6 +49,6 @@ export function runAt(
     ...more,
   };
   const state = { ...bench.start };
-  simulate(track, rules, drive, state, bench.log, 0, track.length);
+  simulate({ track, rules, drive, state, log: bench.log }, 0, track.length);
   return { state, bench };
 }

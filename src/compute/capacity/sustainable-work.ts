@@ -114,4 +114,11 @@ function chosen(
 }
 
 const benchFor = (track: Track, rules: Rules, horizon: number, work: number): Bench =>
-  newBench(track, rules, startState(rules), horizon, work, new Float64Array(1).fill(1));
+  newBench({
+    track,
+    rules,
+    start: startState(rules),
+    horizon,
+    wholeWork: work,
+    shape: new Float64Array(1).fill(1),
+  });

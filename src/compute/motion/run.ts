@@ -1,3 +1,4 @@
+import type { Drive } from "./drive.ts";
 import { fullReserve } from "./reserve.ts";
 import type { Rules } from "./rules.ts";
 import type { Track } from "./track.ts";
@@ -48,6 +49,15 @@ export type RunLog = {
   /** Score units, and sustainable seconds, done at its end. */
   readonly scored: Float64Array;
   readonly worked: Float64Array;
+};
+
+/** One run over a track: what is run, by whom and how, where it stands (changed in place), and what happened (filled in place). */
+export type Run = {
+  readonly track: Track;
+  readonly rules: Rules;
+  readonly drive: Drive;
+  readonly state: RunState;
+  readonly log: RunLog;
 };
 
 /** The state of a simulation that has not begun, with a full reserve of the size of the day. */

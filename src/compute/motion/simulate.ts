@@ -1,8 +1,6 @@
 import { passTime } from "./pass-time.ts";
-import type { Rules } from "./rules.ts";
-import type { RunLog, RunState } from "./run.ts";
+import type { Run, RunState } from "./run.ts";
 import { simulateWork } from "./simulate-work.ts";
-import type { Drive } from "./drive.ts";
 import { HOLD, REST_AS_WORK, REST_FOR, REST_UNTIL, type Track, UNTIL, WINDOW } from "./track.ts";
 
 /**
@@ -13,15 +11,8 @@ import { HOLD, REST_AS_WORK, REST_FOR, REST_UNTIL, type Track, UNTIL, WINDOW } f
  * refill in two phases. Past the durability limit the sustainable time grows with the work done. An empty reserve forces a slow
  * stretch until some of it is back, and a careful effort after it.
  */
-export function simulate(
-  track: Track,
-  rules: Rules,
-  drive: Drive,
-  state: RunState,
-  log: RunLog,
-  from: number,
-  to: number,
-): void {
+export function simulate(run: Run, from: number, to: number): void {
+  const { track, rules, drive, state, log } = run;
   for (let i = from; i < to && goesOn(state); i += 1) {
     state.at = i;
     log.started[i] = state.clock;
@@ -30,8 +21,8 @@ export function simulate(
     log.opening[i] = 0;
     const whole = rules.reserve * drive.reserveForm;
     log.before[i] = (state.fast + state.slow) / whole;
-    if ((track.kind[i] as number) >= REST_FOR) restAt(track, rules, drive, state, i);
-    else if (!groupIsDone(track, state, i)) workAt(track, rules, drive, state, log, i);
+    if ((track.kind[i] as number) >= REST_FOR) restAt(run, i);
+    else if (!groupIsDone(track, state, i)) workAt(run, i);
     log.ended[i] = state.clock;
     log.left[i] = (state.fast + state.slow) / whole;
     log.scored[i] = state.score;
@@ -53,19 +44,21 @@ function groupIsDone(track: Track, state: RunState, i: number): boolean {
   return state.groupDone >= (track.groupTotal[i] as number) - 1e-9;
 }
 
-function restAt(track: Track, rules: Rules, drive: Drive, state: RunState, i: number): void {
+function restAt(run: Run, i: number): void {
+  const { track, drive, state } = run;
   if (groupIsDone(track, state, i)) return;
   const time = track.time[i] as number;
   const kind = track.kind[i];
   const wanted =
     kind === REST_UNTIL ? time - state.clock : kind === REST_AS_WORK ? time * state.workSinceRest : time;
   const rest = Math.max(0, Math.min(wanted, drive.horizon - state.clock));
-  passTime(track, rules, drive, state, rest, 0);
+  passTime(run, rest, 0);
   if (track.counted[i] === 0) state.uncounted += rest;
   state.workSinceRest = 0;
 }
 
-function workAt(track: Track, rules: Rules, drive: Drive, state: RunState, log: RunLog, i: number): void {
+function workAt(run: Run, i: number): void {
+  const { track, rules, drive, state, log } = run;
   const kind = track.kind[i];
   const begun = state.clock;
   const time = track.time[i] as number;
@@ -76,11 +69,11 @@ function workAt(track: Track, rules: Rules, drive: Drive, state: RunState, log: 
   );
   if (limit > begun) {
     const transition = Math.min(track.transition[i] as number, limit - begun);
-    passTime(track, rules, drive, state, transition, rules.transitionCost);
+    passTime(run, transition, rules.transitionCost);
     log.worksFrom[i] = state.clock;
-    if (track.wall[i] === 1) standAtWall(track, rules, drive, state, limit);
-    else if (kind === HOLD) holdAt(track, rules, drive, state, log, i, limit);
-    else simulateWork(track, rules, drive, state, log, i, limit);
+    if (track.wall[i] === 1) standAtWall(run, limit);
+    else if (kind === HOLD) holdAt(run, i, limit);
+    else simulateWork(run, i, limit);
     state.workSinceRest += state.clock - begun;
   }
   const short = (log.done[i] as number) < (track.amount[i] as number) - 1e-9;
@@ -89,23 +82,16 @@ function workAt(track: Track, rules: Rules, drive: Drive, state: RunState, log: 
 }
 
 /** Nothing more can be done here: the athlete stands until a window closes, or for good. */
-function standAtWall(track: Track, rules: Rules, drive: Drive, state: RunState, limit: number): void {
-  if (limit < drive.horizon) passTime(track, rules, drive, state, limit - state.clock, 0);
-  else state.stopped = "wall";
+function standAtWall(run: Run, limit: number): void {
+  if (limit < run.drive.horizon) passTime(run, limit - run.state.clock, 0);
+  else run.state.stopped = "wall";
 }
 
 /** A given time of work at its own pace, as hard as the critical rate. */
-function holdAt(
-  track: Track,
-  rules: Rules,
-  drive: Drive,
-  state: RunState,
-  log: RunLog,
-  i: number,
-  limit: number,
-): void {
+function holdAt(run: Run, i: number, limit: number): void {
+  const { track, state, log } = run;
   const time = Math.min(track.amount[i] as number, limit - state.clock);
-  passTime(track, rules, drive, state, time, 1);
+  passTime(run, time, 1);
   state.worked += time;
   state.score += time * (track.score[i] as number);
   log.done[i] = time;

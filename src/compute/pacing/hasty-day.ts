@@ -1,5 +1,5 @@
 import type { PacingRow } from "../../models/plan/pacing.ts";
-import { keepAsPlan, runDay } from "../search/day.ts";
+import { EXPECTED_DAY, keepAsPlan, runDay } from "../search/day.ts";
 import type { Solved } from "../search/solve-part.ts";
 
 /**
@@ -28,7 +28,7 @@ export function hastyDay(
       opening[i] = (opening[i] as number) / (1 + share);
       closing[i] = (closing[i] as number) / (1 + share);
     }
-    const day = runDay(bench, choice.plan, 1, 1, bench.coarse);
+    const day = runDay(bench, choice.plan, EXPECTED_DAY, bench.coarse);
     return endsOf(rows, log.ended, dayLog.ended, day.at);
   };
   // Against the same day begun as planned: stepping coarsely moves both alike.

@@ -73,7 +73,10 @@ export function ifThenOf(
     isTime: reading.score === "time",
     late: row.shareOfTime >= rules.warningUntil,
     smallerSets: smallerSetsAfter(row, rows, isOneRound ? undefined : limiter, rules),
-    resultAt: resultOfForm((form) => reading.of(runDay(bench, choice.plan, form, 1, bench.coarse)), reading),
+    resultAt: resultOfForm(
+      (form) => reading.of(runDay(bench, choice.plan, { form, reserveForm: 1 }, bench.coarse)),
+      reading,
+    ),
   };
   // Before a door that shuts, and in short work, nothing is won by holding back.
   const isShort = (rounds.at(-1)?.end ?? 0) < rules.leadKeptBelow;

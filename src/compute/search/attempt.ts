@@ -48,24 +48,16 @@ export type Bench = {
   readonly reached: Float64Array;
 };
 
+/** What a bench is made for; each as in {@link Bench}. */
+type BenchInput = Pick<Bench, "track" | "rules" | "start" | "horizon" | "wholeWork" | "shape">;
+
 /** Scratch space for a track. */
-export function newBench(
-  track: Track,
-  rules: Rules,
-  start: RunState,
-  horizon: number,
-  wholeWork: number,
-  shape: Float64Array,
-): Bench {
+export function newBench(input: BenchInput): Bench {
+  const { track, horizon, wholeWork } = input;
   const column = (): Float64Array => new Float64Array(track.length);
   return {
-    track,
-    rules,
-    start,
-    horizon,
-    wholeWork,
+    ...input,
     coarse: Math.max(COARSE, lengthOf(horizon, wholeWork) / COARSE_STEPS),
-    shape,
     cost: column(),
     lift: column(),
     log: newLog(track),

@@ -32,75 +32,93 @@ export type Breaks = {
 export const drawsOf = (track: Track): readonly MuscleDraw[] =>
   track.tasks.map((task) => drawOf(task.movement));
 
+/** A run whose work is broken into sets: its track, whose bounds are set, and what happened. */
+type BrokenRun = { readonly track: Track; readonly rules: Rules; readonly log: RunLog };
+
 /**
  * Breaks the work of a run into sets, stretch by stretch, following how tired each muscle is. The muscles are changed to their state
  * at the end. `least` of the track is set to what each stretch needs per unit at its fastest; stretches the run did not reach take
  * over what was needed the last time at the same task.
  */
 export function breakTrack(
-  track: Track,
-  rules: Rules,
-  log: RunLog,
+  run: BrokenRun,
   last: number,
   muscles: Muscles,
   draws: readonly MuscleDraw[],
 ): Breaks {
+  const { track, rules, log } = run;
   const sets: (SetPlan | undefined)[] = [];
-  const needed = new Float64Array(track.tasks.length);
-  const allowed = new Float64Array(track.tasks.length);
+  const lastOfTask = new Int32Array(track.tasks.length).fill(-1);
   const length = log.ended[Math.min(last, track.length - 1)] as number;
   let excess = 0;
   for (let i = 0; i < track.length; i += 1) {
     const task = track.task[i] as number;
     if (i > last) {
-      if (task >= 0 && (needed[task] as number) > 0) {
-        track.least[i] = needed[task] as number;
-        track.most[i] = allowed[task] as number;
-      }
+      if (task >= 0) takeOverBounds(track, lastOfTask[task] as number, i);
       continue;
     }
-    const begins = log.worksFrom[i] as number;
-    const time = (log.ended[i] as number) - begins;
-    if ((track.kind[i] as number) >= REST_FOR || track.kind[i] === HOLD || task < 0) {
-      restMuscles(muscles, rules, (log.ended[i] as number) - (log.started[i] as number));
-      continue;
-    }
-    restMuscles(muscles, rules, begins - (log.started[i] as number));
+    const isWork = (track.kind[i] as number) < REST_FOR && track.kind[i] !== HOLD && task >= 0;
+    const restEnds = isWork ? log.worksFrom[i] : log.ended[i];
+    restMuscles(muscles, rules, (restEnds as number) - (log.started[i] as number));
     const done = log.done[i] as number;
-    if (done < LEAST_UNITS || time <= 0) continue;
-    const capacity = track.tasks[task]?.capacity;
+    const time = (log.ended[i] as number) - (log.worksFrom[i] as number);
     const draw = draws[task];
-    if (!capacity || !draw) continue;
-    const whole = track.amount[i] as number;
-    const brokenOff = whole - done > 1e-6;
-    const planFor = (amount: number): SetPlan =>
-      planSets(questionAt(track, muscles, draw, i, amount, time), rules);
-    let amount = brokenOff ? wholeUnits(done) : whole;
-    let plan = planFor(amount);
-    let least = plan.leastTotal / (brokenOff ? amount : done);
-    if (brokenOff && plan.leastTotal > time * (1 + FITS)) {
-      amount = mostThatFits(planFor, amount, time);
-      plan = planFor(amount);
-      // A little over whole units, so that the next run reaches just these.
-      least = time / (amount + 0.3);
-    }
-    least = Math.max(capacity.fastest, least);
-    const most =
-      track.tasks.length > 1
-        ? Math.max(
-            least,
-            longestTime(questionAt(track, muscles, draw, i, amount, time), rules, length) / amount,
-          )
-        : Number.POSITIVE_INFINITY;
+    const capacity = track.tasks[task]?.capacity;
+    if (!isWork || done < LEAST_UNITS || time <= 0 || !draw || !capacity) continue;
+    const { plan, least, most } = breakStretch(track, rules, { muscles, draw, i, done, time, length });
     track.least[i] = least;
     track.most[i] = most;
-    needed[task] = least;
-    allowed[task] = most;
+    lastOfTask[task] = i;
     sets[i] = plan;
     excess = Math.max(excess, (least * done) / time - 1);
     tireBySets(rules, muscles, draw, plan, capacity);
   }
   return { sets, excess };
+}
+
+/** A stretch not reached takes over the bounds of the last that was, at the same task. */
+function takeOverBounds(track: Track, from: number, to: number): void {
+  if (from < 0) return;
+  track.least[to] = track.least[from] as number;
+  track.most[to] = track.most[from] as number;
+}
+
+/** The work of one stretch: units done in its time, seconds, by muscles as tired as they are; `length` is that of the run. */
+type DoneWork = {
+  readonly muscles: Muscles;
+  readonly draw: MuscleDraw;
+  readonly i: number;
+  readonly done: number;
+  readonly time: number;
+  readonly length: number;
+};
+
+/** The sets of one stretch, and the least and the most seconds a unit that leaves. */
+function breakStretch(
+  track: Track,
+  rules: Rules,
+  work: DoneWork,
+): { readonly plan: SetPlan; readonly least: number; readonly most: number } {
+  const { i, done, time } = work;
+  const whole = track.amount[i] as number;
+  const brokenOff = whole - done > 1e-6;
+  const planFor = (amount: number): SetPlan => planSets(questionOf(track, work, amount), rules);
+  let amount = brokenOff ? wholeUnits(done) : whole;
+  let plan = planFor(amount);
+  let least = plan.leastTotal / (brokenOff ? amount : done);
+  if (brokenOff && plan.leastTotal > time * (1 + FITS)) {
+    amount = mostThatFits(planFor, amount, time);
+    plan = planFor(amount);
+    // A little over whole units, so that the next run reaches just these.
+    least = time / (amount + 0.3);
+  }
+  const question = questionOf(track, work, amount);
+  least = Math.max(question.fastest, least);
+  const most =
+    track.tasks.length > 1
+      ? Math.max(least, longestTime(question, rules, work.length) / amount)
+      : Number.POSITIVE_INFINITY;
+  return { plan, least, most };
 }
 
 /** A started unit that was not finished is not planned as one. */
@@ -118,14 +136,8 @@ function mostThatFits(planFor: (amount: number) => SetPlan, upTo: number, time: 
   return low;
 }
 
-function questionAt(
-  track: Track,
-  muscles: Muscles,
-  draw: MuscleDraw,
-  i: number,
-  amount: number,
-  time: number,
-): SetQuestion {
+/** How to break an amount of a stretch. */
+function questionOf(track: Track, { muscles, draw, i, time }: DoneWork, amount: number): SetQuestion {
   const { capacity, effort } = track.tasks[track.task[i] as number] as Track["tasks"][number];
   const item = track.items[i];
   const m = limitingMuscle(muscles, draw);

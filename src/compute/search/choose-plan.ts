@@ -156,7 +156,7 @@ function settleSets(quest: Quest, plan: Followable): void {
   const { bench, muscles, draws } = quest;
   for (let round = 0; round < SETTLINGS; round += 1) {
     const state = findEfforts(bench, plan, targetOf(bench.track, FIRST_MARGIN, 0), bench.coarse);
-    const { excess } = breakTrack(bench.track, bench.rules, bench.log, state.at, copyMuscles(muscles), draws);
+    const { excess } = breakTrack(bench, state.at, copyMuscles(muscles), draws);
     if (excess < 0.002) return;
   }
 }

@@ -54,15 +54,14 @@ export function workTime(track: Track, log: RunLog, i: number): number {
   return time;
 }
 
+/** A day the plan may meet: rate over the expected one, and the same of the size of the reserve. */
+export type DayForm = { readonly form: number; readonly reserveForm: number };
+
+/** The day that is expected. */
+export const EXPECTED_DAY: DayForm = { form: 1, reserveForm: 1 };
+
 /** How an athlete follows the plan kept on a bench, on a day of a given form. */
-const followOn = (
-  bench: Bench,
-  plan: Followable,
-  form: number,
-  reserveForm: number,
-  grain: number,
-  feels: boolean,
-): Drive => ({
+const followOn = (bench: Bench, plan: Followable, day: DayForm, grain: number, feels: boolean): Drive => ({
   by: "pace",
   even: false,
   cost: bench.cost,
@@ -74,8 +73,8 @@ const followOn = (
   reached: bench.reached,
   feel: feels ? bench.rules.feel : 0,
   feelAtTheEnd: feels ? bench.rules.feelAtTheEnd : 0,
-  form,
-  reserveForm,
+  form: day.form,
+  reserveForm: day.reserveForm,
   mayOwe: false,
   finishFrom: plan.finishFrom,
   finishLift: 1,
@@ -85,31 +84,17 @@ const followOn = (
 });
 
 /** Runs the plan kept on a bench on a day of a given form; the run is in the day log. */
-export function runDay(
-  bench: Bench,
-  plan: Followable,
-  form: number,
-  reserveForm: number,
-  grain: number,
-  feels = true,
-): RunState {
-  const { track, rules, start, dayLog } = bench;
+export function runDay(bench: Bench, plan: Followable, day: DayForm, grain: number, feels = true): RunState {
+  const { track, rules, start, dayLog: log } = bench;
   const full = startState(rules);
   const share = (start.fast + start.slow) / (full.fast + full.slow);
   const state: RunState = {
     ...start,
-    fast: start.fast * reserveForm,
-    slow: start.slow * reserveForm,
+    fast: start.fast * day.reserveForm,
+    slow: start.slow * day.reserveForm,
     least: share,
   };
-  simulate(
-    track,
-    rules,
-    followOn(bench, plan, form, reserveForm, grain, feels),
-    state,
-    dayLog,
-    0,
-    track.length,
-  );
+  const drive = followOn(bench, plan, day, grain, feels);
+  simulate({ track, rules, drive, state, log }, 0, track.length);
   return state;
 }

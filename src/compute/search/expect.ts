@@ -23,14 +23,15 @@ export function expectedLoss(
   keepAsPlan(bench, bench.log, nominal.at);
   let sum = 0;
   for (const z of DAYS) {
-    const state = runDay(bench, plan, dayForm(z, spread), dayReserve(z, bench), bench.coarse);
+    const day = { form: dayForm(z, spread), reserveForm: dayReserve(z, bench) };
+    const state = runDay(bench, plan, day, bench.coarse);
     sum += lossOf(goal, bench.track, state, bench.dayLog);
   }
   return sum / DAYS.length;
 }
 
 /** Rate of a day over the expected one; log-normal. */
-export const dayForm = (z: number, spread: number): number => Math.exp(z * spread);
+const dayForm = (z: number, spread: number): number => Math.exp(z * spread);
 
 /** Size of the reserve of a day over the expected one. */
-export const dayReserve = (z: number, bench: Bench): number => Math.exp((z * bench.rules.reserveSpread) / 2);
+const dayReserve = (z: number, bench: Bench): number => Math.exp((z * bench.rules.reserveSpread) / 2);

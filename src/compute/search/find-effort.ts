@@ -38,13 +38,13 @@ export function findEfforts(
   for (let from = 0; from < track.length && state.stopped === "no";) {
     const section = track.section[from] as number;
     const to = together ? track.length : endOfSection(bench, from);
-    const free = hasEffort(bench, from, to);
+    const drive = hasEffort(bench, from, to) ? inDebt : honest;
     const run = (effort: number, on: RunState): void => {
       aimSection(bench, effort, from, to);
       on.least = 1;
-      simulate(track, rules, free ? inDebt : honest, on, log, from, to);
+      simulate({ track, rules, drive, state: on, log }, from, to);
     };
-    if (free) {
+    if (drive === inDebt) {
       const wanted = target(section);
       const above = (logarithm: number): number => {
         run(Math.exp(logarithm), copyState(trial, state));
@@ -69,7 +69,8 @@ export function runEfforts(bench: Bench, plan: Followable, grain: number, mayOwe
   for (let from = 0; from < track.length; from = endOfSection(bench, from)) {
     aimSection(bench, plan.efforts[track.section[from] as number] as number, from, endOfSection(bench, from));
   }
-  simulate(track, rules, driveByEffort(bench, plan, grain, mayOwe), state, log, 0, track.length);
+  const drive = driveByEffort(bench, plan, grain, mayOwe);
+  simulate({ track, rules, drive, state, log }, 0, track.length);
   return state;
 }
 

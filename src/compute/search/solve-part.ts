@@ -46,7 +46,7 @@ export type PartToSolve = {
 export function questOf({ track, rules, goal, start, horizon, shape, spread }: PartToSolve): Quest {
   const fixed = goal.kind === "time" && !Number.isFinite(horizon);
   const work = fixed ? workOf(track) : Number.POSITIVE_INFINITY;
-  const bench = newBench(track, rules, start.state, horizon, work, shape);
+  const bench = newBench({ track, rules, start: start.state, horizon, wholeWork: work, shape });
   return { bench, goal, muscles: start.muscles, draws: drawsOf(track), spread };
 }
 
@@ -61,7 +61,7 @@ export function solvePart(part: PartToSolve): Solved {
     let state = findEfforts(bench, choice.plan, target, 0, choice.together);
     if (state.least < 0) state = runEfforts(bench, choice.plan, 0, false);
     const tired = copyMuscles(start.muscles);
-    const { sets, excess } = breakTrack(track, rules, bench.log, state.at, tired, draws);
+    const { sets, excess } = breakTrack(bench, state.at, tired, draws);
     if (excess > AGREED && round < FINE_ROUNDS) continue;
     const found = { bench, goal, choice, state, muscles: start.muscles, draws, spread };
     const log = keepLog(bench.log);
@@ -70,7 +70,7 @@ export function solvePart(part: PartToSolve): Solved {
     return {
       ...found,
       log,
-      sets: breakTrack(track, rules, log, state.at, shared, draws).sets,
+      sets: breakTrack({ track, rules, log }, state.at, shared, draws).sets,
       tired: shared,
     };
   }
@@ -88,7 +88,7 @@ const FOLLOWED_ROUNDS = 3;
  */
 export function solveAs(part: PartToSolve, choice: Choice): Outcome {
   const { bench, goal, muscles, draws } = questOf(part);
-  const { track, rules } = bench;
+  const { track } = bench;
   const offsets = choice.plan.offsets.slice();
   const plan = {
     ...choice.plan,
@@ -98,7 +98,7 @@ export function solveAs(part: PartToSolve, choice: Choice): Outcome {
   const target = targetOf(track, choice.margin, choice.hold);
   for (let round = 1; ; round += 1) {
     let state = findEfforts(bench, plan, target, bench.coarse, choice.together);
-    const { excess } = breakTrack(track, rules, bench.log, state.at, copyMuscles(muscles), draws);
+    const { excess } = breakTrack(bench, state.at, copyMuscles(muscles), draws);
     if (excess > FOLLOWED && round < FOLLOWED_ROUNDS) continue;
     if (state.least < 0) state = runEfforts(bench, plan, bench.coarse, false);
     return { bench, goal, state, log: keepLog(bench.log) };

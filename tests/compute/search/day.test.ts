@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { keepAsPlan, runDay } from "../../../src/compute/search/day.ts";
+import { EXPECTED_DAY, keepAsPlan, runDay } from "../../../src/compute/search/day.ts";
 import { rulesFor } from "../../../src/compute/motion/rules.ts";
 import { solveCourse } from "../../../src/compute/pacing/solve-course.ts";
 import type { Solved } from "../../../src/compute/search/solve-part.ts";
@@ -48,7 +48,7 @@ describe("a plan followed on the expected day", () => {
   it.each(COURSES)("gives its own clock and score again: %s", (_name, course, score) => {
     const plan = solved(course, score);
     const { bench, choice, state } = plan;
-    const day = runDay(bench, choice.plan, 1, 1, 0, false);
+    const day = runDay(bench, choice.plan, EXPECTED_DAY, 0, false);
     expect(day.clock / state.clock).toBeCloseTo(1, 3);
     expect(day.score / state.score).toBeCloseTo(1, 3);
     // Drift and finish inside a stretch are followed as straight lines, so the reserve comes back within two points.
@@ -57,8 +57,8 @@ describe("a plan followed on the expected day", () => {
 
   it.each(COURSES)("changes nothing for who feels just what was expected: %s", (_name, course, score) => {
     const { bench, choice } = solved(course, score);
-    const blind = runDay(bench, choice.plan, 1, 1, 0, false);
-    const feeling = runDay(bench, choice.plan, 1, 1, 0, true);
+    const blind = runDay(bench, choice.plan, EXPECTED_DAY, 0, false);
+    const feeling = runDay(bench, choice.plan, EXPECTED_DAY, 0, true);
     expect(feeling.clock / blind.clock).toBeCloseTo(1, 2);
   });
 });
@@ -66,7 +66,7 @@ describe("a plan followed on the expected day", () => {
 describe("a plan followed on another day", () => {
   it("ends later on a bad day, sooner on a good one, because what is felt turns into pace", () => {
     const { bench, choice, state } = solved(...(COURSES[1]?.slice(1) as [Course, Score]));
-    const clock = (form: number): number => runDay(bench, choice.plan, form, 1, 0).clock;
+    const clock = (form: number): number => runDay(bench, choice.plan, { form, reserveForm: 1 }, 0).clock;
     expect(clock(0.96)).toBeGreaterThan(state.clock * 1.01);
     expect(clock(1.04)).toBeLessThan(state.clock * 0.995);
   });
@@ -74,7 +74,7 @@ describe("a plan followed on another day", () => {
   it("costs more than it gains: a day 4 % worse loses more than a day 4 % better wins", () => {
     for (const [, course, score] of COURSES.slice(0, 2)) {
       const { bench, choice, state } = solved(course, score);
-      const clock = (form: number): number => runDay(bench, choice.plan, form, 1, 0).clock;
+      const clock = (form: number): number => runDay(bench, choice.plan, { form, reserveForm: 1 }, 0).clock;
       expect(clock(0.96) - state.clock).toBeGreaterThan(state.clock - clock(1.04));
     }
   });

@@ -28,14 +28,14 @@ function benchFor(course: ReturnType<typeof makeCourse>): Bench {
     600,
   );
   if ("missing" in track) throw new Error("missing");
-  return newBench(
+  return newBench({
     track,
     rules,
-    startState(rules),
-    Infinity,
-    workOf(track),
-    new Float64Array(track.length).fill(1),
-  );
+    start: startState(rules),
+    horizon: Infinity,
+    wholeWork: workOf(track),
+    shape: new Float64Array(track.length).fill(1),
+  });
 }
 
 const planFor = (bench: Bench): Followable => ({
