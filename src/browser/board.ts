@@ -1,3 +1,6 @@
+import { fetchSheets } from "./board-sheets.ts";
+import { handOver } from "./hand-over.ts";
+
 /** A row of the board with what it is found and sorted by. */
 type Row = { readonly item: HTMLElement; readonly text: string; readonly name: string };
 
@@ -24,11 +27,16 @@ export function makeBoardWork(room: HTMLElement): void {
   tools.querySelector("[name=order]")?.addEventListener("change", () => {
     list.append(...sorted(rows, new FormData(tools).get("order") === "name").map(({ item }) => item));
   });
+  const shownItems = (): readonly HTMLElement[] =>
+    [...list.children].filter((item): item is HTMLElement => item instanceof HTMLElement && !item.hidden);
   room.addEventListener("click", (event) => {
-    const button = event.target instanceof Element ? event.target.closest<HTMLElement>("[data-copy]") : null;
+    const target = event.target instanceof Element ? event.target : null;
+    const sheets = target?.closest<HTMLButtonElement>("button[data-sheets]");
+    if (sheets) void saveSheets(shownItems(), sheets, status);
+    const button = target?.closest<HTMLElement>("[data-copy]");
     if (!button) return;
     const item = button.closest<HTMLElement>("#board-rows > li");
-    const items = item ? [item] : rows.filter((row) => !row.item.hidden).map((row) => row.item);
+    const items = item ? [item] : shownItems();
     const text = items.map((each) => (button.dataset["copy"] === "link" ? linkOf(each) : messageOf(each)));
     void copy(text.join("\n\n---\n\n")).then((could) => {
       status.textContent = could
@@ -36,6 +44,32 @@ export function makeBoardWork(room: HTMLElement): void {
         : "This browser does not let pages copy; use npm run messages.";
     });
   });
+}
+
+/** Puts the sheets of the rows shown into one file, in the order shown, and says whose are not in it. */
+async function saveSheets(
+  items: readonly HTMLElement[],
+  button: HTMLButtonElement,
+  status: HTMLElement,
+): Promise<void> {
+  const file = button.dataset["sheets"] ?? "";
+  const wanted = items.map((item) => ({
+    name: item.querySelector(".name")?.textContent.trim() ?? "",
+    link: linkOf(item),
+    opens: item.dataset["opens"],
+  }));
+  const workouts = new Set(items.map((item) => item.dataset["workout"]));
+  button.disabled = true;
+  const { file: bytes, missing } = await fetchSheets(wanted, file, (done) => {
+    status.textContent = `${done} of ${wanted.length} sheets opened`;
+  });
+  button.disabled = false;
+  const saveAs = `${workouts.size === 1 ? `${[...workouts].join("")}-` : ""}${file.replace("sheet", "sheets")}.pdf`;
+  if (bytes) await handOver(bytes, saveAs, "application/pdf", false);
+  const lacking = missing.length === 0 ? "" : ` Not in it: ${missing.join(", ")}.`;
+  status.textContent = bytes
+    ? `${saveAs} is ready: ${wanted.length - missing.length} sheets, in the order shown.${lacking}`
+    : "No sheet could be opened. Load the page again, with a network.";
 }
 
 /** Letters that are no letter with a mark, and what people type for them. */
@@ -57,15 +91,22 @@ const plain = (text: string | null): string =>
     .replace(/\p{M}/gu, "")
     .replace(/[łøđßæœı]/g, (letter) => LETTERS[letter] ?? letter);
 
-function fits({ item, text }: Row, asked: FormData): boolean {
+function fits({ item, text }: Row, form: FormData): boolean {
   const of = (name: string): string => {
-    const value = asked.get(name);
+    const value = form.get(name);
     return typeof value === "string" ? value : "";
   };
-  const words = plain(of("find")).split(/\s+/);
+  // Commas part the names of a heat.
+  const asked = plain(of("find"))
+    .split(/[,;\n]/)
+    .map((one) => one.trim())
+    .filter((one) => one !== "");
   return (
-    words.every((word) => text.includes(word)) &&
-    ["workout", "level", "gym"].every((name) => of(name) === "" || item.dataset[name] === of(name)) &&
+    (asked.length === 0 || asked.some((one) => one.split(/\s+/).every((word) => text.includes(word)))) &&
+    ["workout", "level", "gym", "start"].every(
+      (name) => of(name) === "" || item.dataset[name] === of(name),
+    ) &&
+    (of("group") === "" || (item.dataset["groups"] ?? "").split("\n").includes(of("group"))) &&
     (of("flag") === "" || (item.dataset["flags"] ?? "").split(" ").includes(of("flag")))
   );
 }

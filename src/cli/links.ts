@@ -1,7 +1,8 @@
 import { nearestName } from "../models/nearest.ts";
 import { settleFormerAthletes } from "../site/former-athletes.ts";
-import { readLinkVersions, revokeLinks } from "../site/link-versions.ts";
-import { athletePasscode, privatePages } from "../site/private-links.ts";
+import { readLinkVersions, revokeGroup, revokeLinks } from "../site/link-versions.ts";
+import { groupPages, nameOfReader, privatePages, readerPasscode } from "../site/private-links.ts";
+import { type Group, groupNamed, groupsOf, isInGroup } from "../site/groups.ts";
 import { readOrMakeSecret } from "../site/secret.ts";
 import { type CommonOptions, makeCommand, run, surroundingsOf } from "./command.ts";
 import { linksAsCsv, linksAsText, type SentLink } from "./say-links.ts";
@@ -9,15 +10,21 @@ import { sayFormer } from "./say-former.ts";
 import { readUsable } from "./read-checked.ts";
 import { visibleText } from "../models/visible-text.ts";
 
-type Options = CommonOptions & { readonly csv?: true; readonly json?: true; readonly revoke?: string };
+type Options = CommonOptions & {
+  readonly csv?: true;
+  readonly json?: true;
+  readonly group?: string;
+  readonly revoke?: string;
+};
 
 await run(
   makeCommand("links", "Prints who gets which link.")
     .option("--csv", "as a table for a spreadsheet")
     .option("--json", "as JSON")
+    .option("--group <name>", "only the board and the athletes of this group or gym")
     .option(
       "--revoke <id>",
-      "give one athlete new links, or the board with `board`; the old ones end with the next build",
+      "give one athlete new links, or the board with `board` (of a group, with --group); the old ones end with the next build",
     )
     .action(async (options: Options) => {
       const surroundings = surroundingsOf(options, { RIGSHEET_AUDIENCE: "everyone" });
@@ -26,28 +33,42 @@ await run(
       if (faults.length > 0) process.exitCode = 1;
       const former = settleFormerAthletes(dataFolder, data);
       if (former.length > 0) process.stderr.write(`${visibleText(sayFormer(former))}\n\n`);
+      const group = options.group === undefined ? undefined : groupNamed(options.group, data);
       if (options.revoke !== undefined) {
         const files = [...data.athletes, ...data.unmade.filter(({ kind }) => kind === "athlete")];
         revoke(
           options.revoke,
           dataFolder,
           files.map(({ id }) => id),
+          group,
         );
       }
       const secret = readOrMakeSecret(surroundings);
       const versions = readLinkVersions(dataFolder);
-      const pages = await privatePages(data, secret.bytes, versions, surroundings);
-      const passcodes = new Map<string | undefined, string>();
-      if (data.settings.passcode) {
-        for (const reader of [undefined, ...data.athletes.map(({ id }) => id)]) {
-          passcodes.set(reader, (await athletePasscode(secret.bytes, versions, reader)).passcode);
-        }
+      const athletes = new Map(
+        data.athletes
+          .filter((one) => group === undefined || isInGroup(one, group, data.settings))
+          .map(({ id, name }) => [id, name]),
+      );
+      const [board, ...briefs] = await privatePages(data, secret.bytes, versions, surroundings);
+      const groups = group ? [group] : groupsOf(data);
+      const pages = [
+        ...(group || !board ? [] : [board]),
+        ...(await groupPages(groups, secret.bytes, versions, surroundings)),
+        ...briefs.filter(({ athlete }) => athletes.has(athlete ?? "")),
+      ];
+      const passcodes = new Map<string, string>();
+      for (const page of data.settings.passcode ? pages : []) {
+        const reader = nameOfReader(page);
+        if (!passcodes.has(reader))
+          passcodes.set(reader, (await readerPasscode(secret.bytes, versions, page)).passcode);
       }
-      const links = pages.map(({ athlete, workout, link }): SentLink => {
-        const passcode = passcodes.get(athlete);
+      const links = pages.map((page): SentLink => {
+        const { athlete, workout, group: of, link } = page;
+        const passcode = passcodes.get(nameOfReader(page));
         return {
-          athlete: athlete ?? "board",
-          name: data.athletes.find(({ id }) => id === athlete)?.name ?? "The coach's board",
+          athlete: athlete ?? (of ? `board of ${of.name}` : "board"),
+          name: athletes.get(athlete ?? "") ?? (of ? `The board of ${of.name}` : "The coach's board"),
           workout: data.workouts.find(({ id }) => id === workout)?.title ?? "",
           link,
           ...(passcode === undefined ? {} : { passcode }),
@@ -59,7 +80,7 @@ await run(
     }),
 );
 
-function revoke(id: string, dataFolder: string, athletes: readonly string[]): void {
+function revoke(id: string, dataFolder: string, athletes: readonly string[], group: Group | undefined): void {
   if (id !== "board" && !athletes.includes(id)) {
     const nearest = nearestName(id, [...athletes, "board"]);
     throw new Error(
@@ -73,9 +94,10 @@ function revoke(id: string, dataFolder: string, athletes: readonly string[]): vo
         "Rename athletes/board.yaml; with another file name that athlete gets new links.",
     );
   }
-  revokeLinks(dataFolder, id === "board" ? undefined : id);
+  if (id === "board" && group) revokeGroup(dataFolder, group);
+  else revokeLinks(dataFolder, id === "board" ? undefined : id);
   process.stderr.write(
-    `New links for ${id}. The old ones open nothing once you have built and put up the site again; ` +
+    `New links for ${id === "board" && group ? `the board of ${group.name}` : id}. The old ones open nothing once you have built and put up the site again; ` +
       `what was opened and saved before stays with who has it.\n\n`,
   );
 }

@@ -1,5 +1,6 @@
 import type { Data } from "../models/data.ts";
 import { NO_BREAK_SPACE } from "../wording/number.ts";
+import { groupsOf } from "../site/groups.ts";
 import type { SiteMade } from "../site/build-site.ts";
 import type { SiteSecret } from "../site/secret.ts";
 import type { Surroundings } from "../site/surroundings.ts";
@@ -21,7 +22,8 @@ export function sayBuilt({ data, surroundings, made, secret, folder, seconds }: 
   const { workouts, athletes, settings } = data;
   const { origin, base, date } = surroundings;
   const { count, kept } = made;
-  const briefs = Math.max(0, count.locked - 1 - kept);
+  const groups = groupsOf(data).length;
+  const briefs = Math.max(0, count.locked - 1 - groups - kept);
   const all = athletes.length * workouts.length;
   const lines = [
     `Made for ${date} in ${folder}/ (${counted(count.files, "file")}, ${sayBytes(count.bytes)}, ${seconds.toFixed(0)} s):`,
@@ -29,7 +31,7 @@ export function sayBuilt({ data, surroundings, made, secret, folder, seconds }: 
       ? [
           `  ${counted(briefs, "brief")}, locked: ${counted(athletes.length, "athlete")} × ${counted(workouts.length, "workout")}${briefs < all ? `, of ${all}` : ""}${made.made < briefs ? `; ${made.made} made anew, the others were as they are` : ""}`,
           ...(kept > 0 ? [`  ${counted(kept, "brief")} kept from the build before`] : []),
-          "  the coach's board, locked",
+          `  the coach's board${groups > 0 ? ` and ${counted(groups, "board")} of groups` : ""}, locked`,
         ]
       : ["  no briefs: no athlete was read"]),
     `  ${counted(count.strategies, "strategy page")} for everyone, ${counted(count.bandPages, "band")} in all`,

@@ -54,13 +54,20 @@ export type BoardRow = {
   readonly goal: Goal | undefined;
   /** Link to the brief, with its key. */
   readonly link: string;
+  /** Groups the athlete's file names. */
+  readonly groups: readonly string[];
   /** What had to be taken from the level, because nothing is known of the athlete. */
   readonly gaps: readonly string[];
   /** Whether the brief is new, changed since it was last sent, or as it was. */
   readonly since: "new" | "changed" | "same";
   /** The message to the athlete, with `{link}` where the link stands. */
   readonly message: string;
+  /** What the athlete's passcode is stretched to, in base 64, where one is asked for: with it the board opens the sheets. */
+  readonly opens?: string;
 };
+
+/** The board of a group, as the board of everybody leads to it. */
+export type GroupBoard = { readonly name: string; readonly link: string };
 
 /** A test that would make the plans of some athletes surer. */
 export type SharedTest = { readonly test: string; readonly names: readonly string[] };

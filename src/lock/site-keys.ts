@@ -2,10 +2,11 @@ import { toBase32 } from "./base32.ts";
 import type { Bytes } from "./bytes.ts";
 import { deriveBytes } from "./derive.ts";
 
-/** Which locked page is meant: one athlete's brief of one workout, or the coach's board. */
+/** Which locked page is meant: one athlete's brief of one workout, the coach's board, or that of a group. */
 export type PageName =
   | { readonly kind: "brief"; readonly athlete: string; readonly workout: string; readonly version: number }
-  | { readonly kind: "board"; readonly version: number };
+  | { readonly kind: "board"; readonly version: number }
+  | { readonly kind: "group"; readonly group: readonly [kind: string, id: string]; readonly version: number };
 
 /** Where a locked page stands and what opens it. */
 export type PageKeys = { readonly address: string; readonly key: Bytes };
@@ -28,7 +29,13 @@ export async function pageKeys(siteSecret: Bytes, page: PageName): Promise<PageK
 }
 
 /** As JSON, so that no two pages can have the same name whatever signs their ids hold. */
-const nameOf = (page: PageName): string =>
-  page.kind === "brief"
-    ? JSON.stringify(["brief", page.athlete, page.workout, page.version])
-    : JSON.stringify(["board", page.version]);
+function nameOf(page: PageName): string {
+  switch (page.kind) {
+    case "brief":
+      return JSON.stringify(["brief", page.athlete, page.workout, page.version]);
+    case "board":
+      return JSON.stringify(["board", page.version]);
+    case "group":
+      return JSON.stringify(["board", ...page.group, page.version]);
+  }
+}

@@ -1,8 +1,9 @@
-import { boardPlan, type BoardRow, type SharedTest } from "../components/board-row.ts";
+import { boardPlan, type BoardRow, type GroupBoard, type SharedTest } from "../components/board-row.ts";
 import { capitalised } from "../wording/basis.ts";
 import { sayGoal } from "../wording/goal.ts";
 import type { Plan } from "../models/plan/plan.ts";
 import { type BriefContent, briefOf } from "./brief-of.ts";
+import { type Group, isInGroup } from "./groups.ts";
 import type { Site } from "./make-site.ts";
 import { messageTemplate } from "./message-template.ts";
 import type { PrivatePage } from "./private-links.ts";
@@ -24,6 +25,10 @@ export type RowOfBrief = Omit<BoardRow, "since"> & {
 export const linkOnBoard = ({ address, link }: PrivatePage): string =>
   `../${address}/#${link.split("#")[1] ?? ""}`;
 
+/** The boards of groups as the board of everybody names them. */
+export const boardsOfGroups = (pages: readonly PrivatePage[]): readonly GroupBoard[] =>
+  pages.flatMap((page) => (page.group ? [{ name: page.group.name, link: linkOnBoard(page) }] : []));
+
 /** The row of a brief. */
 export function rowOf(
   { athlete, plan }: Pick<BriefContent, "athlete" | "plan">,
@@ -35,6 +40,7 @@ export function rowOf(
     plan: boardPlan(plan),
     goal: sayGoal(plan),
     link: linkOnBoard(page),
+    groups: athlete.groups ?? [],
     gaps: gapsOf(plan),
     message: writeMessage(template, readerOf(athlete, plan, data), LINK),
     mark: markOf(plan),
@@ -45,13 +51,14 @@ export function rowOf(
 export const rowsShown = (rows: readonly RowOfBrief[], sent: SentBriefs): readonly BoardRow[] =>
   inStartOrder(rows.map(({ mark, ...row }) => ({ ...row, since: sinceMarked(row.plan, mark, sent) })));
 
-/** What the coach's board shows: a row for every brief, in start order. */
-export function boardRows(site: Site): readonly BoardRow[] {
+/** What a board shows: a row for every brief, or for those of a group, in start order. */
+export function boardRows(site: Site, group?: Group): readonly BoardRow[] {
   const { dataFolder } = site.surroundings;
   const template = messageTemplate(dataFolder);
   const rows = site.pages.flatMap((page): readonly RowOfBrief[] => {
     const brief = briefOf(page, site);
-    return brief ? [rowOf(brief, page, site, template)] : [];
+    if (!brief || (group && !isInGroup(brief.athlete, group, site.data.settings))) return [];
+    return [rowOf(brief, page, site, template)];
   });
   return rowsShown(rows, readSent(dataFolder));
 }

@@ -1,7 +1,7 @@
 import { experimental_AstroContainer as AstroContainer } from "astro/container";
 import sharp from "sharp";
 import BoardPage from "../components/BoardPage.astro";
-import type { NotMade } from "../components/board-row.ts";
+import type { GroupBoard, NotMade } from "../components/board-row.ts";
 import { makePlan } from "../compute/make-plan.ts";
 import { reviewsOf } from "./reviews-of.ts";
 import { seenOnce } from "../compute/seen-once.ts";
@@ -53,6 +53,8 @@ export type BoardOrder = {
   readonly rows: readonly RowOfBrief[];
   readonly sent: SentBriefs;
   readonly left: readonly NotMade[];
+  /** Boards of groups to be named on it. */
+  readonly boards: readonly GroupBoard[];
 };
 
 /** What makes briefs and the board of one build. */
@@ -145,12 +147,14 @@ function siteOf(id: string, given: Means, traces: ReadonlyMap<string, Tracing>):
 }
 
 async function makeBoardOf(
-  { page, base, rows, sent, left }: BoardOrder,
+  { page, base, rows, sent, left, boards }: BoardOrder,
   { data, secret, versions, shell, cache }: MakerGiven,
   render: Render,
 ): Promise<void> {
   const shown = rowsShown(rows, sent);
   const html = await render(BoardPage, {
+    of: page.group?.name,
+    boards,
     rows: shown,
     tests: sharedTests(shown),
     left,

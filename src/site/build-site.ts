@@ -8,6 +8,7 @@ import { countSite, type SiteCount } from "./count-site.ts";
 import { codeStamp } from "./code-stamp.ts";
 import type { FailedBrief } from "./failed-briefs.ts";
 import { evenOut } from "./even-out.ts";
+import { groupsOf } from "./groups.ts";
 import { hostingFiles } from "./hosting-files.ts";
 import { takeOver, pagesWithFiles } from "./kept-briefs.ts";
 import { readLinkVersions } from "./link-versions.ts";
@@ -171,7 +172,8 @@ async function makePublic(
 /** A page that is missing without anyone having said so would be noticed by an athlete; it is noticed here. */
 function expectCount(count: SiteCount, { audience }: Surroundings, data: Data, more: number): void {
   const expected = {
-    locked: audience === "gym" ? 0 : 1 + data.athletes.length * data.workouts.length + more,
+    locked:
+      audience === "gym" ? 0 : 1 + groupsOf(data).length + data.athletes.length * data.workouts.length + more,
     strategies: data.workouts.length,
     bandPages: data.workouts.reduce((sum, workout) => sum + typicalBands(workout, data.bands).length, 0),
   };

@@ -1,6 +1,7 @@
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import * as z from "zod";
+import type { Group } from "./groups.ts";
 import { OWN_FOLDER, prepareOwnFolder } from "./secret.ts";
 import { writeSafely } from "./write-safely.ts";
 
@@ -9,12 +10,19 @@ export type LinkVersions = {
   readonly board: number;
   /** By id, where not 1. A map, because ids are names that people choose. */
   readonly athletes: ReadonlyMap<string, number>;
+  /** Boards of groups, by `markOfGroup`, where not 1. */
+  readonly groups: ReadonlyMap<string, number>;
   /** Who had links when they were last made: names by id. */
   readonly known: ReadonlyMap<string, string>;
 };
 
 /** The versions before anything happened. */
-export const FIRST_VERSIONS: LinkVersions = { board: 1, athletes: new Map(), known: new Map() };
+export const FIRST_VERSIONS: LinkVersions = {
+  board: 1,
+  athletes: new Map(),
+  groups: new Map(),
+  known: new Map(),
+};
 
 const versionField = z.int().min(1);
 const linksFile = z.strictObject({
@@ -24,6 +32,12 @@ const linksFile = z.strictObject({
     .transform((group) => Object.entries(group))
     .pipe(z.array(z.tuple([z.string(), versionField])))
     .describe("edition of an athlete's links, by id, where not 1"),
+  groups: z
+    .custom<object>(isGroup)
+    .default({})
+    .transform((group) => Object.entries(group))
+    .pipe(z.array(z.tuple([z.string(), versionField])))
+    .describe("edition of the link to a group's board, by kind and id, where not 1"),
   known: z
     .custom<object>(isGroup)
     .default({})
@@ -47,8 +61,8 @@ export function readLinkVersions(dataFolder: string): LinkVersions {
   const file = fileIn(dataFolder);
   if (!existsSync(file)) return FIRST_VERSIONS;
   try {
-    const { board, athletes, known } = linksFile.parse(JSON.parse(readFileSync(file, "utf8")));
-    return { board, athletes: new Map(athletes), known: new Map(known) };
+    const { board, athletes, groups, known } = linksFile.parse(JSON.parse(readFileSync(file, "utf8")));
+    return { board, athletes: new Map(athletes), groups: new Map(groups), known: new Map(known) };
   } catch {
     throw new Error(
       `${file} cannot be read. It says which links were revoked; without it they would work again. ` +
@@ -56,6 +70,13 @@ export function readLinkVersions(dataFolder: string): LinkVersions {
     );
   }
 }
+
+/** What the versions call a group. */
+export const markOfGroup = ({ kind, id }: Group): string => `${kind} ${id}`;
+
+/** The version of the link to a group's board. */
+export const versionOfGroup = ({ groups }: LinkVersions, group: Group): number =>
+  groups.get(markOfGroup(group)) ?? 1;
 
 /** The version of an athlete's links. */
 export const versionOf = ({ athletes }: LinkVersions, athlete: string): number => athletes.get(athlete) ?? 1;
@@ -69,6 +90,15 @@ export function revokeLinks(dataFolder: string, athlete?: string): LinkVersions 
   return next;
 }
 
+/** Gives the board of a group the next version, and writes it down. */
+export function revokeGroup(dataFolder: string, group: Group): LinkVersions {
+  const versions = readLinkVersions(dataFolder);
+  const groups = new Map([...versions.groups, [markOfGroup(group), versionOfGroup(versions, group) + 1]]);
+  const next = { ...versions, groups };
+  writeLinkVersions(dataFolder, next);
+  return next;
+}
+
 /** The versions with the next one for an athlete. */
 export const withNext = (versions: LinkVersions, athlete: string): LinkVersions => ({
   ...versions,
@@ -76,9 +106,17 @@ export const withNext = (versions: LinkVersions, athlete: string): LinkVersions 
 });
 
 /** Writes the versions down, in an order that does not depend on how they came about. */
-export function writeLinkVersions(dataFolder: string, { board, athletes, known }: LinkVersions): void {
+export function writeLinkVersions(
+  dataFolder: string,
+  { board, athletes, groups, known }: LinkVersions,
+): void {
   prepareOwnFolder(dataFolder);
-  const file = { board, athletes: inOrder(athletes), known: inOrder(known) };
+  const file = {
+    board,
+    athletes: inOrder(athletes),
+    ...(groups.size > 0 && { groups: inOrder(groups) }),
+    known: inOrder(known),
+  };
   writeSafely(fileIn(dataFolder), `${JSON.stringify(file, null, 2)}\n`);
 }
 

@@ -1,5 +1,6 @@
 import type { experimental_AstroContainer as AstroContainer } from "astro/container";
 import BriefPage from "../components/BriefPage.astro";
+import { toBase64 } from "../lock/base64.ts";
 import { type Bytes, utf8 } from "../lock/bytes.ts";
 import { type BriefCache, readCached, readEntry } from "./brief-cache.ts";
 import { FILE_KINDS, type FileKind, filesOf } from "./brief-files.ts";
@@ -64,7 +65,9 @@ export async function makeBrief(
     if (drawn?.problem === undefined) drawnFrom[name] = from;
     else failed.push({ athlete: athlete.id, workout: workout.id, file: kind.label, problem: drawn.problem });
   }
-  return { files, drawnFrom, failed, row: rowOf(brief, page, site, means.template) };
+  const { passcode: own } = await site.keysOf(page);
+  const row = rowOf(brief, page, site, means.template);
+  return { files, drawnFrom, failed, row: own ? { ...row, opens: toBase64(own.stretched) } : row };
 }
 
 async function makePage(

@@ -11,19 +11,18 @@ import {
   readEntry,
 } from "./brief-cache.ts";
 import type { BriefOrder } from "./brief-maker.ts";
-import { linkOnBoard, type RowOfBrief } from "./board-rows.ts";
+import type { RowOfBrief } from "./board-rows.ts";
 import { bundleMaker } from "./bundle-maker.ts";
 import { digestOf } from "./digest.ts";
 import type { FailedBrief } from "./failed-briefs.ts";
-import { isIn, type KeptBrief, madeFor, pagesWithFiles } from "./kept-briefs.ts";
+import { groupsOf } from "./groups.ts";
 import type { LinkVersions } from "./link-versions.ts";
 import { type MakerPool, openPool, threadsFor } from "./maker-pool.ts";
 import { messageTemplate } from "./message-template.ts";
-import { notMade } from "./not-made.ts";
-import { lockKeysOf, type PrivatePage, privatePages } from "./private-links.ts";
+import { groupPages, type PrivatePage, privatePages } from "./private-links.ts";
+import { putBoards } from "./put-boards.ts";
 import { OWN_FOLDER, prepareOwnFolder } from "./secret.ts";
 import { seenMark } from "./seen-mark.ts";
-import { readSent } from "./sent-briefs.ts";
 import { adoptShards, isInShard, type Shard, writeShard } from "./shard.ts";
 import type { Surroundings } from "./surroundings.ts";
 import { digestsOf } from "./trace-data.ts";
@@ -77,7 +76,10 @@ type Prospect = {
 async function prospectOf(fresh: string, given: BriefsGiven): Promise<Prospect> {
   const { surroundings, data, secret, versions } = given;
   const cache = { folder: openFolder(surroundings.dataFolder, fresh), key: await cacheKey(secret) };
-  const pages = await privatePages(data, secret, versions, surroundings);
+  const pages = [
+    ...(await privatePages(data, secret, versions, surroundings)),
+    ...(await groupPages(groupsOf(data), secret, versions, surroundings)),
+  ];
   const template = messageTemplate(surroundings.dataFolder);
   return { cache, pages, template, wanted: wantedOf(pages, given, template) };
 }
@@ -87,7 +89,7 @@ const wholeOf = ({ wanted }: Prospect, { data }: BriefsGiven): string =>
   digestOf([wanted.map(({ base }) => base), { ...data, notices: [] }]);
 
 /**
- * Puts every brief and the board into a site: those of which everything they are made from is as it was are taken as they
+ * Puts every brief and the boards into a site: those of which everything they are made from is as it was are taken as they
  * are, the others are made. Program, shell, day, athlete, workout, who did the workout before, library and settings are one
  * mark; what else is read of the data is marked one by one, as it was seen to be read. What a brief is to be made from
  * besides must come in by one of these ways. Of a brief planned again only those files are drawn whose plan is another.
@@ -106,7 +108,7 @@ export async function makeBriefs(fresh: string, given: BriefsGiven): Promise<Bri
       publishEntry(cache, page.address, entry, fresh);
       if (entry.row) rows.push(entry.row);
     }
-    await putBoard(fresh, { given, cache, pages, rows, failed, open });
+    await putBoards(fresh, { given, cache, pages, rows, failed, open });
     pruneCache(cache, new Set(pages.map(({ address }) => address)));
   });
 }
@@ -254,49 +256,4 @@ async function makeOrders(
     throw new Error(`The brief of ${name} for ${first.workout} could not be made: ${first.problem}`);
   }
   return { failed, made: new Set(done.flatMap((one) => one.made)) };
-}
-
-type BoardGiven = {
-  readonly given: BriefsGiven;
-  readonly cache: BriefCache;
-  readonly pages: readonly PrivatePage[];
-  readonly rows: readonly RowOfBrief[];
-  readonly failed: readonly FailedBrief[];
-  readonly open: () => Promise<MakerPool>;
-};
-
-/** Puts the board into a site; drawn anew where anything on it is another. */
-async function putBoard(
-  fresh: string,
-  { given, cache, pages, rows, failed, open }: BoardGiven,
-): Promise<void> {
-  const page = pages.find(({ athlete }) => athlete === undefined);
-  if (!page) throw new Error("There is no page for the board.");
-  const { data, surroundings, shell, code } = given;
-  const sent = readSent(surroundings.dataFolder);
-  const left = notMade({ data, failed, kept: await keptOf(given, new Set(rows.map(({ link }) => link))) });
-  const base = digestOf([code, shell, page.link, data.settings, rows, sent, left]);
-  const before = await readEntry(cache, page.address);
-  if (before?.base !== base) await (await open()).makeBoard({ page, base, rows, sent, left });
-  const entry = before?.base === base ? before : await readEntry(cache, page.address);
-  if (!entry) throw new Error("The board could not be kept after it was made.");
-  publishEntry(cache, page.address, entry, fresh);
-}
-
-/** Briefs of the site before of which there is no row now; they stay, and the board says of which day they are. */
-async function keptOf(
-  { earlier, data, secret, versions, surroundings }: BriefsGiven,
-  made: ReadonlySet<string>,
-): Promise<readonly KeptBrief[]> {
-  if (earlier === undefined) return [];
-  const keysOf = lockKeysOf({ secret, versions, asksPasscode: data.settings.passcode });
-  const missing = (await pagesWithFiles(data, secret, versions, surroundings)).filter(
-    (page) => !made.has(linkOnBoard(page)) && isIn(earlier, page, surroundings.base),
-  );
-  return Promise.all(
-    missing.map(async (page): Promise<KeptBrief> => {
-      const day = await madeFor(earlier, page, await keysOf(page));
-      return { page, ...(day === undefined ? {} : { made: day }) };
-    }),
-  );
 }

@@ -6,10 +6,11 @@ import type { Workout } from "../models/workout.ts";
 import type { Bytes } from "../lock/bytes.ts";
 import type { LockKeys } from "../lock/envelope.ts";
 import type { FailedBrief } from "./failed-briefs.ts";
+import { groupsOf } from "./groups.ts";
 import type { KeptBrief } from "./kept-briefs.ts";
 import type { LinkVersions } from "./link-versions.ts";
 import { makePlanStore } from "./plans.ts";
-import { lockKeysOf, type PrivatePage, privatePages } from "./private-links.ts";
+import { groupPages, lockKeysOf, type PrivatePage, privatePages } from "./private-links.ts";
 import type { Surroundings } from "./surroundings.ts";
 
 /** A band of typical athletes with its plan. */
@@ -71,7 +72,12 @@ export async function makeSite(given: Given): Promise<Site> {
   const planOf: Site["planOf"] = (athlete, workout) =>
     store.get([athlete.id, workout.id], () => compute.plan(athlete, workout));
   const failed = secret && given.plans === "all-at-once" ? failuresOf(data, planOf) : [];
-  const pages = secret ? await privatePages(data, secret, versions, surroundings) : [];
+  const pages = secret
+    ? [
+        ...(await privatePages(data, secret, versions, surroundings)),
+        ...(await groupPages(groupsOf(data), secret, versions, surroundings)),
+      ]
+    : [];
   return {
     data,
     surroundings,

@@ -1,11 +1,27 @@
 import type { NotMade } from "../components/board-row.ts";
 import type { Unmade } from "../models/data.ts";
 import { sayDate } from "../wording/date.ts";
+import { type Group, isInGroup } from "./groups.ts";
 import type { KeptBrief } from "./kept-briefs.ts";
 import type { Site } from "./make-site.ts";
 
 /** Of what something could not be made, and what is left from before. */
 type NotMadeOf = Pick<Site, "data" | "failed" | "kept">;
+
+/**
+ * What concerns a group alone: its athletes, and workouts. Of a file that cannot be read nobody knows the group, so it stands
+ * on the board of everybody only.
+ */
+export function ofGroup({ data, failed, kept }: NotMadeOf, group: Group): NotMadeOf {
+  const athletes = data.athletes.filter((one) => isInGroup(one, group, data.settings));
+  const isOwn = (id: string | undefined): boolean => athletes.some((one) => one.id === id);
+  const unmade = data.unmade.filter(({ kind }) => kind === "workout");
+  return {
+    data: { ...data, athletes, unmade },
+    failed: failed.filter(({ athlete }) => isOwn(athlete)),
+    kept: kept.filter(({ page }) => isOwn(page.athlete)),
+  };
+}
 
 /** What the board says of everything that could not be made, and where the last good briefs are. */
 export function notMade(site: NotMadeOf): readonly NotMade[] {

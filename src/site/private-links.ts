@@ -3,14 +3,17 @@ import type { LockKeys } from "../lock/envelope.ts";
 import { writeLinkKey } from "../lock/link-key.ts";
 import { passcodeCost, passcodeOf, type PasscodeCost, stretchPasscode } from "../lock/passcode.ts";
 import { type PageKeys, pageKeys } from "../lock/site-keys.ts";
-import { type LinkVersions, versionOf } from "./link-versions.ts";
+import type { Group } from "./groups.ts";
+import { type LinkVersions, versionOf, versionOfGroup } from "./link-versions.ts";
 import type { Surroundings } from "./surroundings.ts";
 
 /** One locked page: what it shows, where it stands, and the link that opens it. */
 export type PrivatePage = PageKeys & {
-  /** Absent for the coach's board. */
+  /** Absent for a board. */
   readonly athlete?: string;
   readonly workout?: string;
+  /** Whose board it is; absent for the board of everybody, and for briefs. */
+  readonly group?: Group;
   /** The whole link with its key; without the host where that is not known. */
   readonly link: string;
   /** The address alone, without the key. */
@@ -42,12 +45,30 @@ export async function privatePages(
   return Promise.all([board, ...briefs]);
 }
 
+/** The board of each group, locked with a key of its own. */
+export const groupPages = (
+  groups: readonly Group[],
+  secret: Bytes,
+  versions: LinkVersions,
+  place: Place,
+): Promise<readonly (PrivatePage & { readonly group: Group })[]> =>
+  Promise.all(
+    groups.map(async (group) => {
+      const version = versionOfGroup(versions, group);
+      const keys = await pageKeys(secret, { kind: "group", group: [group.kind, group.id], version });
+      return { ...(await pageAt(keys, place)), group };
+    }),
+  );
+
 async function pageAt(keys: PageKeys, { base, origin = "" }: Place): Promise<PrivatePage> {
   const url = `${origin}${base}b/${keys.address}/`;
   return { ...keys, url, link: `${url}#${await writeLinkKey(keys.key)}` };
 }
 
-/** An athlete's passcode, and its stretched form with what a page needs to stretch it again. */
+/** Who opens a page: an athlete, the coach of a group, or the coach of all. */
+export type LinkReader = Pick<PrivatePage, "athlete" | "group">;
+
+/** A reader's passcode, and its stretched form with what a page needs to stretch it again. */
 export type Passcode = {
   readonly passcode: string;
   readonly stretched: Bytes;
@@ -55,23 +76,31 @@ export type Passcode = {
 };
 
 /**
- * The passcode that belongs to an athlete's links, or to the board where nobody is named. Slow on purpose: once per
- * reader and build.
+ * The passcode that belongs to an athlete's links, or to a board. Slow on purpose: once per reader and build.
  */
-export async function athletePasscode(
+export async function readerPasscode(
   secret: Bytes,
   versions: LinkVersions,
-  athlete: string | undefined,
+  of: LinkReader,
 ): Promise<Passcode> {
-  // No athlete has an empty id, because ids are names of files.
-  const reader = athlete ?? "";
-  const version = athlete === undefined ? versions.board : versionOf(versions, athlete);
+  const { athlete, group } = of;
+  const reader = nameOfReader(of);
+  const version =
+    athlete !== undefined
+      ? versionOf(versions, athlete)
+      : group
+        ? versionOfGroup(versions, group)
+        : versions.board;
   const [passcode, cost] = await Promise.all([
     passcodeOf(secret, reader, version),
     passcodeCost(secret, reader, version),
   ]);
   return { passcode, cost, stretched: await stretchPasscode(passcode, cost) };
 }
+
+/** A name by which readers differ. No athlete has that of a board, because ids are names of files. */
+export const nameOfReader = ({ athlete, group }: LinkReader): string =>
+  athlete ?? (group ? JSON.stringify(["group", group.kind, group.id]) : "");
 
 /** Who may open pages: what the keys of a lock are made from. */
 type Keeper = {
@@ -87,15 +116,17 @@ export function lockKeysOf({
   versions,
   asksPasscode,
 }: Keeper): (page: PrivatePage) => Promise<LockKeys> {
-  const passcodes = new Map<string | undefined, Promise<Passcode>>();
-  const passcodeFor = (reader: string | undefined): Promise<Passcode> | undefined => {
+  const passcodes = new Map<string, Promise<Passcode>>();
+  const passcodeFor = (page: PrivatePage): Promise<Passcode> | undefined => {
     if (!asksPasscode || !secret) return undefined;
-    const known = passcodes.get(reader) ?? athletePasscode(secret, versions, reader);
+    const reader = nameOfReader(page);
+    const known = passcodes.get(reader) ?? readerPasscode(secret, versions, page);
     passcodes.set(reader, known);
     return known;
   };
-  return async ({ key, athlete }) => {
-    const passcode = await passcodeFor(athlete);
+  return async (page) => {
+    const { key } = page;
+    const passcode = await passcodeFor(page);
     return { key, ...(passcode ? { passcode } : {}) };
   };
 }

@@ -3,6 +3,7 @@ import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { MESSAGES } from "../../src/browser/messages.ts";
 import { copyFixture, FIXTURE } from "../support/fixture-site.ts";
+import { infoOf } from "../support/read-pdf.ts";
 import { ROOT } from "../support/run-command.ts";
 import { opened, serveSite, type ServedSite } from "../support/served-site.ts";
 
@@ -14,6 +15,11 @@ beforeAll(async () => {
   copyFixture(data);
   const settings = join(data, "content/settings.yaml");
   writeFileSync(settings, `${readFileSync(join(FIXTURE, "content/settings.yaml"), "utf8")}passcode: true\n`);
+  // Two of the three are looked after together.
+  for (const id of ["ilvane-quistgard", "orsolo-venn"]) {
+    const file = join(data, `athletes/${id}.yaml`);
+    writeFileSync(file, `${readFileSync(file, "utf8").trimEnd()}\ngroup: Early Birds\n`);
+  }
   site = await serveSite({ name: "passcode", data, environment: { RIGSHEET_BASE: "/gym/briefs/" } });
 }, 600_000);
 afterAll(() => site.close());
@@ -78,10 +84,41 @@ describe("a site with passcodes, below a path of its host", { timeout: 120_000 }
     await opened(again);
   });
 
-  it("has another passcode for each reader, and one for the board", () => {
+  it("has another passcode for each reader, and one for each board", () => {
     const passcodes = new Map(site.links.map(({ athlete, passcode }) => [athlete, passcode]));
-    expect(passcodes.size).toBe(4);
-    expect(new Set(passcodes.values()).size).toBe(4);
+    // Three athletes, the board of everybody, and that of the group.
+    expect(passcodes.size).toBe(5);
+    expect(new Set(passcodes.values()).size).toBe(5);
+  });
+
+  it("has a board for a group, of its athletes alone, which opens their sheets with its own passcode", async () => {
+    const own = site.links.find(({ athlete }) => athlete === "board of Early Birds");
+    const page = await site.visit(own?.link ?? "");
+    await page.getByLabel("Passcode").fill(own?.passcode ?? "");
+    await page.keyboard.press("Enter");
+    await opened(page);
+    expect(await page.locator("h1").innerText()).toBe("The board of Early Birds");
+    const names = await page.locator("#board-rows .name").allInnerTexts();
+    expect(new Set(names)).toEqual(new Set(["Ilvane Quistgård", "Orsolo Vennemark"]));
+    expect(await page.locator("#opened").innerHTML()).not.toContain("Tjøstolv");
+    const coming = page.waitForEvent("download");
+    await page.getByRole("button", { name: "Sheets shown in one file, A4" }).click();
+    expect(infoOf(readFileSync(await (await coming).path())).pages).toBe(4);
+  });
+
+  it("leads from the board of everybody to that of the group", async () => {
+    const all = site.links.find(({ athlete }) => athlete === "board");
+    const page = await site.visit(all?.link ?? "");
+    await page.getByLabel("Passcode").fill(all?.passcode ?? "");
+    await page.keyboard.press("Enter");
+    await opened(page);
+    await page.getByLabel("Group").selectOption("Early Birds");
+    expect(await page.locator("#board-rows > li:visible").count()).toBe(4);
+    const group = site.links.find(({ athlete }) => athlete === "board of Early Birds")?.link;
+    await page.getByText("Boards of groups").click();
+    expect(
+      await page.getByRole("link", { name: "Early Birds" }).evaluate((link: HTMLAnchorElement) => link.href),
+    ).toBe(group);
   });
 
   it("leads from its list of workouts to the strategy pages, below the path", async () => {

@@ -171,6 +171,29 @@ describe("npm run links", () => {
     });
   });
 
+  it("prints the board and the athletes of one group, and renews that board alone", async () => {
+    const file = join(folder, "athletes/orsolo-venn.yaml");
+    const before = readFileSync(file, "utf8");
+    writeFileSync(file, `${before.trimEnd()}\ngroup: Evening\n`);
+    const read = async (...args: readonly string[]) =>
+      runCommand("links", ["--data", folder, "--json", "--group", "evening", ...args], secret);
+    const parsed = ({ out }: { readonly out: string }) =>
+      JSON.parse(out) as readonly { readonly athlete: string; readonly link: string }[];
+    const first = parsed(await read());
+    expect(first.map(({ athlete }) => athlete)).toEqual(["board of Evening", "orsolo-venn", "orsolo-venn"]);
+    const said = await read("--revoke", "board");
+    expect(said.err).toMatch(/^New links for the board of Evening\./);
+    const second = parsed(said);
+    expect(second.filter(({ link }, at) => link !== first[at]?.link).map(({ athlete }) => athlete)).toEqual([
+      "board of Evening",
+    ]);
+    expect(JSON.parse(readFileSync(join(folder, ".rigsheet/links.json"), "utf8"))).toMatchObject({
+      board: 1,
+      groups: { "group evening": 2 },
+    });
+    writeFileSync(file, before);
+  });
+
   it("does not revoke the links of somebody it does not know", async () => {
     const { err, code } = await runCommand("links", ["--data", folder, "--revoke", "orsolo"], secret);
     expect([err, code]).toEqual([

@@ -8,6 +8,7 @@ const rowOf = (plan: BoardRow["plan"]): BoardRow => ({
   link: "",
   gaps: [],
   since: "new",
+  groups: [],
   message: "",
 });
 const plan = samplePlans.forTimeThenLift;

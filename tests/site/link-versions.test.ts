@@ -2,7 +2,13 @@ import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSyn
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
-import { readLinkVersions, revokeLinks, versionOf } from "../../src/site/link-versions.ts";
+import {
+  readLinkVersions,
+  revokeGroup,
+  revokeLinks,
+  versionOf,
+  versionOfGroup,
+} from "../../src/site/link-versions.ts";
 
 let folder = "";
 beforeEach(() => {
@@ -29,6 +35,16 @@ describe("link versions", () => {
       athletes: { ada: 3 },
       known: {},
     });
+  });
+
+  it("go up for the board of one group, and not for a gym of the same name", () => {
+    const [group, gym] = (["group", "gym"] as const).map((kind) => ({ kind, id: "mill", name: "Mill" }));
+    if (!group || !gym) throw new Error("Two are wanted.");
+    revokeGroup(folder, group);
+    const versions = readLinkVersions(folder);
+    expect([versionOfGroup(versions, group), versionOfGroup(versions, gym), versions.board]).toEqual([
+      2, 1, 1,
+    ]);
   });
 
   it.each(["constructor", "__proto__", "toString", "hasOwnProperty", "valueOf"])(

@@ -2,7 +2,7 @@ import { FIRST_VERSIONS } from "../../src/site/link-versions.ts";
 import { describe, expect, it } from "vitest";
 import type { Data } from "../../src/models/data.ts";
 import { readLinkKey } from "../../src/lock/link-key.ts";
-import { athletePasscode, privatePages } from "../../src/site/private-links.ts";
+import { groupPages, privatePages, readerPasscode } from "../../src/site/private-links.ts";
 
 const secret = Uint8Array.from({ length: 32 }, (_, index) => index);
 const data = {
@@ -55,10 +55,34 @@ describe("the locked pages of a site", () => {
   });
 });
 
+describe("the board of a group", () => {
+  const group = { kind: "group", id: "evening", name: "Evening" } as const;
+  const gym = { kind: "gym", id: "evening", name: "Evening Gym" } as const;
+
+  it("has an address and a key that no other board has, and new ones once its link is renewed", async () => {
+    const boards = await groupPages([group, gym], secret, first, place);
+    const [everybody] = await privatePages(data, secret, first, place);
+    const renewed = await groupPages(
+      [group, gym],
+      secret,
+      { ...first, groups: new Map([["group evening", 2]]) },
+      place,
+    );
+    const links = [everybody, ...boards, ...renewed].map((page) => page?.link);
+    // The gym of the same name keeps its own.
+    expect(links[4]).toBe(links[2]);
+    expect(new Set(links).size).toBe(4);
+  });
+});
+
 describe("the passcode of a reader", () => {
   it("changes with the links", async () => {
-    const one = await athletePasscode(secret, first, "ada");
-    const other = await athletePasscode(secret, { ...first, athletes: new Map([["ada", 2]]) }, "ada");
+    const one = await readerPasscode(secret, first, { athlete: "ada" });
+    const other = await readerPasscode(
+      secret,
+      { ...first, athletes: new Map([["ada", 2]]) },
+      { athlete: "ada" },
+    );
     // By another implementation, see passcode.test.ts.
     expect(one.passcode).toBe("FFGJ-KK0H-9Q2A");
     expect(other.passcode).not.toBe(one.passcode);
