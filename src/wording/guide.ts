@@ -3,6 +3,7 @@ import { capitalised } from "./basis.ts";
 import { sayFinish, type Visited } from "./finish.ts";
 import { nameFor } from "./movement-words.ts";
 import { sayList, sayNumber } from "./number.ts";
+import { sayOrder } from "./order.ts";
 import { sayRowPace } from "./pace.ts";
 import { sayRoundOf } from "./round-name.ts";
 
@@ -12,10 +13,11 @@ type PacingRow = Pacing["rows"][number];
 /** More movements than this nobody keeps in mind. */
 const MOST = 3;
 /**
- * The one sentence that leads a part: what this athlete does where, in the plan's own numbers; where to breathe, and the
+ * The sentence that leads a part, behind the order where that is free: what this athlete does where, in the plan's own numbers; where to breathe, and the
  * finish. What is left is spent only in the last part. Nothing for work that could not be planned.
  */
 export function sayGuide(pacing: Pacing, isLast = true): string | undefined {
+  const order = sayOrder(pacing);
   const visited = visitedIn(pacing.rows);
   if (visited.length === 0) return undefined;
   const { limiter, breather } = pacing.roles;
@@ -29,7 +31,11 @@ export function sayGuide(pacing: Pacing, isLast = true): string | undefined {
   const rest = visited.find(({ name, rows }) => name === breather && name !== limiter && !isHeld(rows));
   const breath = rest && `; take your breath on the ${pluralFor(rest)}`;
   const sentences = [waitsOf(told), sayFinish(visited, pacing, isLast)].filter((said) => said !== undefined);
-  return [`${capitalised(clauses.join(", "))}${breath ?? ""}.`, ...sentences].join(" ");
+  return [
+    ...(order === undefined ? [] : [order]),
+    `${capitalised(clauses.join(", "))}${breath ?? ""}.`,
+    ...sentences,
+  ].join(" ");
 }
 
 /** What the plan waits for breath before a movement in most of its visits, as a sentence. */

@@ -47,6 +47,7 @@ export function pacePart(input: PartInput): PacedPart {
   const pacing = {
     ...pacingOf(solved, input, falls, reading, { ...days, finished }, sensitivity),
     ...(gates.length > 0 ? { gates: [...gates] } : {}),
+    ...(course.order ? { order: course.order } : {}),
   };
   const finish = momentsOf(days.clocks);
   const sharpen = sharpenOf(track, rules, sensitivity);

@@ -5,36 +5,50 @@ const ROUNDS = [1, 2, 4, 5, 10, 20, 25, 30] as const;
 /** At most so many ways are offered. */
 const MOST_WAYS = 5;
 
+/** One way to do work that may be done in any order: its movements in order, in so many rounds, and the course it makes. */
+export type WayOfOrder = {
+  readonly course: Course;
+  readonly members: readonly CourseEffort[];
+  readonly rounds: number;
+};
+
 /**
  * The ways of cutting up the work that may be done in any order: as written, in equal rounds of all of it, and one after the other in
  * every order (up to three movements). Numbers of rounds that
- * divide every amount come first; without enough of those, amounts differ by one between rounds. A course without such
- * work has one way, itself.
+ * divide every amount come first; without enough of those, amounts differ by one between rounds. None where no work is free.
  */
-export function partitionsOf(course: Course): readonly Course[] {
+export function waysOf(course: Course): readonly WayOfOrder[] {
   const group = course.items.find(
     (item): item is CourseEffort => item.kind === "effort" && item.freeGroup !== undefined,
   )?.freeGroup;
-  if (group === undefined) return [course];
+  if (group === undefined) return [];
   const members = course.items.filter(
     (item): item is CourseEffort => item.kind === "effort" && item.freeGroup === group,
   );
   const amounts = members.map(({ amount }) => (amount.kind === "counted" ? amount.amount : 0));
   const smallest = Math.min(...amounts);
-  if (members.length < 2 || smallest < 2) return [course];
+  if (members.length < 2 || smallest < 1) return [];
   const possible = ROUNDS.filter((rounds) => rounds <= smallest);
   const even = possible.filter((rounds) => amounts.every((amount) => amount % rounds === 0));
   const chosen = even.length >= 3 ? even : possible;
   const ways = thinned(chosen).map((rounds) => ({
-    ...course,
-    items: cutUp(course.items, group, members, rounds),
+    course: { ...course, items: cutUp(course.items, group, members, rounds) },
+    members,
+    rounds,
   }));
   const orders = members.length <= MOST_ORDERED ? permutations(members).slice(1) : [];
-  return [...ways, ...orders.map((order) => ({ ...course, items: cutUp(course.items, group, order, 1) }))];
+  return [...ways, ...orders.map((order) => inOrder(course, order))];
 }
 
-/** With more members than this not every order is tried, only that written. */
-const MOST_ORDERED = 3;
+/** The free work one movement after the other, in an order. */
+export const inOrder = (course: Course, members: readonly CourseEffort[]): WayOfOrder => ({
+  course: { ...course, items: cutUp(course.items, members[0]?.freeGroup ?? 0, members, 1) },
+  members,
+  rounds: 1,
+});
+
+/** With more members than this not every order is listed, only that written: better ones are looked for from there. */
+export const MOST_ORDERED = 3;
 
 /** All orders, the one given first. */
 function permutations<T>(items: readonly T[]): readonly (readonly T[])[] {

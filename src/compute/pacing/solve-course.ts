@@ -1,9 +1,9 @@
 import type { Course, CourseEffort } from "../../models/course.ts";
-import { quickRun } from "../search/choose-plan.ts";
+import { quickRun, type QuickRun } from "../search/choose-plan.ts";
 import { compileTrack } from "./compile-track.ts";
 import { goalOf, intervalsOf, type Goal } from "../search/goal.ts";
 import type { PartInput } from "./paced-part.ts";
-import { partitionsOf } from "./partitions.ts";
+import { type BestOrder, bestOrder } from "./best-order.ts";
 import { isAllDone } from "./planned-amounts.ts";
 import type { Capacity } from "../motion/movement-capacity.ts";
 import type { Rules } from "../motion/rules.ts";
@@ -36,6 +36,8 @@ export type SolvedCourse = {
   readonly asDoneBy: (capacity: Capacity) => Outcome;
   /** Clock at which all work would be done without a cap; infinite where the work has no end. */
   readonly wouldFinish: number;
+  /** Of work in any order: how it is ordered, and what other ways would cost. */
+  readonly order?: NonNullable<BestOrder["told"]>;
 };
 
 type Missing = { readonly missing: readonly string[] };
@@ -74,7 +76,9 @@ export function solveCourse(input: PartInput, rules: Rules): SolvedCourse | Miss
   if ("missing" in first) return first;
   const goal = goalOf(input.score);
   const guess = Math.min(limit, workOf(first) || USUAL_LENGTH);
-  const course = bestPartition(input.course, (way) => quickly(task, way, goal, guess).loss);
+  const order = bestOrder(input.course, (way) => quickly(task, way, goal, guess));
+  const { course } = order;
+  const told = order.told && { order: order.told };
   const allOut = (last: number): number => {
     const track = compile(upTo(course, last), guess) as Track;
     const fastest: Goal = { kind: "time", restCounts: true };
@@ -85,17 +89,17 @@ export function solveCourse(input: PartInput, rules: Rules): SolvedCourse | Miss
     const short = runsOut(settled.solved);
     const found = short ? settle(task, course, { kind: "score" }, limit, guess) : settled;
     const falls = short ? "intervals" : "nothing";
-    return { ...solvedCourse(task, course, found, limit), falls, allOut, wouldFinish: limit };
+    return { ...solvedCourse(task, course, found, limit), falls, allOut, wouldFinish: limit, ...told };
   }
   const uncapped = settle(task, course, goal, Number.POSITIVE_INFINITY, guess);
   const { state } = uncapped.solved;
   const wouldFinish = state.stopped === "no" ? state.clock : Number.POSITIVE_INFINITY;
   if (state.stopped === "no" && wouldFinish <= limit && isAllDone(uncapped.solved)) {
     const all = solvedCourse(task, course, uncapped, Number.POSITIVE_INFINITY);
-    return { ...all, falls: "nothing", allOut, wouldFinish };
+    return { ...all, falls: "nothing", allOut, wouldFinish, ...told };
   }
   const capped = settle(task, course, { kind: "score" }, limit, guess);
-  return { ...solvedCourse(task, course, capped, limit), falls: "cap", allOut, wouldFinish };
+  return { ...solvedCourse(task, course, capped, limit), falls: "cap", allOut, wouldFinish, ...told };
 }
 
 /** The work up to an item, with nothing that ends it sooner. */
@@ -146,7 +150,7 @@ const toSolve = ({ rules, input }: Task, track: Track, goal: Goal, horizon: numb
 });
 
 /** Loss and length of a way of cutting up the work, at a first guess of everything. */
-function quickly(task: Task, way: Course, goal: Goal, length: number): { loss: number; clock: number } {
+function quickly(task: Task, way: Course, goal: Goal, length: number): QuickRun {
   const track = task.compile(way, length) as Track;
   const horizon = goal.kind === "time" ? Number.POSITIVE_INFINITY : task.limit;
   return quickRun(questOf(toSolve(task, track, goal, horizon)));
@@ -175,15 +179,4 @@ function lengthFound(task: Task, course: Course, goal: Goal, guess: number): num
     if (off < LENGTH_ERROR) break;
   }
   return length;
-}
-
-function bestPartition(course: Course, lossOfWay: (way: Course) => number): Course {
-  const ways = partitionsOf(course);
-  if (ways.length < 2) return course;
-  let best = { way: course, loss: Number.POSITIVE_INFINITY };
-  for (const way of ways) {
-    const loss = lossOfWay(way);
-    if (loss < best.loss) best = { way, loss };
-  }
-  return best.way;
 }

@@ -135,13 +135,26 @@ export const targetOf =
  * Loss and length of a course at a first margin with its sets settled, on the expected day: enough to compare ways of cutting up the
  * same work, at a small part of the cost of choosing a plan.
  */
-export function quickRun(quest: Quest): { readonly loss: number; readonly clock: number } {
+export function quickRun(quest: Quest): QuickRun {
   const { bench, goal } = quest;
   const plan = firstPlan(bench);
   settleSets(quest, plan);
   const state = findEfforts(bench, plan, targetOf(bench.track, FIRST_MARGIN, 0), bench.coarse);
-  return { loss: lossOf(goal, bench.track, state, bench.log), clock: state.clock };
+  const tieAt = bench.track.items.findLastIndex(
+    (item, i) => item?.kind === "effort" && item.tieBreak && isDone(bench, i, state.at),
+  );
+  return {
+    loss: lossOf(goal, bench.track, state, bench.log),
+    clock: state.clock,
+    ...(tieAt >= 0 ? { tieAt: bench.log.ended[tieAt] as number } : {}),
+  };
 }
+
+const isDone = ({ track, log }: Bench, i: number, last: number): boolean =>
+  i <= last && (log.done[i] as number) >= (track.amount[i] as number) - 1e-6;
+
+/** What a quick run comes to; `tieAt`: the clock of the last tie-break moment it reaches. */
+export type QuickRun = { readonly loss: number; readonly clock: number; readonly tieAt?: number };
 
 const firstPlan = ({ track, rules }: Bench): Followable => ({
   efforts: new Float64Array(Math.max(1, track.sections)).fill(0.6),

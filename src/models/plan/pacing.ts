@@ -172,6 +172,23 @@ export const difficultyField = z.strictObject({
     ),
 });
 
+const wayField = z.strictObject({
+  movements: z
+    .array(z.strictObject({ name: z.string(), plural: z.string(), unit: amountUnitField, amount: z.number() }))
+    .describe("in the order they are done, with all that is to be done of each"),
+  rounds: z.int().describe("into how many rounds the work is cut; 1: one movement after the other"),
+});
+const otherWayField = wayField.extend({
+  costs: z.number().describe("by how much worse the result would be: seconds of a time, else score units"),
+});
+
+/** Work that may be done in any order: how it is done, and what other ways would cost. */
+export const orderField = wayField.extend({
+  decidedBy: z.enum(["result", "tie-break"]),
+  next: otherWayField.optional().describe("the next best way"),
+  worst: otherWayField.optional().describe("the worst order of one movement after the other"),
+});
+
 export const pacingField = z.strictObject({
   score: scoreKindField,
   result: rangeField.describe("in seconds for a time, else in score units"),
@@ -280,6 +297,7 @@ export const pacingField = z.strictObject({
     )
     .optional()
     .describe("deadlines that end the part, as far as the plan comes and the first it does not pass"),
+  order: orderField.optional(),
   earlySplits: earlySplitsField.optional(),
   difficulty: difficultyField.optional(),
 });
