@@ -174,7 +174,9 @@ export const difficultyField = z.strictObject({
 
 const wayField = z.strictObject({
   movements: z
-    .array(z.strictObject({ name: z.string(), plural: z.string(), unit: amountUnitField, amount: z.number() }))
+    .array(
+      z.strictObject({ name: z.string(), plural: z.string(), unit: amountUnitField, amount: z.number() }),
+    )
     .describe("in the order they are done, with all that is to be done of each"),
   rounds: z.int().describe("into how many rounds the work is cut; 1: one movement after the other"),
 });
