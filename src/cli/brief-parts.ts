@@ -1,7 +1,7 @@
 import type { PartPlan, Plan } from "../models/plan/plan.ts";
 import type { MassUnit } from "../models/quantity.ts";
 import { sayAfterMiss } from "../wording/after-miss.ts";
-import { MISSES_END, ONLY_IF_WELL, sayFeel, sayFinish, sayFinishPlan } from "../wording/lift-words.ts";
+import { ONLY_IF_WELL, sayFeel, sayFinish, sayFinishPlan, sayMissesEnd } from "../wording/lift-words.ts";
 import { sayRow } from "../wording/amount.ts";
 import { sayCeiling } from "../wording/ceiling.ts";
 import { sayEarlyChange } from "../wording/early-splits.ts";
@@ -94,7 +94,7 @@ export function liftText(part: PartPlan, plan: Plan): readonly string[] {
       ["right", "right", "right", "right", "right"],
     ),
     ...sayFeel(lift, units).flatMap((line) => wrap(line, 2, 4)),
-    ...wrap(MISSES_END, 2, 4),
+    ...wrap(sayMissesEnd(lift, shift) ?? "", 2, 4),
   ]);
   const table = lifting.finishTable.map((row) => [sayFinish(row), sayFinishPlan(row)]);
   const title = part.start.after ? `If part ${part.start.after} ends at` : "If it starts at";

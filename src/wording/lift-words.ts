@@ -14,9 +14,21 @@ type FinishRow = Lifting["finishTable"][number];
 /** On a row beyond the load that is aimed at. */
 export const ONLY_IF_WELL = "only if it moved well";
 
-/** What ends the day, for everybody. */
-export const MISSES_END =
-  "Two misses in a row end it; with nothing made yet there is one last try, lighter still.";
+/**
+ * What ends the day at a lift. `shift` turns the clock of the part into the one that is read.
+ *
+ * @example sayMissesEnd({ attempts: [], ofOwnBest: false }, 0) // => undefined
+ */
+export function sayMissesEnd(
+  { attempts, feel, lastTry, ofOwnBest }: Pick<Lift, "attempts" | "feel" | "lastTry" | "ofOwnBest">,
+  shift: number,
+): string | undefined {
+  if (attempts.length < 2 && feel === undefined) return undefined;
+  const last =
+    lastTry &&
+    `; with nothing made yet there is one last try, ${sayLiftLoad(lastTry, { ofOwnBest })} at ${sayClock(lastTry.clock + shift)}`;
+  return `Two misses in a row end it${last ?? ""}.`;
+}
 
 /** A load of a lift as its reader takes it: in kilograms or pounds, or as a share of their own best. */
 export const sayLiftLoad = (

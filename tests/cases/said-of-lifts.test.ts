@@ -20,7 +20,13 @@ type Written = {
 };
 
 /** The lift of a window after seven hard minutes, planned from files as they are written. */
-function lifted({ best = "100 kg (2026-11-01)", level = "competitor", ...more }: Written): Lift {
+function lifted(written: Written): Lift {
+  const lift = planned(written, "moraine").find(({ name }) => name === "b")?.lifting?.lifts[0];
+  if (!lift) throw new Error("nothing is lifted");
+  return lift;
+}
+
+function planned({ best = "100 kg (2026-11-01)", level = "competitor", ...more }: Written, id: string): Plan["parts"] {
   const { athlete = "", competition = "", part = "" } = more;
   const files = [
     {
@@ -48,15 +54,19 @@ function lifted({ best = "100 kg (2026-11-01)", level = "competitor", ...more }:
       path: "content/workouts/talus.mdx",
       text: "---\ntitle: Talus\nmax load: 8:00\nwork: [1 clean and jerk]\n---\n",
     },
+    ...[
+      { id: "kame", work: "1 clean and jerk at any load" },
+      { id: "esker", work: "5 burpee, 1 clean and jerk at any load" },
+    ].map(({ id: name, work }) => ({
+      path: `content/workouts/${name}.mdx`,
+      text: `---\ntitle: ${name}\non the clock: 20:00\nwork: [{"every 2:00, 10 rounds": [${work}]}]\nscore: load\n---\n`,
+    })),
   ];
   const { read: data, faults } = readFiles(builtIn, files);
   expect(faults).toEqual([]);
-  const [one, workout] = [data.athletes[0], data.workouts.find(({ id }) => id === "moraine")];
+  const [one, workout] = [data.athletes[0], data.workouts.find((each) => each.id === id)];
   if (!one || !workout) throw new Error("nothing was read");
-  const plan = makePlan({ athlete: one, workout, data: { ...data, unmade: [] }, date: "2026-11-25" });
-  const lift = plan.parts.find(({ name }) => name === "b")?.lifting?.lifts[0];
-  if (!lift) throw new Error("nothing is lifted");
-  return lift;
+  return makePlan({ athlete: one, workout, data: { ...data, unmade: [] }, date: "2026-11-25" }).parts;
 }
 
 /** The window opens as part a ends. */
@@ -112,5 +122,14 @@ describe("the rest before the first lift", () => {
     expect(firstRest(lifted({ part: ", attempts: rest at least 2:45" }))).toBe(165);
     const rests = lifted({ competition: "rest between lifts: 2:30\n" }).attempts.slice(1);
     for (const { restBefore } of rests) expect(restBefore).toBeGreaterThanOrEqual(150);
+  });
+});
+
+describe("a lift in every window of the clock", () => {
+  it("is lifted and not paced where nothing else is done", () => {
+    const [alone] = planned({}, "kame");
+    expect(alone?.lifting?.lifts[0]?.attempts).toHaveLength(10);
+    expect(alone?.pacing).toBeUndefined();
+    expect(planned({}, "esker")[0]?.pacing).toBeDefined();
   });
 });

@@ -6,6 +6,7 @@ import {
   sayFinishPlan,
   sayLiftFigure,
   sayLiftLoad,
+  sayMissesEnd,
 } from "../../src/wording/lift-words.ts";
 import { forTimeThenLift } from "../support/sample/for-time-then-lift.ts";
 
@@ -22,6 +23,23 @@ describe("a load of a lift", () => {
     expect(sayLiftFigure(opener, lift)).toBe("58");
     expect(sayLiftLoad(share, { ofOwnBest: true })).toBe("88%");
     expect(sayLiftFigure(share, { ofOwnBest: true })).toBe("88%");
+  });
+});
+
+describe("what ends a lift", () => {
+  const lastTry = { load: opener.load, clock: 250 };
+  const said = (more: Partial<typeof lift>): string =>
+    plain(sayMissesEnd({ attempts: [opener, opener, opener], ofOwnBest: false, ...more }, 120) ?? "nothing");
+
+  it("is two misses in a row, and the last try where there is one", () => {
+    expect(said({ lastTry })).toBe(
+      "Two misses in a row end it; with nothing made yet there is one last try, 58 kg at 6:10.",
+    );
+    expect(said({ attempts: [opener, opener] })).toBe("Two misses in a row end it.");
+  });
+
+  it("is nothing where there is one attempt only", () => {
+    expect(said({ attempts: [opener] })).toBe("nothing");
   });
 });
 

@@ -53,6 +53,7 @@ export function describeLift(
     target,
     ofOwnBest: today.ofOwnBest,
     ...(today.byFeel && { feel: feelOf(today, planned, overrides) }),
+    ...lastTryOf(task, planned),
     expected: { target: middle, cautious: quantile(0.1), middle, hopeful: quantile(0.9) },
     chanceOfNone: chosen.outcomes.reduce((sum, { best: made, chance }) => sum + (made ? 0 : chance), 0),
     misses: chosen.outcomes.reduce((sum, { misses, chance }) => sum + misses * chance, 0),
@@ -101,6 +102,14 @@ function describeAttempts(task: LiftingTask, { chosen, problem }: PlannedLadder,
       afterMiss: describeMiss({ load, next: problem.slots[at + 1], ifMissed: rung.ifMissed }, task),
     };
   });
+}
+
+/** What is lifted once the opener and the load after it are missed. */
+function lastTryOf(task: LiftingTask, { chosen, problem }: PlannedLadder): Pick<Lift, "lastTry"> {
+  const [, load] = chosen.lower;
+  const [, , slot] = problem.slots;
+  if (load === undefined || slot === undefined) return {};
+  return { lastTry: { load: loadOnBar(load, task), clock: slot.start } };
 }
 
 type Missed = {

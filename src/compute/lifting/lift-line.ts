@@ -111,6 +111,10 @@ function visitsOf(course: Course, reached: (index: number) => Seconds | undefine
   return visits;
 }
 
+/** Whether a course holds nothing but lifts at a load of the athlete's choice, and rests. */
+export const isOnlyLifts = ({ items }: Course): boolean =>
+  items.every((item) => item.kind === "rest" || isLift(item));
+
 const isLift = (item: Course["items"][number]): item is CourseEffort =>
   item.kind === "effort" &&
   (item.lift !== undefined || (item.load?.athletesChoice === true && item.movement.loading?.lift === true));

@@ -132,10 +132,18 @@ function weakestPiece(
   return weakest;
 }
 
-/** The heaviest load the athlete has done for so many reps or more, kilograms; of several only, a single is its best. */
+/**
+ * The heaviest load the athlete has done for just so many reps with none left, kilograms; of several only, a single is its best.
+ * What was done for more reps tells of fewer by the equations, and does not bound them.
+ */
 function doneForReps({ lifts }: Athlete, movement: Movement, reps: number): number | undefined {
   const done = lifts.filter(
-    (result) => isResultOf(result, movement) && reps > 1 && result.reps >= reps && result.effort !== "easy",
+    (result) =>
+      isResultOf(result, movement) &&
+      reps > 1 &&
+      result.reps === reps &&
+      result.inReserve === 0 &&
+      result.effort !== "easy",
   );
   return done.length === 0 ? undefined : Math.max(...done.map(({ load }) => inKilograms(load)));
 }

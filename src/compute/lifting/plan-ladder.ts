@@ -41,10 +41,10 @@ export function planLadder(
 }
 
 /** Steps of a ladder that has little way to go, over the usual ones. */
-const CLOSER = 0.6;
+export const CLOSER = 0.6;
 
 /** The same lift climbing by other steps; jumps that are set stay, and so does the rule that fits the steps. */
-const withSteps = (task: LadderTask, times: number): LadderTask => ({
+export const withSteps = <T extends Pick<LadderTask, "problem">>(task: T, times: number): T => ({
   ...task,
   problem: { ...task.problem, steps: task.problem.steps.map((step) => times * step), gainWorthIt: 1 },
 });
@@ -81,7 +81,7 @@ const chanceOfOpener = (
 ): number => (rising || slots.length <= FEW ? Math.max(openerChance, surerOpenerChance) : openerChance);
 
 /** More attempts than another number must be worth this much more of the strength, or the fewer are taken. */
-const WORTH_ONE_MORE = 0.002;
+export const WORTH_ONE_MORE = 0.002;
 /** Loads of the standard athlete that are looked at, kilograms. */
 const STANDARD_LOADS = Array.from({ length: 71 }, (_, at) => 50 + at);
 

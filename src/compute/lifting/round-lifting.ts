@@ -2,9 +2,9 @@ import type { Fault } from "../../models/fault.ts";
 import type { Lift, Lifting } from "../../models/plan/lifting.ts";
 import type { AttemptConstants } from "./attempt-constants.ts";
 import type { AttemptWindow } from "./attempt-times.ts";
-import { chooseLadder, describedLadder } from "./choose-ladder.ts";
 import { describeLift } from "./describe-lift.ts";
-import type { LadderProblem, Slot } from "./ladder-problem.ts";
+import { ladderInEveryRound } from "./every-round.ts";
+import type { Slot } from "./ladder-problem.ts";
 import { liftSeconds } from "./lifting-clock.ts";
 import { noLiftFault } from "./lifting-faults.ts";
 import type { LoadedInput } from "./lifting-input.ts";
@@ -13,7 +13,6 @@ import { allRepsOf, sayLine, type WindowedLift } from "./lift-line.ts";
 import { liftToday, type LiftToday } from "./lift-today.ts";
 import { type Objective, objectiveOf } from "./objective.ts";
 import { whyNoTask } from "./ready-lift.ts";
-import type { PlannedLadder } from "./plan-ladder.ts";
 import { sumLadder } from "./sum-ladder.ts";
 import { type Moment, windowSlots } from "./window-slots.ts";
 
@@ -68,12 +67,15 @@ function planWindows(
   const window = windowOfMoments(moments, allRepsOf(line), constants);
   const task = liftingTask(input, today, window, objective, constants);
   if (!("problem" in task)) return whyNoTask(task, input, line);
-  const slots = momentsToSlots(task.today, moments, window.lift);
-  const problem = { ...task.problem, slots, openerChance: constants.openerChance };
-  const planned = adds ? { chosen: sumLadder(problem), problem } : inEveryRound(problem, constants);
+  const slotsAfter = (build: number): readonly Slot[] =>
+    momentsToSlots(task.today, moments, window.lift, build);
+  const problem = { ...task.problem, slots: slotsAfter(0), openerChance: constants.openerChance };
+  const built = adds
+    ? { task, planned: { chosen: sumLadder(problem), problem } }
+    : ladderInEveryRound(input, task, slotsAfter, constants);
   const lastStart = (windows.at(-1)?.closes ?? last.clock + window.lift) - window.lift;
   const clock = { opens: opens.mean, lastStart: opens.mean + lastStart };
-  const described = describeLift(task, planned, clock, input.overrides);
+  const described = describeLift(built.task, built.planned, clock, input.overrides);
   return withWindows(described, lift, moments);
 }
 
@@ -91,17 +93,27 @@ function windowOfMoments(
   return { earliest: 0, breath: 0, lastStart: all, gap, longestGap: gap, lift, attempts: moments.length };
 }
 
-/** The strength at each moment. After other work of the same window the loss is that of the seconds since it ended, each time anew. */
+/**
+ * The strength at each moment. After other work of the same window the loss is that of the seconds since it ended, each time anew; the
+ * light lifts of a build of so many take nothing from those after them.
+ */
 function momentsToSlots(
   { strength, loss }: Pick<LiftToday, "strength" | "loss">,
   moments: readonly Moment[],
   lift: number,
+  build: number,
 ): readonly Slot[] {
   return moments.map(({ clock, since }, at) => {
     const before = moments[at - 1];
     const rest = before === undefined ? Infinity : clock - before.clock - lift;
     const sinceWork = Number.isFinite(since) ? since : clock;
-    return { start: clock, rest, strength: strength(sinceWork, rest, at), recovered: 1 - loss.at(sinceWork) };
+    const heavyBefore = Math.max(0, at - build);
+    return {
+      start: clock,
+      rest,
+      strength: strength(sinceWork, rest, heavyBefore),
+      recovered: 1 - loss.at(sinceWork),
+    };
   });
 }
 
@@ -120,29 +132,5 @@ function withWindows(described: Lift, { windows }: WindowedLift, moments: readon
       const restBefore = Number.isFinite(moment.since) ? moment.since : each.restBefore;
       return { ...each, window: moment.window + 1, restBefore };
     }),
-  };
-}
-
-/** Loads of a build that comes before the ladder, as shares of its first load, the last of them first. */
-const BUILD_STEP = 0.05;
-const LIGHTEST = 0.7;
-
-/** The ladder in the last rounds; where there are more rounds than it has loads, a build towards it in those before. */
-function inEveryRound(problem: LadderProblem, { mostAttempts }: AttemptConstants): PlannedLadder {
-  const { slots, openers } = problem;
-  const before = Math.max(0, slots.length - mostAttempts);
-  const ladder = chooseLadder({ ...problem, slots: slots.slice(before) });
-  if (before === 0) return { chosen: ladder, problem };
-  const build: number[] = [];
-  for (let back = 1; back <= before; back++) {
-    const target = ladder.loads[0] * Math.max(LIGHTEST, 1 - BUILD_STEP * back);
-    const load = openers.findLast((each) => each <= target && each < (build[0] ?? ladder.loads[0]));
-    if (load !== undefined) build.unshift(load);
-  }
-  const [first, ...rest] = [...build, ...ladder.loads] as [number, ...number[]];
-  const used = { ...problem, slots: slots.slice(before - build.length) };
-  return {
-    chosen: describedLadder({ loads: [first, ...rest], lower: [first] }, ladder.rule, used),
-    problem: used,
   };
 }

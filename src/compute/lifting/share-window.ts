@@ -1,6 +1,6 @@
 import type { AttemptConstants } from "./attempt-constants.ts";
 import { firstStart } from "./attempt-times.ts";
-import { expectedOfStandard, ladderAt, type PlannedLadder, slotsOf } from "./plan-ladder.ts";
+import { expectedOfStandard, WORTH_ONE_MORE, ladderAt, type PlannedLadder, slotsOf } from "./plan-ladder.ts";
 import type { ReadyLift } from "./ready-lift.ts";
 
 /** A lift with its attempts. */
@@ -96,8 +96,9 @@ function spread(
     return Array.from({ length: count }, () => Math.floor((clock += gap) / 5) * 5);
   });
   const worth = order.reduce((sum, { task, window }, at) => {
-    const share = expectedOfStandard(task, slotsOf(task.today, starts[at] ?? [], window), constants);
-    return sum + (share / task.standard.mean) * task.problem.belief.mean;
+    const own = starts[at] ?? [];
+    const share = expectedOfStandard(task, slotsOf(task.today, own, window), constants) / task.standard.mean;
+    return sum + (share - WORTH_ONE_MORE * own.length) * task.problem.belief.mean;
   }, 0);
   return { order, starts, worth };
 }

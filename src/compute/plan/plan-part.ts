@@ -6,6 +6,7 @@ import { seconds } from "../../models/quantity.ts";
 import type { AttemptBounds, EarlyPerformance, Part, Workout } from "../../models/workout.ts";
 import type { LiftingInput } from "../lifting/lifting-input.ts";
 import { makableLoads } from "../lifting/makable-loads.ts";
+import { isOnlyLifts } from "../lifting/lift-line.ts";
 import { planLifting } from "../lifting/plan-lifting.ts";
 import { pacePart } from "../pacing/pace-part.ts";
 import { paceWithWord } from "../pacing/pace-with-word.ts";
@@ -55,7 +56,10 @@ export function planPart(
   );
   const context: PlanContext = { ...given, loadBar };
   const maxLoad = part.clock.kind === "max-load";
-  const onlyLifts = maxLoad && course.items.every((item) => item.kind === "rest" || item.lift !== undefined);
+  // Lifts alone in windows of the clock are lifted and not paced.
+  const onlyLifts =
+    isOnlyLifts(course) &&
+    (maxLoad || (isOfLoads(part) && course.ends !== undefined && !withholding.noMaxLift));
   const withheld = withholding.noWorkout || withholding.withoutLift.has(part.name);
   const alone = withheld || onlyLifts ? undefined : pacePart(paceInput(part, course, context, before));
   const early =

@@ -96,6 +96,10 @@ export const liftField = z.strictObject({
     .optional()
     .describe("present where only a level is known of the athlete: loads after the opener are found by feel"),
   windows: z.array(liftWindowField).optional().describe("where a lift has windows of its own: all of them"),
+  lastTry: z
+    .strictObject({ load: barLoadField, clock: secondsField })
+    .optional()
+    .describe("after two misses with nothing made; absent where there is none, clock of the part"),
   expected: rangeField.describe("best made load, kilograms"),
   chanceOfNone: shareField,
   misses: z.number().describe("misses to be expected on a day that follows the plan"),

@@ -60,6 +60,19 @@ describe("a lift today", () => {
     expect(today({ pieces: [{ movement: clean, reps: 1 }] }, five)?.bestForReps).toBe(100);
   });
 
+  // Who has done five at 80 kg does three at about 85: 80 kg over the share of five, times that of three.
+  it("of three reps is not bound by a five, nor a five by one with reps left", () => {
+    const fives = sampleAthlete([liftResult("clean", 80, { reps: 5 })]);
+    const three = today({ pieces: [{ movement: clean, reps: 3 }] }, fives)?.bestForReps;
+    expect(three).toBeCloseTo((80 / shareForReps(5)) * shareForReps(3), 0);
+    const easy = sampleAthlete([
+      liftResult("clean", 100),
+      liftResult("clean", 70, { reps: 5, inReserve: 3 }),
+    ]);
+    const five = today({ pieces: [{ movement: clean, reps: 5 }] }, easy)?.bestForReps;
+    expect(five).toBeCloseTo(100 * shareForReps(5), 9);
+  });
+
   it("of a typical band is taken as tested, of a person known by level to be found by feel", () => {
     const line: LiftLine = { pieces: [{ movement: clean, reps: 1 }] };
     const input = { athlete: sampleAthlete([]), movements: movementMap(clean), date: "2026-11-25" };
