@@ -57,7 +57,7 @@ export function barNow(again: LiftAgain, day: BarDay): BarNow {
     ? { ...ready.window, lastStart: ready.window.lastStart - day.late }
     : ready.window;
   const nextAfter = (done: readonly DoneLift[], now: number): NextLift =>
-    nextLift(ready.task, window, ladder, done, now, ready.constants);
+    nextLift(ready.task, window, ladder, { done, now }, ready.constants);
   // What stands on the bar is what was loaded lift by lift, each time for the least iron of what lay ahead then.
   let standing: BarLoad | undefined;
   for (const [at, { load, start }] of day.done.entries()) {

@@ -6,12 +6,13 @@ import { withOverrides } from "../overrides/with-overrides.ts";
 import { carriedOver } from "./carried-over.ts";
 import { BODY_MASS_CONSTANTS } from "./body-mass-constants.ts";
 import { CAPACITY_CONSTANTS, type CapacityConstants } from "./constants.ts";
-import { fitMovement, type MovementFit, type Subject } from "./fit-movement.ts";
+import { fitMovement, type MovementFit } from "./fit-movement.ts";
 import type { Capacity, MovementCapacity, NoCapacity, Task } from "../motion/movement-capacity.ts";
 import { musclesAtTask } from "./fit-muscles.ts";
 import { repeatSeconds } from "./load-effect.ts";
 import { hasSets, isHeld } from "./reference-pace.ts";
 import { sharedReserve } from "./shared-reserve.ts";
+import type { Subject } from "./subject.ts";
 import { usualPlans } from "./sustainable-work.ts";
 import { type LiftOf, type TaskFactor, taskFactor } from "./task-factor.ts";
 
@@ -52,8 +53,7 @@ export function capacityOf({ athlete, movements, date, liftOf, overrides = {} }:
   const fitOf = ({ movement, unit }: Task): MovementFit | undefined => {
     const key = `${movement.id}|${unit}`;
     if (!fits.has(key)) {
-      const carried = () =>
-        carriedOver(athlete, sex, movement, movements, reserve.seconds, subject.liftOf, date, constants);
+      const carried = () => carriedOver(subject, movement, movements, reserve.seconds);
       fits.set(key, fitMovement(subject, movement, unit, carried));
     }
     return fits.get(key);
@@ -121,7 +121,7 @@ function capacityOfTask(
   task: Task,
   fit: MovementFit | undefined,
 ): MovementCapacity | NoCapacity {
-  const { athlete, sex, liftOf, constants } = subject;
+  const { athlete, constants } = subject;
   const { movement, unit, load } = task;
   if (!fit) {
     const usual = movement.counts[0] ?? "reps";
@@ -129,7 +129,7 @@ function capacityOfTask(
       missing: `No pace of the movement "${movement.name}" is known in ${unit}: it is counted in ${usual}, and nothing says how ${usual} become ${unit}.`,
     };
   }
-  const factor = taskFactor(athlete, sex, task, load, liftOf, constants);
+  const factor = taskFactor(subject, task, load);
   const { loadShare } = factor;
   const liftable = load === undefined || load <= heaviestOf(factor, constants);
   const offReference = 0.25 * Math.abs(Math.log(factor.rate));

@@ -1,12 +1,9 @@
-import type { BodyMassConstants } from "./body-mass-constants.ts";
-import type { Athlete, IsoDate } from "../../models/athlete.ts";
 import type { Movement } from "../../models/movement.ts";
-import type { Sex } from "../../models/vocabulary.ts";
 import type { CapacityBasis } from "../motion/movement-capacity.ts";
-import type { CapacityConstants } from "./constants.ts";
 import { ownEfforts } from "./own-efforts.ts";
 import { referencePace, STEADY_SECONDS } from "./reference-pace.ts";
-import { type LiftOf, taskFactor } from "./task-factor.ts";
+import type { Subject } from "./subject.ts";
+import { taskFactor } from "./task-factor.ts";
 
 /** A factor on the reference times of a movement the athlete has no effort of, what it rests on, and its relative error. */
 export type CarriedOver = {
@@ -24,18 +21,15 @@ const MOST = 1.5;
  * movement if there is one, else by all own efforts together, each shrunk by how far such results carry over.
  */
 export function carriedOver(
-  athlete: Athlete,
-  sex: Sex | undefined,
+  subject: Subject,
   to: Movement,
   movements: ReadonlyMap<string, Movement>,
   reserve: number,
-  liftOf: LiftOf,
-  date: IsoDate,
-  constants: CapacityConstants & BodyMassConstants,
 ): CarriedOver {
+  const { athlete, constants } = subject;
   const tested = [...new Set(athlete.efforts.map((effort) => effort.movement))].flatMap((id) => {
     const movement = movements.get(id);
-    const ratio = movement && againstReference(athlete, sex, movement, reserve, liftOf, date, constants);
+    const ratio = movement && againstReference(subject, movement, reserve);
     return movement && ratio !== undefined ? [{ movement, ratio }] : [];
   });
   const family = tested.filter(({ movement }) => isRelated(movement, to));
@@ -71,15 +65,8 @@ const isRelated = (one: Movement, other: Movement): boolean =>
   (one.styleOf !== undefined && one.styleOf === other.styleOf);
 
 /** Logarithm of the athlete's time per unit over the reference at the same length, over all efforts of a movement. */
-function againstReference(
-  athlete: Athlete,
-  sex: Sex | undefined,
-  movement: Movement,
-  reserve: number,
-  liftOf: LiftOf,
-  date: IsoDate,
-  constants: CapacityConstants & BodyMassConstants,
-): number | undefined {
+function againstReference(subject: Subject, movement: Movement, reserve: number): number | undefined {
+  const { athlete, sex, date, constants } = subject;
   const unit = movement.counts[0];
   const reference = unit && referencePace(athlete, sex, movement, unit);
   if (!reference) return undefined;
@@ -87,7 +74,7 @@ function againstReference(
   if (efforts.length === 0) return undefined;
   return mean(
     efforts.map(({ amount, time, kilograms }) => {
-      const at = taskFactor(athlete, sex, { movement, unit }, kilograms, liftOf, constants).rate;
+      const at = taskFactor(subject, { movement, unit }, kilograms).rate;
       const lift = (length: number): number => (1 + reserve / length) ** (1 / movement.kappa.value);
       const expected = (reference.steady * at * lift(STEADY_SECONDS)) / lift(time);
       return Math.log(time / amount / expected);

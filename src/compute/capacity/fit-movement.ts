@@ -1,8 +1,6 @@
-import type { BodyMassConstants } from "./body-mass-constants.ts";
-import type { Athlete, IsoDate } from "../../models/athlete.ts";
 import type { Movement } from "../../models/movement.ts";
 import { inKilograms } from "../../models/quantity.ts";
-import type { AmountUnit, Sex } from "../../models/vocabulary.ts";
+import type { AmountUnit } from "../../models/vocabulary.ts";
 import type { Rules } from "../motion/rules.ts";
 import { spreadToPlanFor } from "../search/uncertainty.ts";
 import type { CarriedOver } from "./carried-over.ts";
@@ -15,19 +13,9 @@ import { type OwnEffort, ownEfforts } from "./own-efforts.ts";
 import { hasSets, isHeld, type Reference, referencePace, STEADY_SECONDS } from "./reference-pace.ts";
 import { riegelDistance } from "./riegel.ts";
 import { sayEfforts } from "./say-efforts.ts";
-import { type Endurance, sustainableWorkIn, type UsualPlan, usualWorkIn } from "./sustainable-work.ts";
-import { AT_REFERENCE, type LiftOf, setOfMovement, type TaskFactor, taskFactor } from "./task-factor.ts";
-
-/** What is known of an athlete and the day, for fitting. */
-export type Subject = {
-  readonly athlete: Athlete;
-  readonly sex: Sex | undefined;
-  readonly date: IsoDate;
-  readonly rules: Rules;
-  readonly constants: CapacityConstants & BodyMassConstants;
-  readonly liftOf: LiftOf;
-  readonly usualPlan: UsualPlan;
-};
+import type { Subject } from "./subject.ts";
+import { type Endurance, sustainableWorkIn, usualWorkIn } from "./sustainable-work.ts";
+import { AT_REFERENCE, setOfMovement, type TaskFactor, taskFactor } from "./task-factor.ts";
 
 /** What an athlete can do of a movement at its reference load and height, in one unit. */
 export type MovementFit = {
@@ -182,11 +170,11 @@ function fromReference({ steady }: Reference, carried: CarriedOver): Known {
 }
 
 const factorAt = (
-  { athlete, sex, liftOf, constants }: Subject,
+  subject: Subject,
   movement: Movement,
   unit: AmountUnit,
   kilograms: number | undefined,
-): TaskFactor => taskFactor(athlete, sex, { movement, unit }, kilograms, liftOf, constants);
+): TaskFactor => taskFactor(subject, { movement, unit }, kilograms);
 
 /**
  * One running result is carried along a power law, towards longer work inside the validity of Riegel's; several speak for themselves.
@@ -251,10 +239,10 @@ function musclesOf(fitting: Fitting, doing: Doing, central: number): MuscleFit {
   const { subject, points, own, reference } = fitting;
   const { rules, constants } = subject;
   const best = unbrokenAtReference(fitting);
-  const first = central < 1;
+  const musclesFirst = central < 1;
   if (own.length > 0 || !Number.isFinite(best))
-    return fitMuscles(points, best, first, doing, rules, constants);
-  const usual = fitMuscles(points, reference.unbroken, first, doing, rules, constants);
+    return fitMuscles(points, { known: best, musclesFirst }, doing, rules, constants);
+  const usual = fitMuscles(points, { known: reference.unbroken, musclesFirst }, doing, rules, constants);
   if (Math.abs(best / reference.unbroken - 1) < 1e-9) return usual;
   const carried = (reference.unbroken / best) ** constants.ownSetRefill;
   return { unbroken: best, muscleRecovery: usual.muscleRecovery * carried };

@@ -87,14 +87,12 @@ export const timeOfPoint = (
  * Fits the muscles of a movement to what was done: the longest effort says how fast they refill in breaks; a shorter one that would
  * then take longer than it did says that more can be done in one set than was known.
  *
- * @param known units in one set as tested or as usual for the level
- * @param musclesFirst whether the muscles tire before heart and lungs, so that they explain the time of an effort; else they
+ * `known` are the units in one set as tested or as usual for the level; `musclesFirst` says whether the muscles tire before heart and lungs, so that they explain the time of an effort; else they
  *   only must not forbid it
  */
 export function fitMuscles(
   points: readonly MusclePoint[],
-  known: number,
-  musclesFirst: boolean,
+  { known, musclesFirst }: { readonly known: number; readonly musclesFirst: boolean },
   doing: Doing,
   rules: Rules,
   constants: CapacityConstants,

@@ -26,21 +26,19 @@ const SHORT = 400;
  */
 export function sustainableWorkIn(time: number, endurance: Endurance, rules: Rules, spread: number): number {
   const { kappa, reach, quickest } = endurance;
-  const inTime = planned(singleTrack(kappa, reach, NO_LIMIT), rules, spread, { kind: "score" }, time).worked;
+  const inTime = planned(singleTrack(kappa, reach, NO_LIMIT), rules, spread, inTimeOf(time)).worked;
   if (time > SHORT) return inTime;
   const track: Track = {
     ...singleTrack(kappa, reach, (quickest * time) / inTime),
     kind: new Uint8Array([COUNTED]),
     amount: new Float64Array([inTime]),
   };
-  const needed = planned(
-    track,
-    rules,
-    spread,
-    { kind: "time", restCounts: true },
-    Number.POSITIVE_INFINITY,
-    inTime,
-  ).clock;
+  const asked: Asked = {
+    goal: { kind: "time", restCounts: true },
+    horizon: Number.POSITIVE_INFINITY,
+    work: inTime,
+  };
+  const needed = planned(track, rules, spread, asked).clock;
   return inTime * Math.sqrt(time / needed);
 }
 
@@ -56,13 +54,7 @@ const USUAL_KAPPA = 2;
 /** Makes the memory of usual plans for one athlete. */
 export function usualPlans(rules: Rules): UsualPlan {
   const known = memoize((time: number = 0, spread: number = 0) => {
-    const { plan, margin } = chosen(
-      singleTrack(USUAL_KAPPA, 1, NO_LIMIT),
-      rules,
-      spread,
-      { kind: "score" },
-      time,
-    );
+    const { plan, margin } = chosen(singleTrack(USUAL_KAPPA, 1, NO_LIMIT), rules, spread, inTimeOf(time));
     return { plan, margin };
   });
   return (time, spread) => known(time, spread);
@@ -88,16 +80,19 @@ export function usualWorkIn(
 /** Seconds per sustainable second of a fastest cycle that never binds. */
 const NO_LIMIT = 0.01;
 
+/** What a plan is chosen for: the clock that ends it, or the sustainable seconds of its work; the other is infinite. */
+type Asked = { readonly goal: Goal; readonly horizon: number; readonly work: number };
+
+/** As much as possible in a time. */
+const inTimeOf = (horizon: number): Asked => ({
+  goal: { kind: "score" },
+  horizon,
+  work: Number.POSITIVE_INFINITY,
+});
+
 /** The run, step by step, of the plan chosen for a track of one movement. */
-function planned(
-  track: Track,
-  rules: Rules,
-  spread: number,
-  goal: Goal,
-  horizon: number,
-  work = Number.POSITIVE_INFINITY,
-): RunState {
-  const { bench, plan, margin } = chosen(track, rules, spread, goal, horizon, work);
+function planned(track: Track, rules: Rules, spread: number, asked: Asked): RunState {
+  const { bench, plan, margin } = chosen(track, rules, spread, asked);
   return findEfforts(bench, plan, () => margin, 0);
 }
 
@@ -105,9 +100,7 @@ function chosen(
   track: Track,
   rules: Rules,
   spread: number,
-  goal: Goal,
-  horizon: number,
-  work = Number.POSITIVE_INFINITY,
+  { goal, horizon, work }: Asked,
 ): Choice & { readonly bench: Bench } {
   const bench = benchFor(track, rules, horizon, work);
   return { bench, ...choosePlan({ bench, goal, muscles: freshMuscles(rules), draws: [], spread }) };

@@ -77,20 +77,22 @@ export const refillOfTask = (
 /** The best lift of an athlete in a movement, as far as one is meaningful. */
 export type LiftOf = (athlete: Athlete, movement: Movement) => BestLift | undefined;
 
+/** Whose task it is, what they lift, and by which constants. */
+export type Lifter = {
+  readonly athlete: Athlete;
+  readonly sex: Sex | undefined;
+  readonly liftOf: LiftOf;
+  readonly constants: CapacityConstants & BodyMassConstants;
+};
+
 /**
  * Factors of a task for one athlete. The reference pace is that of somebody of the athlete's level with the typical best lift of the
  * level, so who is stronger than that is faster at the same load.
  */
-export function taskFactor(
-  athlete: Athlete,
-  sex: Sex | undefined,
-  task: Task,
-  load: number | undefined,
-  liftOf: LiftOf,
-  constants: CapacityConstants & BodyMassConstants,
-): TaskFactor {
+export function taskFactor(lifter: Lifter, task: Task, load: number | undefined): TaskFactor {
+  const { athlete, sex, constants } = lifter;
   const { movement, height, worn } = task;
-  const shares = loadShares(athlete, sex, movement, load, liftOf, constants);
+  const shares = loadShares(lifter, movement, load);
   const mass = bodyMassOf(athlete, constants).kilograms;
   const wornFactor = worn === undefined ? 1 : (1 + worn / mass) ** constants.wornCost;
   const heightFactor =
@@ -121,14 +123,8 @@ type Loaded = LoadShares & {
   readonly best?: BestLift;
 };
 
-function loadShares(
-  athlete: Athlete,
-  sex: Sex | undefined,
-  movement: Movement,
-  load: number | undefined,
-  liftOf: LiftOf,
-  constants: CapacityConstants,
-): Loaded | undefined {
+function loadShares(lifter: Lifter, movement: Movement, load: number | undefined): Loaded | undefined {
+  const { athlete, sex, liftOf, constants } = lifter;
   const { loading } = movement;
   if (!loading) return undefined;
   const { female, male } = loading.reference;

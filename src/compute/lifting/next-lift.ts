@@ -33,14 +33,13 @@ const ON_TIME = 20;
  * planned again by the same programme: from the heaviest load made, with the strength of the day as the misses show it, inside the same
  * bounds, with rests that use the window to its end.
  *
- * @param now seconds from the opening: nothing starts before
+ * Times are seconds from the opening of the window; nothing starts before `now`.
  */
 export function nextLift(
   task: LadderTask,
   window: AttemptWindow,
   planned: PlannedLadder,
-  done: readonly DoneLift[],
-  now: number,
+  { done, now }: { readonly done: readonly DoneLift[]; readonly now: number },
   constants: AttemptConstants,
 ): NextLift {
   const starts = startsLeft(window, planned, done, now, constants);

@@ -20,6 +20,9 @@ import { type Floor, transitionTo } from "./transition.ts";
 /** Seconds simulated in one step where the work has no reps. */
 const STEP_WITHOUT_REPS = 3;
 
+/** What a course is compiled with: the tasks as the athlete does them, the rules of the athlete, and the floor. */
+export type Compiling = { readonly taskOf: TaskOf; readonly rules: Rules; readonly floor: Floor };
+
 /**
  * Makes a course ready for fast simulation, for one athlete and an expected length of the part in seconds (which enters only
  * through the athlete's own efforts of different lengths). Tells everything that is missing where it cannot.
@@ -27,9 +30,7 @@ const STEP_WITHOUT_REPS = 3;
 export function compileTrack(
   course: Course,
   score: Score,
-  taskOf: TaskOf,
-  rules: Rules,
-  floor: Floor,
+  { taskOf, rules, floor }: Compiling,
   expected: number,
 ): Track | { readonly missing: readonly string[] } {
   const { items } = course;
@@ -56,7 +57,12 @@ export function compileTrack(
     }
     track.task[i] = index;
     setEffort(track, i, item, task, expected);
-    track.transition[i] = transitionTo(task, item, comingFrom(items, i), before, rules, floor);
+    track.transition[i] = transitionTo(
+      { task, effort: item },
+      { item: comingFrom(items, i), task: before },
+      rules,
+      floor,
+    );
     before = task;
   });
   if (missing.size > 0) return { missing: [...missing] };

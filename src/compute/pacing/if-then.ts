@@ -31,6 +31,12 @@ type Lookout = {
   readonly resultAt: (form: number) => number;
 };
 
+/** The table of a part, where in it it gets hard, and the movement that limits. */
+type PacedTable = Pick<Pacing, "rounds" | "hard"> & {
+  readonly rows: readonly PacingRow[];
+  readonly limiter: string | undefined;
+};
+
 /** The round before the one where it gets hard; where none does, the last that ends before it is late. A few rounds are left after it. */
 function roundToLookAt(
   rounds: Pacing["rounds"],
@@ -54,10 +60,7 @@ function roundToLookAt(
  */
 export function ifThenOf(
   { bench, choice, log, state }: Solved,
-  rows: readonly PacingRow[],
-  rounds: Pacing["rounds"],
-  hard: Pacing["hard"],
-  limiter: string | undefined,
+  { rows, rounds, hard, limiter }: PacedTable,
   reading: Pick<ResultReading, "score" | "of" | "target">,
 ): Pacing["ifThen"] {
   const { rules } = bench;

@@ -18,8 +18,7 @@ import { rulesFor } from "../motion/rules.ts";
 import { sensitivityOf } from "../search/sensitivity.ts";
 import { notKept, setByCoach } from "./set-by-coach.ts";
 import { sharpenOf } from "./sharpen.ts";
-import { type Falls, solveCourse } from "./solve-course.ts";
-import type { Solved } from "../search/solve-part.ts";
+import { solveCourse, type SolvedCourse } from "./solve-course.ts";
 import { basisOf } from "./task-basis.ts";
 import { athleteSpread } from "../search/uncertainty.ts";
 import { tooHeavyOf } from "./too-heavy.ts";
@@ -45,7 +44,7 @@ export function pacePart(input: PartInput): PacedPart {
   const through = gates.at(-1)?.chance ?? 1;
   const finished = Math.min(days.finished, through);
   const pacing = {
-    ...pacingOf(solved, input, falls, reading, { ...days, finished }, sensitivity),
+    ...pacingOf(course, input, reading, { ...days, finished }, sensitivity),
     ...(gates.length > 0 ? { gates: [...gates] } : {}),
     ...(course.order ? { order: course.order } : {}),
   };
@@ -67,9 +66,8 @@ export function pacePart(input: PartInput): PacedPart {
 }
 
 function pacingOf(
-  solved: Solved,
+  { solved, falls }: SolvedCourse,
   input: PartInput,
-  falls: Falls,
   reading: ResultReading,
   days: Days,
   sensitivity: Float64Array,
@@ -105,7 +103,7 @@ function pacingOf(
     ...(half ? { half } : {}),
     ...(ceiling ? { ceiling } : {}),
     ...(hard ? { hard } : {}),
-    ifThen: ifThenOf(solved, rows, rounds, hard, roles.limiter, reading),
+    ifThen: ifThenOf(solved, { rows, rounds, hard, limiter: roles.limiter }, reading),
     roles,
     margin: { seconds: left, share: Math.min(1, left / rules.reserve) },
     ...(intervals ? { intervals } : {}),

@@ -68,7 +68,7 @@ export function solveCourse(input: PartInput, rules: Rules): SolvedCourse | Miss
   const own = tasksOf(input.capacity, input.course.worn);
   const limit = input.course.ends ?? Number.POSITIVE_INFINITY;
   const compile: Task["compile"] = (course, expected, taskOf = own) => {
-    const track = compileTrack(course, input.score, taskOf, rules, input, expected);
+    const track = compileTrack(course, input.score, { taskOf, rules, floor: input }, expected);
     return "missing" in track ? track : setByCoach(track, input.way).track;
   };
   const task: Task = { input, rules, limit, compile };

@@ -13,6 +13,9 @@ export type Floor = {
   readonly shape?: PaceShape;
 };
 
+/** The item before and the last task done; neither at the start. */
+type CameFrom = { readonly item: CourseItem | undefined; readonly task: TrackTask | undefined };
+
 /**
  * Seconds from the end of the item before to the first rep.
  *
@@ -23,10 +26,8 @@ export type Floor = {
  * showed of a change of station counts in their weight.
  */
 export function transitionTo(
-  now: TrackTask,
-  effort: CourseEffort,
-  before: CourseItem | undefined,
-  taskBefore: TrackTask | undefined,
+  { task: now, effort }: { readonly task: TrackTask; readonly effort: CourseEffort },
+  { item: before, task: taskBefore }: CameFrom,
   rules: Rules,
   floor: Floor,
 ): number {

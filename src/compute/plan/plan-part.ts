@@ -81,7 +81,7 @@ export function planPart(
   const lifted =
     withheld || withholding.noMaxLift || !forLoad
       ? undefined
-      : liftPart(workout, part, course, context, start.clock, before, paced);
+      : liftPart({ workout, part, course }, context, start.clock, before, paced);
   const pacing = paced?.kind === "paced" ? paced.pacing : undefined;
   const plan: PartPlan = {
     name: part.name,
@@ -172,9 +172,7 @@ function paceInput(
 }
 
 function liftPart(
-  workout: Workout,
-  part: Part,
-  course: Course,
+  { workout, part, course }: { readonly workout: Workout; readonly part: Part; readonly course: Course },
   context: PlanContext,
   start: number,
   before: Before | undefined,

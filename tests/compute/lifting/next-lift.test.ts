@@ -24,7 +24,7 @@ function ready(best = 100, length = 480): Ready {
 }
 
 const next = ({ task, window, ladder, constants }: Ready, done: readonly DoneLift[], now: number): NextLift =>
-  nextLift(task, window, ladder, done, now, constants);
+  nextLift(task, window, ladder, { done, now }, constants);
 
 const loadOf = (found: NextLift): number => {
   if (found.kind !== "lift") throw new Error(found.why);

@@ -27,7 +27,12 @@ const capacity: Capacity = plainCapacity(
 );
 
 function trackOf(course: Course, rules = rulesWith(60), score = forTime): Track {
-  const track = compileTrack(course, score, tasksOf(capacity, undefined), rules, { between: metres(0) }, 600);
+  const track = compileTrack(
+    course,
+    score,
+    { taskOf: tasksOf(capacity, undefined), rules, floor: { between: metres(0) } },
+    600,
+  );
   if ("missing" in track) throw new Error(track.missing.join());
   return track;
 }

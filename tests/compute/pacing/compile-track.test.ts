@@ -23,9 +23,7 @@ function compile(course: Course, score: Score = forTime, expected = 600, of = ca
   const track = compileTrack(
     course,
     score,
-    tasksOf(of, course.worn),
-    rules,
-    { between: metres(5) },
+    { taskOf: tasksOf(of, course.worn), rules, floor: { between: metres(5) } },
     expected,
   );
   if ("missing" in track) throw new Error(track.missing.join(" "));
@@ -109,7 +107,12 @@ describe("a compiled track", () => {
     const none = { ...capacity, of: () => ({ missing: "no pace" }) };
     const rules = rulesFor(none);
     const course = makeCourse([[{ move: burpee, amount: 1 }, { move: pullUp, amount: 1 }]]); // prettier-ignore
-    const track = compileTrack(course, forTime, tasksOf(none, undefined), rules, { between: metres(5) }, 600);
+    const track = compileTrack(
+      course,
+      forTime,
+      { taskOf: tasksOf(none, undefined), rules, floor: { between: metres(5) } },
+      600,
+    );
     expect(track).toEqual({ missing: ["no pace"] });
   });
 });

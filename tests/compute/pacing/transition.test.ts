@@ -28,7 +28,10 @@ const taskAt = (effort: CourseEffort): TrackTask => {
 function change(lines: Parameters<typeof makeCourse>[0][number], more = {}, as = rules): number {
   const course = makeCourse([lines]);
   const [before, now] = [effortAt(course, 0), effortAt(course, 1)];
-  return transitionTo(taskAt(now), now, before, taskAt(before), as, { ...floor, ...more });
+  return transitionTo({ task: taskAt(now), effort: now }, { item: before, task: taskAt(before) }, as, {
+    ...floor,
+    ...more,
+  });
 }
 
 describe("a transition", () => {
@@ -54,12 +57,26 @@ describe("a transition", () => {
     expect(change([joined, { move: pullUp, amount: 1 }])).toBe(0);
     const course = makeCourse([[{ move: pullUp, amount: 5 }]]);
     const first = effortAt(course, 0);
-    expect(transitionTo(taskAt(first), first, undefined, undefined, rules, floor)).toBe(0);
+    expect(
+      transitionTo(
+        { task: taskAt(first), effort: first },
+        { item: undefined, task: undefined },
+        rules,
+        floor,
+      ),
+    ).toBe(0);
     const rested = makeCourse([
       [{ rest: { kind: "exactly", time: seconds(30) } }, { move: pullUp, amount: 5 }],
     ]);
     const after = effortAt(rested, 1);
-    expect(transitionTo(taskAt(after), after, rested.items[0], taskAt(first), rules, floor)).toBe(0);
+    expect(
+      transitionTo(
+        { task: taskAt(after), effort: after },
+        { item: rested.items[0], task: taskAt(first) },
+        rules,
+        floor,
+      ),
+    ).toBe(0);
   });
 
   it("to another load of the same bar takes no time of its own: plates are changed in a row of theirs", () => {

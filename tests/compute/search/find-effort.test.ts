@@ -22,9 +22,7 @@ function benchFor(course: ReturnType<typeof makeCourse>): Bench {
   const track = compileTrack(
     course,
     forTime,
-    tasksOf(capacity, undefined),
-    rules,
-    { between: metres(0) },
+    { taskOf: tasksOf(capacity, undefined), rules, floor: { between: metres(0) } },
     600,
   );
   if ("missing" in track) throw new Error("missing");

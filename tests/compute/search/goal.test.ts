@@ -27,9 +27,7 @@ function track(score: Score = free): Track {
   const compiled = compileTrack(
     makeCourse(rounds),
     score,
-    tasksOf(capacity, undefined),
-    rules,
-    { between: metres(0) },
+    { taskOf: tasksOf(capacity, undefined), rules, floor: { between: metres(0) } },
     180,
   );
   if ("missing" in compiled) throw new Error("missing");
@@ -95,9 +93,7 @@ describe("how bad a run is", () => {
     const compiled = compileTrack(
       makeCourse(deadlines),
       free,
-      tasksOf(capacity, undefined),
-      rules,
-      { between: metres(0) },
+      { taskOf: tasksOf(capacity, undefined), rules, floor: { between: metres(0) } },
       180,
     );
     if ("missing" in compiled) throw new Error("missing");
