@@ -1,6 +1,7 @@
 import type { PartPlan } from "../models/plan/plan.ts";
 import { sayCeiling } from "../wording/ceiling.ts";
 import { sayList, sayNumber } from "../wording/number.ts";
+import { sayRoundOf } from "../wording/round-name.ts";
 import { sayClock } from "../wording/time.ts";
 import { pathThrough, type Drawing, type DrawingSize, type Shape } from "./drawing.ts";
 import { placeLabels } from "./place-labels.ts";
@@ -34,7 +35,9 @@ export function drawPaceByRound(pacing: Pacing, size: DrawingSize, height: numbe
   if (paces.rounds.length < 2) return undefined;
   const legends = legendsOf(pacing, paces);
   const frame = frameOf(paces, legends.length, size, height);
-  const hard = pacing.hard && `It gets hard in round ${pacing.hard.round}.`;
+  const hard =
+    pacing.hard &&
+    `It gets hard in ${sayRoundOf(pacing, pacing.hard.round) ?? `round ${pacing.hard.round}`}.`;
   return {
     width: size.width,
     height,

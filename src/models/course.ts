@@ -10,6 +10,8 @@ export type PassTag = {
    */
   readonly round: number;
   readonly of?: number;
+  /** Of lines that stand loose beside the rounds of a part: the reader counts its rounds without them. */
+  readonly aside?: true;
   /** For ladders: the ladder's number in this pass. */
   readonly ladder?: number;
   /**

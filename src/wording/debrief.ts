@@ -2,6 +2,7 @@ import type { Plan } from "../models/plan/plan.ts";
 import type { MassUnit } from "../models/quantity.ts";
 import { sayKilograms, sayMass } from "./mass.ts";
 import { sayCount, sayNumber } from "./number.ts";
+import { sayRoundOf } from "./round-name.ts";
 import { sayDaysInTen } from "./second-try.ts";
 import { sayShare } from "./share.ts";
 import { sayClock, sayDuration } from "./time.ts";
@@ -21,6 +22,15 @@ const STANDING: Readonly<Record<SaidDebrief["standing"], string>> = {
   inside: "inside the range of the plan",
   worse: "behind the range of the plan",
 };
+
+/** A piece of what was done: a round, or a visit to a movement in one. Reads `round 3`, or `burpee, round 3`. */
+export function sayPiece(
+  { kind, round, row }: SaidDebrief["pieces"][number],
+  pacing: Plan["parts"][number]["pacing"],
+): string {
+  const where = (pacing && sayRoundOf(pacing, round)) ?? `round ${round}`;
+  return kind === "round" ? where : `${pacing?.rows[row]?.name ?? ""}, ${where}`;
+}
 
 /** The result against the plan in a sentence. */
 export function sayStanding(debrief: SaidDebrief, units: MassUnit): string {

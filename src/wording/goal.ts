@@ -2,6 +2,7 @@ import type { Plan } from "../models/plan/plan.ts";
 import { sayMassFigure } from "./mass.ts";
 import { NO_BREAK_SPACE } from "./number.ts";
 import { sayPart } from "./part-name.ts";
+import { restLeftOut, WITHOUT_RESTS } from "./rests-left-out.ts";
 import { sayRange, sayScore, type SaidScore } from "./score.ts";
 import { sayClock } from "./time.ts";
 
@@ -36,9 +37,11 @@ export function sayGoal(plan: Plan): Goal | undefined {
   }
   const stopped = pacing?.ending === "stopped-by-cap" && pacing.whenStopped?.atWall === false;
   const cap = stopped ? pacing.cap : undefined;
+  const isApart = pacing !== undefined && restLeftOut(pacing) > 0;
   return {
     label: `${which}${cap === undefined ? "aim at" : `by the cap of ${sayClock(cap)}`}`,
     ...sayScore(score, result.target, context),
+    ...(isApart ? { unit: WITHOUT_RESTS } : {}),
     range: sayRange(score, result, context),
   };
 }

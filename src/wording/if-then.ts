@@ -3,6 +3,7 @@ import { nameFor, pluralOf } from "./movement-words.ts";
 import { NO_BREAK_SPACE, sayNumber } from "./number.ts";
 import { sayRowPace } from "./pace.ts";
 import { sayRoundOf } from "./round-name.ts";
+import { restLeftOut, WITHOUT_RESTS } from "./rests-left-out.ts";
 import { isTime, sayWholeScore, type ScoreContext } from "./score.ts";
 import { sayClock } from "./time.ts";
 
@@ -138,6 +139,6 @@ export function sayIfThenSentence(ifThen: IfThen, pacing: Pacing, context: Score
   const expected =
     ifThen.projected === undefined
       ? ""
-      : ` Expect about ${sayWholeScore(pacing.score, ifThen.projected, context)}.`;
+      : ` Expect about ${sayWholeScore(pacing.score, ifThen.projected, context)}${restLeftOut(pacing) > 0 ? ` ${WITHOUT_RESTS}` : ""}.`;
   return `${when} (plan ${planned}): ${then}.${expected}`;
 }

@@ -1,5 +1,6 @@
 import type { PartPlan } from "../models/plan/plan.ts";
 import { sayPart } from "./part-name.ts";
+import { sayRestLeftOut } from "./rests-left-out.ts";
 
 /**
  * Seconds to add to a clock of the part so that it reads as the clock on the wall shows it. Parts of a workout run on
@@ -14,9 +15,14 @@ export function clockShift(part: PartPlan): number {
 export const sayClockHead = (part: PartPlan): string =>
   part.start.kind === "after" && part.pacing !== undefined ? `clock of ${sayPart(part.name)}` : "clock";
 
-/** Tells which clock is meant where that could be in doubt. */
+/** Tells which clock is meant where that could be in doubt, and what of it a score leaves out. */
 export function sayWhichClock(part: PartPlan): string | undefined {
-  if (part.start.kind === "after" && part.pacing !== undefined)
-    return `clock from the start of ${sayPart(part.name)}`;
-  return part.start.clock > 0 ? "running clock" : undefined;
+  const { start, pacing } = part;
+  const apart = pacing && sayRestLeftOut(pacing);
+  const running = start.clock > 0 || apart !== undefined ? "running clock" : undefined;
+  const which =
+    start.kind === "after" && pacing !== undefined
+      ? `clock from the start of ${sayPart(part.name)}`
+      : running;
+  return apart === undefined ? which : `${which}; ${apart}`;
 }

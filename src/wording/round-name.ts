@@ -3,9 +3,16 @@ import { NO_BREAK_SPACE } from "./number.ts";
 
 type Pacing = NonNullable<Plan["parts"][number]["pacing"]>;
 
-/** A round inside a sentence: by its number, or by its amount in a ladder. Reads `round 3`, or `the 21s`. */
+/** What stands beside the rounds, by its short label. */
+const ASIDE: Readonly<Record<string, string>> = {
+  in: "the buy-in",
+  mid: "the work between",
+  out: "the cash-out",
+};
+
+/** A round inside a sentence: by its number, by its amount in a ladder, or by what it is. Reads `round 3`, `the 21s`, or `the buy-in`. */
 export const sayRoundLabel = (label: string): string =>
-  /^\d+$/.test(label) ? `round${NO_BREAK_SPACE}${label}` : `the ${label}`;
+  /^\d+$/.test(label) ? `round${NO_BREAK_SPACE}${label}` : (ASIDE[label] ?? `the ${label}`);
 
 /** A round of a part inside a sentence; nothing where there is only one round. */
 export function sayRoundOf({ rounds }: Pick<Pacing, "rounds">, number: number): string | undefined {

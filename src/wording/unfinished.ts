@@ -7,5 +7,6 @@ export function isUnfinished(pacing: Pacing, round: number): boolean {
   const own = pacing.rows.filter((row) => row.round === round);
   if (own.some((row) => row.prescribed !== undefined)) return true;
   const done = pacing.roundsAndReps?.rounds;
-  return done !== undefined && round > done;
+  const number = pacing.rounds.find((one) => one.round === round)?.number ?? round;
+  return done !== undefined && number > done;
 }

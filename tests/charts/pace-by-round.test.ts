@@ -37,7 +37,7 @@ it("slower rounds stand higher, the hard one larger", () => {
 
 it("says each round with its range, the ceiling and the hard round", () => {
   expect(drawPaceByRound(five, size(720), 160)?.textAlternative).toBe(
-    "Planned time of each round: 1: 1:36 (1:30 to 1:43; early performance 1:37), 2: 1:37 (1:31 to 1:44; early performance 1:40), 3: 1:44 (1:38 to 1:52; early performance 1:43), 4: 1:46 (1:39 to 1:53; early performance 1:45) and 5: 1:47 (1:40 to 1:54; early performance 1:44). Round\u00a01 no faster than 88\u00a0s. It gets hard in round 4.",
+    "Planned time of each round: 1: 1:36 (1:30 to 1:43; early performance 1:37), 2: 1:37 (1:31 to 1:44; early performance 1:40), 3: 1:44 (1:38 to 1:52; early performance 1:43), 4: 1:46 (1:39 to 1:53; early performance 1:45) and 5: 1:47 (1:40 to 1:54; early performance 1:44). Round\u00a01 no faster than 88\u00a0s. It gets hard in round\u00a04.",
   );
 });
 

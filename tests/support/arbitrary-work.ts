@@ -54,11 +54,14 @@ const ladder = (inside: fc.Arbitrary<MadeWork>): fc.Arbitrary<MadeWork> =>
 const listOf = (entry: fc.Arbitrary<MadeWork>): fc.Arbitrary<MadeWork> =>
   fc.array(entry, { minLength: 1, maxLength: 3 }).map(joined);
 
-/** Lists of lines, rounds and ladders, nested up to three deep. */
+/** More than this in a part the check refuses. */
+const MOST_REPS = 10_000;
+
+/** Lists of lines, rounds and ladders, nested up to three deep, with no more reps than a part may hold. */
 export const arbitraryWork: fc.Arbitrary<MadeWork> = listOf(
   fc.oneof(
     line,
     rounds(listOf(fc.oneof(line, rounds(listOf(line)), ladder(listOf(line))))),
     ladder(listOf(fc.oneof(line, rounds(listOf(line))))),
   ),
-);
+).filter(({ reps }) => reps <= MOST_REPS);

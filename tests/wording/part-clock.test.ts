@@ -22,3 +22,11 @@ it("work that starts at a fixed time is read on the running clock", () => {
   const fixed = { ...paced, start: { kind: "clock", clock: 600 } } as const;
   expect([clockShift(fixed), sayWhichClock(fixed)]).toEqual([600, "running clock"]);
 });
+
+it("a score that leaves rests out says so beside the running clock", () => {
+  const { pacing } = paced;
+  if (!pacing) throw new Error("the sample has pacing");
+  const result = { ...pacing.result, target: pacing.duration - 360 };
+  const apart = { ...paced, pacing: { ...pacing, score: "time", ending: "finishes", result } } as const;
+  expect(sayWhichClock(apart)).toBe("running clock; the score leaves out 6:00 of rest");
+});

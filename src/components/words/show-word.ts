@@ -1,3 +1,4 @@
+import type { PartPlan } from "../../models/plan/plan.ts";
 import { readCount } from "../../reading/quantities/count.ts";
 import { readShare } from "../../reading/quantities/share.ts";
 import { sayLoad } from "../../wording/mass.ts";
@@ -58,21 +59,28 @@ export const showSplit: Show = (written, reader) => {
   const round = numberOf(written, "round", readCount);
   if (reader.kind === "anyone") return general(`the clock of round ${round} for your band`);
   const part = partFor(reader.plan, partOf(written), ({ pacing }) => pacing !== undefined);
-  const end = part?.pacing?.rounds.find((candidate) => candidate.round === round)?.end;
+  const end = part?.pacing?.rounds.find((candidate) => (candidate.number ?? candidate.round) === round)?.end;
   if (!part || end === undefined)
     return part?.pacing ? general("(you do not get there)") : absent(reader.plan);
   return own(sayClock(end + clockShift(part)));
 };
+
+const roundAt = ({ rounds }: NonNullable<PartPlan["pacing"]>, round: number) =>
+  rounds.find((each) => each.round === round);
 
 /** How the reader breaks up a movement in a round. */
 export const showSets: Show = (written, reader) => {
   const movement = movementOf(written, reader);
   const round = written["round"] === undefined ? undefined : numberOf(written, "round", readCount);
   if (reader.kind === "anyone") return general("the sets of your band");
-  const isIt = (row: { readonly movement?: string | undefined; readonly round: number }): boolean =>
-    row.movement === movement.id && (round === undefined || row.round === round);
-  const part = partFor(reader.plan, partOf(written), ({ pacing }) => pacing?.rows.some(isIt) ?? false);
-  const row = part?.pacing?.rows.find(isIt);
+  const rowIn = ({ pacing }: PartPlan) =>
+    pacing?.rows.find(
+      (row) =>
+        row.movement === movement.id &&
+        (round === undefined || (roundAt(pacing, row.round)?.number ?? row.round) === round),
+    );
+  const part = partFor(reader.plan, partOf(written), (each) => rowIn(each) !== undefined);
+  const row = part && rowIn(part);
   return row ? own(saySetsAndRests(setsAsWritten(row))) : absent(reader.plan);
 };
 

@@ -12,6 +12,7 @@ import { bodyAfter, muscleWorkOf } from "./muscle-work.ts";
 import type { PacedPart, PartInput } from "./paced-part.ts";
 import { type ResultReading, resultReading } from "./result-reading.ts";
 import { rolesOf } from "./roles.ts";
+import { roundNames } from "./round-names.ts";
 import { roundsOf } from "./rounds.ts";
 import { rowsOf } from "./rows.ts";
 import { rulesFor } from "../motion/rules.ts";
@@ -76,7 +77,7 @@ function pacingOf(
   const { rules } = bench;
   const { course } = input;
   const rows = rowsOf(solved, input);
-  const rounds = roundsOf(rows, days);
+  const rounds = roundsOf(rows, roundNames(bench.track.items), days);
   const ending = endingOf(solved, falls);
   const roles = rolesOf(solved, sensitivity);
   const hard = hardOf(rows, rounds, rules);

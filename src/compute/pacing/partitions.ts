@@ -74,24 +74,48 @@ function cutUp(
   rounds: number,
 ): readonly CourseItem[] {
   const out: CourseItem[] = [];
+  const { before, after } = shiftsBeside(items, group, rounds);
   let done = false;
   for (const item of items) {
     const isMember = item.kind === "effort" && item.freeGroup === group;
     if (!isMember) {
-      const round = item.pass.round + (done ? rounds - 1 : 0);
+      const round = item.pass.round + (done ? after : 0);
       out.push({ ...item, index: out.length, pass: { ...item.pass, round } });
       continue;
     }
     if (done) continue;
     done = true;
     for (let pass = 0; pass < rounds; pass += 1) {
-      for (const member of members) out.push(partOf(member, pass, rounds, out.length));
+      for (const member of members) out.push(partOf(member, pass, { rounds, before }, out.length));
     }
   }
   return out;
 }
 
-function partOf(member: CourseEffort, pass: number, rounds: number, index: number): CourseEffort {
+/** By how much rounds move where free work that shares a round with lines before or after it is cut into rounds of its own. */
+function shiftsBeside(
+  items: readonly CourseItem[],
+  group: number,
+  rounds: number,
+): { readonly before: number; readonly after: number } {
+  const isMember = (item: CourseItem): boolean => item.kind === "effort" && item.freeGroup === group;
+  const first = items.findIndex(isMember);
+  const last = items.findLastIndex(isMember);
+  const own = items[first]?.pass.round;
+  const shares = (from: number, to: number): number =>
+    Number(
+      rounds > 1 && items.slice(from, to).some((item) => item.kind === "effort" && item.pass.round === own),
+    );
+  const before = shares(0, first);
+  return { before, after: before + rounds - 1 + shares(last + 1, items.length) };
+}
+
+function partOf(
+  member: CourseEffort,
+  pass: number,
+  { rounds, before }: { readonly rounds: number; readonly before: number },
+  index: number,
+): CourseEffort {
   const { amount, scores } = member;
   const whole = amount.kind === "counted" ? amount.amount : 0;
   // What does not divide goes to the first rounds.
@@ -104,6 +128,18 @@ function partOf(member: CourseEffort, pass: number, rounds: number, index: numbe
     amount: { kind: "counted", amount: share },
     scores: whole > 0 ? (scores * share) / whole : 0,
     tieBreak: member.tieBreak && pass === rounds - 1,
-    pass: { ...member.pass, round: member.pass.round + pass },
+    pass: passOf(member, pass, rounds, before),
   };
+}
+
+/** Cut into rounds, free work is no longer a line beside them. */
+function passOf(
+  { pass: own }: CourseEffort,
+  pass: number,
+  rounds: number,
+  before: number,
+): CourseEffort["pass"] {
+  const { aside, ...rest } = own;
+  const isAside = aside === true && rounds === 1;
+  return { ...rest, ...(isAside ? { aside } : {}), round: own.round + before + pass };
 }

@@ -1,12 +1,14 @@
 import type { Pacing, PacingRow } from "../../models/plan/pacing.ts";
 import type { Bench } from "../search/attempt.ts";
 import type { Solved } from "../search/solve-part.ts";
+import type { RoundName } from "./round-names.ts";
 import type { RunLog } from "../motion/run.ts";
 import { REST_FOR, UNTIL, WINDOW } from "../motion/track.ts";
 
-/** The rounds of a plan from its rows; `days` adds each round's seconds on a good and a bad day. */
+/** The rounds of a plan from its rows, as a reader calls them; `days` adds each round's seconds on a good and a bad day. */
 export function roundsOf(
   rows: readonly PacingRow[],
+  names: ReadonlyMap<number, RoundName>,
   days?: { readonly hopeful: ReadonlyMap<number, number>; readonly cautious: ReadonlyMap<number, number> },
 ): Pacing["rounds"] {
   const rounds: Pacing["rounds"] = [];
@@ -22,9 +24,11 @@ export function roundsOf(
       continue;
     }
     if (!isWork) continue;
+    const { label, number } = names.get(row.round) ?? { label: `${row.round}` };
     rounds.push({
       round: row.round,
-      label: row.ladder === undefined ? `${row.round}` : `${row.ladder}s`,
+      label: row.ladder === undefined ? label : `${row.ladder}s`,
+      ...(number === undefined ? {} : { number }),
       start: row.start,
       end: row.end,
       seconds: row.end - row.start,

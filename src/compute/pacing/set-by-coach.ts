@@ -1,3 +1,4 @@
+import { roundNames } from "./round-names.ts";
 import type { PaceWord, SetsWord } from "../../models/coach-word.ts";
 import type { NotSet } from "../../models/plan/coach-word.ts";
 import { convertPace } from "../capacity/convert-pace.ts";
@@ -31,10 +32,15 @@ export function setByCoach(
   return { track: { ...track, fixed, given }, notSet };
 }
 
+/** The round of a stretch as the coach counts it. */
+const numberOf = (track: Track, i: number): number | undefined =>
+  roundNames(track.items).get(track.round[i] as number)?.number;
+
 /** Stretches of a movement, in one round or in all. */
 const stretchesOf = (track: Track, movement: string, round?: number): readonly number[] =>
   Array.from({ length: track.length }, (_, i) => i).filter(
-    (i) => taskAt(track, i)?.movement.id === movement && (round === undefined || track.round[i] === round),
+    (i) =>
+      taskAt(track, i)?.movement.id === movement && (round === undefined || numberOf(track, i) === round),
   );
 
 const taskAt = (track: Track, i: number): TrackTask | undefined => track.tasks[track.task[i] as number];
@@ -107,7 +113,7 @@ function pacesNotHeld({ bench: { track }, log, state }: Solved): readonly NotSet
       kind: "pace-not-held",
       movement: task.movement.id,
       name: task.movement.name,
-      round: track.round[i] as number,
+      round: numberOf(track, i) ?? (track.round[i] as number),
       ...(asked ? { asked } : {}),
     });
   }
@@ -133,7 +139,7 @@ function setsNotKept({ bench: { track }, sets, state }: Solved): readonly NotSet
       kind: "sets-too-much",
       movement: task.movement.id,
       name: task.movement.name,
-      round: track.round[i] as number,
+      round: numberOf(track, i) ?? (track.round[i] as number),
       ...(given.sizes ? { sizes: [...given.sizes] } : {}),
       ...(given.rest === undefined ? {} : { rest: given.rest }),
     });

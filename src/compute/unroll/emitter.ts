@@ -12,6 +12,8 @@ export type Emitter = {
   readonly items: CourseItem[];
   readonly pauses: { readonly from: number; readonly to: number }[];
   round: number;
+  /** The round at hand is of lines that stand loose beside the rounds of the part. */
+  aside: boolean;
   section: number | undefined;
   /** Interval or round inside the section. */
   roundOfSection: number;
@@ -32,6 +34,7 @@ export const emitterFor = (part: Part, context: UnrollContext, ends: number | un
   items: [],
   pauses: [],
   round: 0,
+  aside: false,
   section: undefined,
   roundOfSection: 0,
   line: 0,
@@ -42,8 +45,9 @@ export const emitterFor = (part: Part, context: UnrollContext, ends: number | un
 });
 
 /** Begins a round. Inside a window, that is one interval, the interval stays the same. */
-export function beginRound(emitter: Emitter, inWindow: boolean): void {
+export function beginRound(emitter: Emitter, inWindow: boolean, aside = false): void {
   emitter.round += 1;
+  emitter.aside = aside;
   if (!inWindow) emitter.roundOfSection += 1;
 }
 
@@ -56,6 +60,7 @@ export function beginInterval(emitter: Emitter): void {
 export function tagOf(emitter: Emitter, ladder: number | undefined): PassTag {
   return {
     round: Math.max(emitter.round, 1),
+    ...(emitter.aside ? { aside: true } : {}),
     ...(ladder === undefined ? {} : { ladder }),
     ...(emitter.section === undefined ? {} : { section: emitter.section }),
     roundOfSection: Math.max(emitter.roundOfSection, 1),

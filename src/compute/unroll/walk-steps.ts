@@ -29,7 +29,7 @@ export function walkSteps(
     }
     const isLoose = !standsAlone(step);
     if (!(isLoose && loose)) beginSection?.();
-    if (isLoose && !loose && !frame.inRound) beginRound(emitter, frame.inWindow);
+    if (isLoose && !loose && !frame.inRound) beginRound(emitter, frame.inWindow, frame.passes.length === 0);
     loose = isLoose;
     if (step.kind === "effort") {
       position = walkEffort(step, position, accumulates?.step === index ? frame : plain, emitter);

@@ -77,7 +77,12 @@ export const pacingRowField = z.strictObject({
 
 export const roundField = z.strictObject({
   round: z.int(),
-  label: z.string().describe("what a reader calls it, such as `3` or `15s`"),
+  label: z
+    .string()
+    .describe(
+      "what a reader calls it, such as `3` or `15s`; `in`, `mid`, `out` for what stands beside the rounds",
+    ),
+  number: z.int().optional().describe("the round as a reader counts it; absent for what stands beside them"),
   start: secondsField,
   end: secondsField,
   seconds: secondsField,
