@@ -15,7 +15,8 @@ export function roundNames(items: readonly (CourseItem | undefined)[]): Readonly
   const rounds = [...new Set(efforts.map(({ pass }) => pass.round))];
   const aside = new Set(efforts.flatMap(({ pass }) => (pass.aside ? [pass.round] : [])));
   const counted = rounds.filter((round) => !aside.has(round));
-  if (counted.length === 0) return new Map(rounds.map((round) => [round, { label: `${round}`, number: round }]));
+  if (counted.length === 0)
+    return new Map(rounds.map((round) => [round, { label: `${round}`, number: round }]));
   const [first, last] = [Math.min(...counted), Math.max(...counted)];
   return new Map(
     rounds.map((round): [number, RoundName] => {
