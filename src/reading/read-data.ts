@@ -1,4 +1,4 @@
-import type { AthleteContext, KnownCompetition, KnownWorkout } from "./athlete-file/context.ts";
+import type { AthleteContext, KnownCompetition, KnownScore, KnownWorkout } from "./athlete-file/context.ts";
 import type { Competition } from "../models/competition.ts";
 import { checkAthletes, type AthleteOfFile } from "./data-folder/check-athletes.ts";
 import { checkCoachWords, checkOwnCoachWords } from "./data-folder/check-coach-words.ts";
@@ -197,12 +197,19 @@ function knownWorkouts(
         id,
         title: workout.title,
         parts: workout.parts.map((part) => part.name),
+        scores: workout.parts.map(knownScore),
         ofCompetition: workout.competition !== undefined,
         ...(competition === undefined ? {} : { competition }),
       };
       return [id, known];
     }),
   );
+}
+
+/** A cap that runs from the part's own start; one that is a clock of the whole workout says nothing of the part's time. */
+function knownScore({ score, clock }: Workout["parts"][number]): KnownScore {
+  const cap = clock.kind === "for-time" && clock.secondsPerMissingRep === undefined ? clock.cap : undefined;
+  return { kind: score.kind, ...(cap?.kind === "for" ? { cap: cap.time } : {}) };
 }
 
 /** A movement whose own file has faults is not told as missing wherever it is named. */

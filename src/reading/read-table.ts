@@ -6,7 +6,7 @@ import type { AskedCell, Put } from "./tables/cell-reading.ts";
 import { layOut, type Layout } from "./tables/lay-out.ts";
 import { nameRows, type NamedRow } from "./tables/name-rows.ts";
 import { answered, type Answers, type Question, sayChoice, sayQuestion } from "./tables/questions.ts";
-import type { CellContext } from "./tables/read-cell.ts";
+import type { CellContext } from "./tables/from-file.ts";
 import { type AnswerOf, putsOf, readRow, type RowCell } from "./tables/read-row.ts";
 import { type Column, isMass, settleColumns } from "./tables/settle-columns.ts";
 import { cellAt, cellName, columnName, type Sheet } from "./tables/sheet.ts";
@@ -168,11 +168,11 @@ function neededOfAll(
       !mixed &&
       layout.rows.some((row) => /^[~<>]?\s*\d[\d.,]*\??$/.test(cellAt(layout.sheet, { row, column: index }))),
   );
-  return [
+  return unique([
     ...(bare ? [whole.loads] : []),
     ...(rows.some(({ athlete }) => !athlete.hasLevel) || level !== undefined ? [whole.level] : []),
-    ...unique(rows.flatMap(({ wholes }) => wholes)),
-  ];
+    ...rows.flatMap(({ wholes }) => wholes),
+  ]);
 }
 
 const unique = (questions: readonly Question[]): readonly Question[] => [

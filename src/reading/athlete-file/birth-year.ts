@@ -1,3 +1,4 @@
+import { takeDoubtOff } from "../quantities/doubt.ts";
 import { readDate, type DateOrder } from "../quantities/date.ts";
 import { BIRTH_YEAR, within } from "../quantities/plausible.ts";
 import { ask, askFor, reject, take, type Reading } from "../quantities/reading.ts";
@@ -9,7 +10,7 @@ const SHORT_YEARS = [1945, 2018] as const;
 
 /** Reads a year of birth: `1991`, or a whole date of birth. An age is no year, since it is only true for a year. */
 export function readBirthYear(text: string, order?: DateOrder): Reading<number> {
-  const plain = text.trim();
+  const plain = takeDoubtOff(text).core;
   const short = /^'?(\d\d)$/.exec(plain);
   if (short) {
     const years = CENTURIES.map((century) => century + Number(short[1])).filter((year) =>
@@ -20,7 +21,12 @@ export function readBirthYear(text: string, order?: DateOrder): Reading<number> 
   if (/years?|y\/?o\b|^age/i.test(plain))
     return askFor("an age is only true for a year", ALLOWED, `Write ${ALLOWED}.`);
   const numbers = /^\d{1,2}[-/.]\d{1,2}[-/.](\d{4})$/.exec(plain);
-  if (numbers) return readBirthYear(numbers[1] ?? "", order);
+  if (numbers) {
+    const day = readDate(plain, order);
+    return day.ok || day.severity === "question"
+      ? readBirthYear(numbers[1] ?? "", order)
+      : ask(day.problem, [numbers[1] ?? ""], ALLOWED);
+  }
   const date = /^\d{4}$/.test(plain) ? undefined : readDate(plain, order);
   if (date?.ok === false) return reject("this is not a year", ALLOWED);
   const year = date ? Number(date.value.slice(0, 4)) : Number(plain);

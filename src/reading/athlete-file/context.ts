@@ -1,6 +1,7 @@
 import type { FindMovement } from "../names/find-movement.ts";
 import type { DateOrder } from "../quantities/date.ts";
 import type { MassUnit } from "../../models/quantity.ts";
+import type { ScoreKind } from "../../models/vocabulary.ts";
 
 /** A workout as far as athletes speak of it. */
 export type KnownWorkout = {
@@ -8,10 +9,15 @@ export type KnownWorkout = {
   readonly title: string;
   /** Absent when the workout's own file has faults. */
   readonly parts?: readonly string[];
+  /** How each part is scored, in the order of `parts`. */
+  readonly scores?: readonly KnownScore[];
   /** The workout names a competition, also where that one's file has faults. */
   readonly ofCompetition: boolean;
   readonly competition?: KnownCompetition;
 };
+
+/** What a result of a part can be: its score, and the cap of work for time in seconds, where it has one. */
+export type KnownScore = { readonly kind: ScoreKind; readonly cap?: number };
 
 export type KnownCompetition = { readonly zone: string; readonly opens: string; readonly closes: string };
 

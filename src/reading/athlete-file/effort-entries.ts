@@ -2,7 +2,7 @@ import * as z from "zod";
 import type { MaxEffort } from "../../models/athlete.ts";
 import type { Movement } from "../../models/movement.ts";
 import { takeDateOff } from "../quantities/date-behind.ts";
-import { readDate } from "../quantities/date.ts";
+import { readTestDay } from "../quantities/date.ts";
 import { readMass, sayMass } from "../quantities/mass.ts";
 import { ask, reject, take, type NotTaken, type Reading } from "../quantities/reading.ts";
 import { readTime, sayTime } from "../quantities/time.ts";
@@ -84,7 +84,7 @@ function readEntry(
   const path = typeof written === "string" ? [entry] : [entry, "effort"];
   const line = typeof written === "string" ? written : written.effort;
   const tested = typeof written === "string" ? undefined : (written.tested ?? undefined);
-  const date = tested === undefined ? undefined : readDate(tested, context.dates);
+  const date = tested === undefined ? undefined : readTestDay(tested, context.dates);
   if (date) tellReading(ctx, date, { path: [entry, "tested"] });
   const spot: LineSpot = { path, line, before, ctx, context };
   const efforts: EffortEntry[] = [];

@@ -1,6 +1,7 @@
 import type { Movement } from "../../models/movement.ts";
 import { SECONDS_PER_CALORIE, SECONDS_PER_REP, SPEEDS } from "../quantities/plausible.ts";
 import { ask, reject, type NotTaken } from "../quantities/reading.ts";
+import { fastestTime } from "../quantities/fastest-times.ts";
 import { sayTime } from "../quantities/time.ts";
 import type { AmountUnit } from "../../models/vocabulary.ts";
 
@@ -43,8 +44,9 @@ export function wrongPace(
 function limits(movement: Movement, amount: number, unit: AmountUnit): readonly [number, number] {
   switch (unit) {
     case "metres": {
-      const [slow, fast] = SPEEDS[movement.erg ?? (movement.kind === "run" ? "run" : "other")];
-      return [amount / fast, amount / slow];
+      const kind = movement.erg ?? (movement.kind === "run" ? "run" : "other");
+      const [slow, fast] = SPEEDS[kind];
+      return [fastestTime(kind, amount) ?? amount / fast, amount / slow];
     }
     case "calories":
       return [amount * SECONDS_PER_CALORIE[0], amount * SECONDS_PER_CALORIE[1]];

@@ -5,7 +5,7 @@ import type { Movement } from "../../models/movement.ts";
 import { inKilograms, type Mass } from "../../models/quantity.ts";
 import { answerWord } from "../quantities/answer-word.ts";
 import { takeDateOff } from "../quantities/date-behind.ts";
-import { readDate } from "../quantities/date.ts";
+import { readTestDay } from "../quantities/date.ts";
 import { takeDoubtOff } from "../quantities/doubt.ts";
 import { type LiftEffort, sayLiftEffort, takeEffortOff } from "../quantities/effort-behind.ts";
 import { readLiftSet, sayLiftSet, type LiftSet } from "../quantities/lift-set.ts";
@@ -181,7 +181,7 @@ function withDate(set: Reading<LiftSet>, date: Reading<string> | undefined): Rea
 
 function dateOf(tested: string | null | undefined, context: AthleteContext): Reading<string> | undefined {
   if (tested === undefined || tested === null || answerWord(tested) === "unknown") return undefined;
-  return readDate(tested, context.dates);
+  return readTestDay(tested, context.dates);
 }
 
 const LIFT_FORM = "a load such as `110 kg`, or reps x load such as `3 x 100 kg`";

@@ -14,6 +14,7 @@ import { tellReading } from "../fields/take-reading.ts";
 import { wordField, wordOf } from "../fields/word-field.ts";
 import { FEELINGS } from "../../models/vocabulary.ts";
 import type { AthleteContext, KnownWorkout } from "./context.ts";
+import { misfitOf } from "./result-fits.ts";
 import { resolveWorkout } from "./start-entries.ts";
 
 const VERSIONS = ["prescribed", "scaled"] as const;
@@ -152,6 +153,12 @@ export function readResults(
       });
     }
     if (!workout || part === undefined) return [];
+    const score = workout.scores?.[workout.parts?.indexOf(part) ?? -1];
+    const misfit = misfitOf({ time, reps, load, rounds }, score);
+    if (misfit) {
+      const { entry: at, ...said } = misfit;
+      tellRefusal(ctx, { path: [index, at], severity: "question", ...said });
+    }
     return [
       {
         workout: workout.id,

@@ -3,8 +3,10 @@ import type { UnbrokenBest } from "../../models/athlete.ts";
 import type { Movement } from "../../models/movement.ts";
 import { answerWord } from "../quantities/answer-word.ts";
 import { readCount } from "../quantities/count.ts";
+import { takeDateOff } from "../quantities/date-behind.ts";
 import { CHECKED } from "../quantities/doubt.ts";
 import { readLength } from "../quantities/length.ts";
+import { plainText } from "../quantities/plain-text.ts";
 import { readMass } from "../quantities/mass.ts";
 import { ask, reject, take, type Reading } from "../quantities/reading.ts";
 import { UNBROKEN_OVER_ELITE } from "../quantities/plausible.ts";
@@ -34,7 +36,8 @@ export function readUnbroken(
   const unbroken: UnbrokenBest[] = [];
   const cannot: string[] = [];
   const seen = new Map<string, string>();
-  for (const [name, text] of Object.entries(written)) {
+  for (const [name, given] of Object.entries(written)) {
+    const text = given === null ? null : plainText(given);
     const movement = resolveMovement(ctx, context.findMovement, name, { path: [name], at: "name" })?.movement;
     const earlier = movement && seen.get(movement.id);
     if (movement) seen.set(movement.id, name);
@@ -42,7 +45,7 @@ export function readUnbroken(
       const problem = `this movement stands here twice, also as "${earlier}"`;
       tellRefusal(ctx, { path: [name], at: "name", problem, remedy: "Keep the better of the two lines." });
     }
-    const word = text === null ? "unknown" : answerWord(text);
+    const word = text === null ? "unknown" : withHelp(text) ? "unclear" : answerWord(text);
     if (word === "cannot" && movement) cannot.push(movement.id);
     if (word === "unclear") {
       tellRefusal(ctx, {
@@ -54,15 +57,50 @@ export function readUnbroken(
       });
     }
     if (word !== undefined || text === null) continue;
-    const set = plausibleSet(
-      readSet(text.replace(CHECKED, ""), movement?.counts.includes("metres") === true),
-      text,
+    const { amount, done } = inItsStyle(
+      takeDateOff(text.replace(CHECKED, ""), context.dates).core,
       movement,
+      context,
     );
-    tellReading(ctx, set, { path: [name] });
-    if (set.ok && movement) unbroken.push({ movement: movement.id, ...set.value });
+    const set = plausibleSet(readSet(amount, movement?.counts.includes("metres") === true), text, done);
+    const judged = withItsLoad(set, done);
+    tellReading(ctx, judged, { path: [name] });
+    if (judged.ok && done) unbroken.push({ movement: done.id, ...judged.value });
   }
   return { unbroken, cannot };
+}
+
+/** Done with a band or another's help, which says nothing of the movement itself. */
+const withHelp = (text: string): boolean => /\b(?:band(?:ed|s)?|assist\w*|negatives?|jumping)\b/i.test(text);
+
+/**
+ * A word for the way a set was done: `12 (kipping)` is the movement itself where that is one of its styles, `12 strict` the
+ * strict movement where the library has one.
+ */
+function inItsStyle(
+  text: string,
+  movement: Movement | undefined,
+  { findMovement }: AthleteContext,
+): { readonly amount: string; readonly done: Movement | undefined } {
+  const [, amount, word = ""] = /^(\D*\d+\s*(?:reps?)?)[\s,]*\(?\s*(\p{L}+)\s*\)?$/iu.exec(text) ?? [];
+  if (amount === undefined || movement === undefined) return { amount: text, done: movement };
+  if (/^strict$/i.test(word)) {
+    const strict = findMovement(`strict ${movement.name}`);
+    if (strict.kind === "found") return { amount, done: strict.movement };
+  }
+  const styles = movement.choices.flatMap(({ options }) =>
+    options.flatMap(({ name }) => name.toLowerCase().split(" ")),
+  );
+  const isStyle = styles.includes(word.toLowerCase().replace(/^kipping$/, "kip"));
+  return isStyle ? { amount, done: movement } : { amount: text, done: movement };
+}
+
+/** A load on a movement done without one is refused. */
+function withItsLoad(set: Reading<Set>, done: Movement | undefined): Reading<Set> {
+  if (!set.ok || done === undefined) return set;
+  if (set.value.load !== undefined && done.loading === undefined)
+    return reject(`no load is lifted in a ${done.name}`, "a whole number such as `22`");
+  return set;
 }
 
 /** Where the best do fewer, a few more are no wonder. */

@@ -25,15 +25,52 @@ export function movementByName(movements: ReadonlyMap<string, Movement>): Moveme
   for (const movement of all) claim(movement, movement.name);
   for (const movement of all) claim(movement, movement.plural);
   for (const movement of all) for (const alias of movement.aliases) claim(movement, alias);
-  return (name) => byName.get(comparable(name)) ?? bySingular.get(comparable(inSingular(name)));
+  const byForm = (name: string): Movement | undefined =>
+    byName.get(comparable(name)) ?? bySingular.get(comparable(inSingular(name)));
+  const long = new Map(
+    [...bySingular].map(([, movement]) => [comparable(inSingular(movement.name)), movement]),
+  );
+  for (const movement of all)
+    for (const alias of [movement.plural, ...movement.aliases]) {
+      const key = comparable(inSingular(writtenOut(alias)));
+      if (!long.has(key)) long.set(key, movement);
+    }
+  return (name) =>
+    byForm(name) ?? (isShort(name) ? long.get(comparable(inSingular(writtenOut(name)))) : undefined);
 }
+
+/** Words of names as gyms shorten them, whole words only, longest first. */
+const SHORT: readonly (readonly [RegExp, string])[] = [
+  [/\bdbs?\b/giu, "dumbbell"],
+  [/\bkbs?\b/giu, "kettlebell"],
+  [/\bbb\b/giu, "barbell"],
+  [/\b(?:mb|med ?ball|medball)\b/giu, "medicine ball"],
+  [/\boh\b/giu, "overhead"],
+  [/\bfr\b/giu, "front-rack"],
+  [/\b(?:alt|altern)\b\.?/giu, "alternating"],
+  [/\b(?:sa|one[- ]arm|1[- ]arm)\b/giu, "single-arm"],
+  [/\b(?:c2b|ctb)\b/giu, "chest-to-bar"],
+  [/\b(?:t2b|ttb)\b/giu, "toes-to-bar"],
+  [/\b(?:k2e|kte)\b/giu, "knees-to-elbows"],
+  [/\b(?:g2oh?|gtoh?)\b/giu, "ground-to-overhead"],
+  [/\b(?:s2oh?|stoh?)\b/giu, "shoulder-to-overhead"],
+  [/\bhr\b/giu, "hand-release"],
+  [/\bhs\b/giu, "handstand"],
+  [/\bhspus?\b/giu, "handstand push-up"],
+];
+
+const isShort = (name: string): boolean => SHORT.some(([short]) => name.search(short) >= 0);
+
+/** A name without its shortenings. @example writtenOut("SA DB OH lunge") // => "single-arm dumbbell overhead lunge" */
+export const writtenOut = (name: string): string =>
+  SHORT.reduce((text, [short, whole]) => text.replace(short, whole), name);
 
 /** Every word without the ending of a plural: snatches, carries, burpees. Short words and those in -ss keep theirs. */
 const inSingular = (name: string): string =>
   name
     .replace(/(?<=ch|sh|ss|x)es\b/giu, "")
     .replace(/(?<=\p{L}{2})ies\b/giu, "y")
-    .replace(/(?<=\p{L}{2}[^s])s\b/giu, "");
+    .replace(/(?<=\p{L}(?!s)\p{L})s\b/giu, "");
 
 /** Every name a movement may be called by, for telling the nearest one. */
 export function namesOfMovements(movements: ReadonlyMap<string, Movement>): readonly string[] {

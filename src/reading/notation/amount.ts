@@ -18,6 +18,7 @@ export type WrittenAmount =
 const MAX_WORDS = [
   "as many reps as possible",
   "as many as possible",
+  "as far as possible",
   "max effort",
   "max",
   "maximum",
@@ -37,7 +38,11 @@ export function takeAmount(cursor: Cursor, reading: Reading): WrittenAmount | un
     const values = takeRoundValues(cursor, reading.who, "counting", reading.faults);
     if (values === undefined) return undefined;
     const isTimes = values.entries.some((entry) => entry.pieces !== undefined);
-    if (isTimes || peek(cursor)?.text === "x") {
+    skipOneOf(cursor, ["rm"]);
+    // `50x thruster` is an amount; a second number would make it rounds of something.
+    const isAmount = !isTimes && peek(cursor)?.text === "x" && namesMovement(cursor, reading);
+    if (isAmount) skip(cursor, "x");
+    else if (isTimes || peek(cursor)?.text === "x") {
       tellTimes(start, cursor, reading);
       return undefined;
     }
@@ -56,6 +61,10 @@ export function takeAmount(cursor: Cursor, reading: Reading): WrittenAmount | un
   skip(cursor, "of");
   return unit === undefined ? { kind: "none", tokens: [] } : { kind: "unit", unit, tokens: tokens() };
 }
+
+/** Whether a movement stands behind the sign that comes next. */
+const namesMovement = ({ tokens, index }: Cursor, reading: Reading): boolean =>
+  longestMovement({ tokens, index: index + 1 }, reading) !== undefined && tokens[index + 1]?.kind === "word";
 
 function limitedMax(cursor: Cursor, values: RoundValues, tokens: readonly Token[]): WrittenAmount {
   const unit = takeAmountUnit(cursor);

@@ -172,7 +172,7 @@ function takeLasting(cursor: Cursor): BlockClauses | undefined {
   return undefined;
 }
 
-const ROUND_WORDS = ["rounds", "round", "sets", "set", "times", "intervals"] as const;
+const ROUND_WORDS = ["rounds", "round", "rds", "rd", "sets", "set", "times", "intervals"] as const;
 
 function takeNumbers(cursor: Cursor, reading: Reading): BlockClauses | undefined {
   if (!startsEntry(cursor)) return undefined;
@@ -234,6 +234,18 @@ function tellNumberAlone(cursor: Cursor, start: number, reading: Reading): void 
   const trade = tradeWordRemedy(writtenBy(cursor.tokens.slice(start)));
   if (trade !== undefined) {
     tell(reading.faults, cursor.tokens.slice(start), cursor.tokens, trade);
+    cursor.index = cursor.tokens.length;
+    return;
+  }
+  const isList = peek(cursor)?.text === "," && startsEntry(cursor, 1);
+  if (isList) {
+    const numbers = cursor.tokens.slice(start).filter(({ text }) => text !== ",");
+    const joined = numbers.map(({ text }) => text).join("-");
+    tell(reading.faults, cursor.tokens.slice(start), cursor.tokens, {
+      problem: "numbers in a row are joined by hyphens, not by commas or points",
+      allowed: joined,
+      remedy: `Write \`${joined}\`.`,
+    });
     cursor.index = cursor.tokens.length;
     return;
   }

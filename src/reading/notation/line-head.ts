@@ -1,7 +1,7 @@
 import type { Movement } from "../../models/movement.ts";
 import { takeAmount, type WrittenAmount } from "./amount.ts";
 import { takeAttachments, type Attached } from "./attachments.ts";
-import { atEnd, cursorAt, peek, rest, skipOneOf, type Cursor } from "./cursor.ts";
+import { atEnd, cursorAt, rest, skipOneOf, type Cursor } from "./cursor.ts";
 import { settleLoad } from "./load.ts";
 import { longestMovement, takeMovements } from "./movement-phrase.ts";
 import { tell } from "./notation-fault.ts";
@@ -89,12 +89,19 @@ function tellLeftOver(cursor: Cursor, movements: readonly Movement[], reading: R
   tell(reading.faults, left, left, {
     problem: `these words behind ${name} mean nothing here`,
     allowed: "a load with `at`, a height with `to`, and after a comma how it is done",
-    remedy: remedyFor(peek(cursor), name),
+    remedy: remedyFor(left, name),
   });
 }
 
-function remedyFor(mark: Token | undefined, name: string): string {
-  if (mark?.text === "x") return "Rounds are a block: `- 3 rounds:` with the lines in it.";
+function remedyFor(left: readonly Token[], name: string): string {
+  const [mark, number] = left;
+  if (mark?.text === "x") {
+    const amount = left.length === 2 && number?.kind === "number" ? number.text : undefined;
+    const rounds = "Rounds are a block: `- 3 rounds:` with the lines in it.";
+    return amount === undefined
+      ? rounds
+      : `An amount stands before the movement: \`${amount} ${name}\`. ${rounds}`;
+  }
   if (mark?.text === "/") {
     return "Values between slashes are alike, with their unit once at the end: `at 1/0.75 body mass`, `at 43/29 kg`.";
   }

@@ -26,7 +26,7 @@ export const takeChosenLoad = (cursor: Cursor): Load | undefined =>
 
 /** Takes `body mass` without a number before it: all of it. */
 export const takeBodyMass = (cursor: Cursor): Load | undefined =>
-  skipOneOf(cursor, ["body mass", "body weight", "bodyweight"]) === undefined
+  skipOneOf(cursor, ["body mass", "body weight", "bodyweight", "bw"]) === undefined
     ? undefined
     : { kind: "share-of-body-mass", share: 1 };
 

@@ -1,5 +1,7 @@
 import type { Movement } from "../../models/movement.ts";
-import { isMisspelt, nearestName } from "../../models/nearest.ts";
+import { comparable, isMisspelt, nearestName } from "../../models/nearest.ts";
+import { ownEntry } from "../../models/own-entry.ts";
+import { SPELLINGS } from "../names/movement-spellings.ts";
 import { peek, rest, skip, type Cursor } from "./cursor.ts";
 import { tell } from "./notation-fault.ts";
 import { startsEntry } from "./number-series.ts";
@@ -116,7 +118,9 @@ function beginsSomething(tokens: readonly Token[], index: number): boolean {
     return true;
   if (!BEFORE_NUMBERS.includes(token.text) || next === undefined) return false;
   if (next.kind === "number" || next.kind === "clock") return true;
-  return ["any", "body", "bodyweight", "athlete's", "own"].includes(next.text) || after?.kind === "number";
+  return (
+    ["any", "body", "bodyweight", "bw", "athlete's", "own"].includes(next.text) || after?.kind === "number"
+  );
 }
 
 function tellUnknown(run: readonly Token[], cursor: Cursor, reading: Reading): void {
@@ -136,7 +140,19 @@ function tellUnknown(run: readonly Token[], cursor: Cursor, reading: Reading): v
     tell(reading.faults, run, around, trade);
     return;
   }
-  const nearest = nearestName(written, reading.movementNames);
+  const meant = (ownEntry(SPELLINGS, comparable(written)) ?? []).flatMap(
+    (names) => names.map(reading.byName).find((movement) => movement !== undefined)?.name ?? [],
+  );
+  if (meant.length > 0) {
+    const names = meant.map((name) => `\`${name}\``);
+    tell(reading.faults, run, around, {
+      problem: `"${written}" can be ${meant.join(" or ")}`,
+      remedy: `Write ${names.join(" or ")}${names.length > 1 ? ", whichever is meant" : ""}.`,
+      severity: "question",
+    });
+    return;
+  }
+  const nearest = nearestTo(run, reading);
   tell(reading.faults, run, around, {
     problem: `no movement is called "${written}"`,
     nearest,
@@ -145,6 +161,18 @@ function tellUnknown(run: readonly Token[], cursor: Cursor, reading: Reading): v
         ? "Use the name of a movement in content/movements, or describe this one there in a file of its own."
         : isMisspelt(written, nearest)
           ? `Write \`${nearest}\`, or describe the movement in a file of its own in content/movements.`
-          : `The ${nearest} is a different movement: write it only if it is done instead; else describe this one in a file of its own in content/movements.`,
+          : `\`${nearest}\` is another movement: write it only if that is what is done; else describe this one in a file of its own in content/movements.`,
   });
+}
+
+/** The name misspelt, else the movement whose name the last words are, else the nearest name. */
+function nearestTo(run: readonly Token[], reading: Reading): string | undefined {
+  const written = writtenBy(run);
+  const nearest = nearestName(written, reading.movementNames);
+  if (nearest !== undefined && isMisspelt(written, nearest)) return nearest;
+  const ends = run.map((_, from) => reading.byName(writtenBy(run.slice(from))));
+  const done = ends.find((movement) => movement !== undefined)?.name;
+  const isOfIt =
+    done !== undefined && nearest !== undefined && comparable(nearest).includes(comparable(done));
+  return isOfIt ? nearest : (done ?? nearest);
 }

@@ -80,13 +80,30 @@ export function takeCountsAs(cursor: Cursor, reading: Reading): WrittenCountsAs 
   return { kind: "per", amount: secondsOf(entry), scores, per: "other" };
 }
 
-/** Takes a time: `9:00`, `20 s`, `2 min`. */
+/** Takes a time in minutes or hours and a rest: `4'30"`, `12'`, `1h05`. */
+function takeShortTime(cursor: Cursor): Seconds | undefined {
+  const [whole, mark, rest, end] = [0, 1, 2, 3].map((further) => peek(cursor, further));
+  if (whole?.kind !== "number" || !Number.isInteger(whole.value)) return undefined;
+  const hours = /^h(\d\d)(?:m|min)?$/.exec(mark?.text ?? "");
+  if (hours) {
+    cursor.index += 2;
+    return seconds(whole.value * 3600 + Number(hours[1]) * 60);
+  }
+  if (mark?.text !== "'") return undefined;
+  const isSeconds = rest?.kind === "number" && /^[0-5]\d$/.test(rest.text);
+  cursor.index += isSeconds ? (end?.text === '"' ? 4 : 3) : 2;
+  return seconds(whole.value * 60 + (isSeconds ? rest.value : 0));
+}
+
+/** Takes a time: `9:00`, `20 s`, `2 min`, `4'30"`, `1h05`. */
 export function takeTime(cursor: Cursor): Seconds | undefined {
   const start = cursor.index;
   const clock = takeValue(cursor, "clock");
   if (clock !== undefined && !Number.isNaN(clock.value)) return seconds(clock.value);
   cursor.index = start;
   if (peek(cursor)?.kind !== "number") return undefined;
+  const short = takeShortTime(cursor);
+  if (short !== undefined) return short;
   const series = takeSeries(cursor, []);
   const [only] = series?.entries ?? [];
   if (only?.unit?.kind === "time" && series?.entries.length === 1) return seconds(secondsOf(only));

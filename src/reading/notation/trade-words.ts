@@ -1,11 +1,35 @@
 import type { Trouble } from "./notation-fault.ts";
 
-type Entry = { readonly pattern: RegExp; readonly trouble: Trouble };
+type Entry = {
+  readonly pattern: RegExp;
+  readonly problem: string;
+  /** From the words, so that the numbers proposed are those written. */
+  readonly remedy: (words: string) => string;
+};
 
-const entry = (pattern: RegExp, problem: string, remedy: string): Entry => ({
+const entry = (pattern: RegExp, problem: string, remedy: string | ((words: string) => string)): Entry => ({
   pattern,
-  trouble: { problem, remedy },
+  problem,
+  remedy: typeof remedy === "string" ? () => remedy : remedy,
 });
+
+/** `EMOM 10`, `E2MOM x 6`, `every minute for 10` as a block with its own numbers. */
+function everyBlock(words: string): string {
+  const minutes = Number(/\be(\d+)mom\b/.exec(words)?.[1] ?? 1);
+  const times = /\bx\s*(\d+)/.exec(words)?.[1];
+  const length = /\b(?:e\d*mom|minute)\b\D*?(\d+)/.exec(words)?.[1];
+  const rounds = times ?? (length === undefined ? undefined : String(Math.floor(Number(length) / minutes)));
+  const block = `every ${minutes}:00, ${rounds ?? "10"} rounds:`;
+  const own = rounds === undefined ? ", with your own number of rounds" : "";
+  return `Write \`on the clock: as written\`, and in the work a block \`${block}\`${own}.`;
+}
+
+/** `5 RFT` as a block with its number. */
+function roundsBlock(words: string): string {
+  const rounds = /(\d+)\s*(?:rft|rounds?)/.exec(words)?.[1];
+  const own = rounds === undefined ? ", with your own number of rounds" : "";
+  return `Write \`for time:\` in the part and a block \`${rounds ?? "3"} rounds:\` in the work${own}.`;
+}
 
 /** Words coaches say for which the notation has plainer ones, and words for work that cannot be planned here. */
 const TRADE_WORDS: readonly Entry[] = [
@@ -17,7 +41,7 @@ const TRADE_WORDS: readonly Entry[] = [
   entry(
     /\be(\d*)mom\b|\bon the minute\b|\bevery minute\b/,
     "work that starts anew on a fixed clock is written with `every`",
-    "Write `on the clock: as written`, and in the work a block `every 1:00, 10 rounds:`.",
+    everyBlock,
   ),
   entry(
     /\btabata\b/,
@@ -34,11 +58,7 @@ const TRADE_WORDS: readonly Entry[] = [
     "a row of movements needs no word: lines are done in the order written",
     "Write one line for each movement under `work:`.",
   ),
-  entry(
-    /\b(rft|rounds? for time)\b/,
-    "that it is for time is said once for the part",
-    "Write `for time:` in the part and a block `3 rounds:` in the work.",
-  ),
+  entry(/\b(rft|rounds? for time)\b/, "that it is for time is said once for the part", roundsBlock),
   entry(
     /^rest$/,
     "a rest between parts is said by the part after it",
@@ -62,12 +82,12 @@ const TRADE_WORDS: readonly Entry[] = [
   entry(
     /^cap$|\b(time cap|timecap|tc)\b/,
     "the cap of a part stands with its kind",
-    "Write `for time: cap 12:00`.",
+    "Write it behind the kind, such as `for time: cap 12:00`.",
   ),
   entry(
     /\b(for load|for max load|\d*rm|one rep max|max weight|heaviest)\b/,
     "lifting for load is a kind of part",
-    "Write `max load: 6:00` in the part, and the lift in its work: `1 clean and jerk`.",
+    "Write `max load:` with its time in the part, such as `max load: 6:00`, and the lift in its work: `1 clean and jerk`, or `3 front squat` for three reps.",
   ),
   entry(
     /\b(for reps|for quality|not for time|for max reps)\b/,
@@ -78,6 +98,11 @@ const TRADE_WORDS: readonly Entry[] = [
     /\badd(ing)? \d|\bplus \d+ (reps?|each|every)|\bincreas\w+|\bascending\b|\bdescending\b/,
     "numbers that change by round are written with `up by` or `down by`, or as a list",
     "Write `3 up by 3:` for a block, `at 60 kg up by 5 kg` for a load, or all numbers with hyphens between.",
+  ),
+  entry(
+    /\bas (far|much) as possible\b/,
+    "what is done as often or as far as possible is written with `max`",
+    "Write `max metres row` or `max calories row`, with its time: `max metres row in 10:00`.",
   ),
   entry(
     /\b(superset|giant set)\b/,
@@ -107,5 +132,6 @@ const TRADE_WORDS: readonly Entry[] = [
  */
 export function tradeWordRemedy(words: string): Trouble | undefined {
   const plain = words.toLowerCase();
-  return TRADE_WORDS.find(({ pattern }) => pattern.test(plain))?.trouble;
+  const known = TRADE_WORDS.find(({ pattern }) => pattern.test(plain));
+  return known && { problem: known.problem, remedy: known.remedy(plain) };
 }

@@ -66,6 +66,8 @@ const BODY_MASS = [
   "of bodyweight",
   "x body mass",
   "x bodyweight",
+  "x bw",
+  "times bw",
   "times body mass",
   "times bodyweight",
 ] as const;

@@ -1,7 +1,9 @@
 import { inKilograms, kilograms, massIn, type Kilograms, type MassUnit } from "../../models/quantity.ts";
 import { takeDoubtOff } from "./doubt.ts";
 import { readMass, sayMass } from "./mass.ts";
+import { plainText } from "./plain-text.ts";
 import { BODY_MASS, isPlaceholder, within } from "./plausible.ts";
+import { takeRemarkOff } from "./remark.ts";
 import { ask, mapReading, reject, type Reading } from "./reading.ts";
 import { sayNumber } from "./written-number.ts";
 
@@ -13,7 +15,7 @@ const ALLOWED = "a body mass such as `63 kg` or `139 lb`";
  */
 export function readBodyMass(text: string): Reading<Kilograms> {
   const { checked } = takeDoubtOff(text);
-  const mass = readMass(text, { plausible: (kg) => within(kg, BODY_MASS.usual) });
+  const mass = readMass(takeRemarkOff(plainText(text)), { plausible: (kg) => within(kg, BODY_MASS.usual) });
   if (!mass.ok) return { ...mass, allowed: ALLOWED };
   const { value, unit } = mass.value;
   const kg = inKilograms(mass.value);

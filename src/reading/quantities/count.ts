@@ -18,6 +18,8 @@ export function readCount(text: string): Reading<number> {
     .replace(/^(?:max|best|PR|PB)\.?\s*:?\s*/i, "")
     .replace(/\s*(?:reps?|repetitions|x|times|ub|unbroken|in a row)\.?$/i, "");
   const written = writtenNumber(number);
+  const two = /^(\d{1,3})\s*(?:reps?)?(?:\s*\/\s*|,\s+)(\d{1,3})\s*(?:reps?)?$/i.exec(core);
+  if (two) return ask("this is more than one number", two.slice(1), ALLOWED);
   if (written.kind === "none") return reject("this is not a number", ALLOWED);
   const value = written.kind === "either" ? written.grouped : written.value;
   if (!Number.isInteger(value)) return reject("repetitions are whole", ALLOWED);

@@ -1,7 +1,7 @@
 import { Temporal } from "temporal-polyfill";
 import { MONTH_NAMES, monthOf } from "./month-names.ts";
 import { plainText } from "./plain-text.ts";
-import { ask, askFor, reject, take, type NotTaken, type Reading } from "./reading.ts";
+import { ask, askFor, reject, take, type Reading } from "./reading.ts";
 
 /** Order of day and month where a date has only numbers. */
 export type DateOrder = "day-first" | "month-first";
@@ -33,6 +33,14 @@ export function readDate(text: string, order?: DateOrder): Reading<string> {
   );
 }
 
+/** Reads the day of a test, of which a year alone says enough: how old it is counts, and half a year changes little. */
+export function readTestDay(text: string, order?: DateOrder): Reading<string> {
+  const year = /^(?:19|20)\d\d$/.exec(plainText(text))?.[0];
+  if (year === undefined) return readDate(text, order);
+  const readAs = `${year}-07-01`;
+  return take(readAs, false, { problem: `a year without a day; read as the middle of ${year}`, readAs });
+}
+
 const WEEKDAYS = ["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"] as const;
 
 function readPlain(plain: string, order: DateOrder | undefined): Reading<string> {
@@ -48,7 +56,7 @@ function readPlain(plain: string, order: DateOrder | undefined): Reading<string>
     return readMonth(Number(month.groups?.["year"] ?? month[1]), Number(month.groups?.["month"] ?? month[2]));
   const serial = /^\d{5}(?:\.\d+)?$/.test(plain) ? Math.floor(Number(plain)) : undefined;
   if (serial !== undefined && serial > SERIALS[0] && serial < SERIALS[1]) return readSerial(serial);
-  return readWords(plain) ?? withoutYear(plain) ?? reject("this is not a date", ALLOWED);
+  return readWords(plain) ?? withoutDay(plain) ?? reject("this is not a date", ALLOWED);
 }
 
 function readNumbers(
@@ -115,11 +123,16 @@ const toldMonth = (year: number, month: number) => ({
 
 const told = (date: string) => ({ problem: `read as ${date}`, readAs: date });
 
-function withoutYear(plain: string): NotTaken | undefined {
+function withoutDay(plain: string): Reading<string> | undefined {
   const year = /^(?:19|20)\d\d$/.exec(plain);
   if (year) return ask("the month is missing", [`${plain}-07-01`], ALLOWED);
   const month = plain.split(/[\s,.]+/).find((word) => monthOf(word) !== undefined);
   const numbersOnly = /^\d{1,2}[-/.]\d{1,2}\.?$/.test(plain);
+  const short = /^\p{L}+\.?\s+'?(\d\d)$/u.exec(plain)?.[1];
+  if (month !== undefined && short !== undefined) {
+    const said = `20${short}-${String(monthOf(month)).padStart(2, "0")}`;
+    return ask("the number may be the year or the day", [said], ALLOWED);
+  }
   return month !== undefined || numbersOnly
     ? askFor("the year is missing", ALLOWED, "Write the date with its year, such as `2026-01-15`.")
     : undefined;

@@ -15,18 +15,22 @@ export type Doubt = {
 };
 
 const ABOUT =
-  /^(?:~|≈|≃|±|about|approximately|approx\.?|around|maybe|probably|perhaps|roughly|circa|ca\.?|c\.|etwa|env\.?)\s*/i;
+  /^(?:~|≈|≃|±|about|approximately|approx\.?|around|maybe|probably|perhaps|roughly|circa|ca\.?|c\.|etwa|env\.?|est(?:imated|\.)?(?=[\s\d:])\s*:?)\s*/i;
 const ABOUT_BEHIND = /\s*(?:\?+|\(\?+\)|[,(]?\s*(?:approx\.?|roughly|estimated|est\.?|or so)\)?)$/i;
 /** What a writer puts behind an unusual value that is right. */
 export const CHECKED = /\s*(?:,|\()?\s*(?:checked|really|sic)\)?!?$/i;
-const BOUND = /^(?:>=?|<=?|≥|≤|over|under|at least|at most|min\.? |max\.? of|more than|less than)\s*/i;
+const BOUND =
+  /^(?:>=?|<=?|≥|≤|over|under|sub[- ]?(?=\d)|at least|at most|min\.? |max\.? of|more than|less than)\s*/i;
+/** A spreadsheet's mark for text before a number, and the end of a sentence behind one. */
+const TEXT_MARK = /^'(?=\d)/;
+const FULL_STOP = /(?<=\d)\.$/;
 const PLUS_BEHIND = /(\d\s*[a-z#]*)\s*\+\s*([a-z#]*)$/i;
 const ISH = /(\d)\s*-?ish\b/i;
 const RANGE = /^(.*\d\s*[^\d\s-]*)\s*(?:-|\bto\b|\.\.+|…|\bbis\b)\s*(\d.*)$/i;
 
 /** Takes `~`, `checked`, bounds and ranges off a quantity. The core is in plain signs; see {@link plainText}. */
 export function takeDoubtOff(text: string): Doubt {
-  let core = plainText(text);
+  let core = plainText(text).replace(TEXT_MARK, "").replace(FULL_STOP, "");
   const checked = CHECKED.test(core);
   core = core.replace(CHECKED, "");
   const approximate = ABOUT.test(core) || ISH.test(core) || (core.length > 1 && ABOUT_BEHIND.test(core));

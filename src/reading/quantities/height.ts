@@ -15,6 +15,11 @@ const ALLOWED = "a height such as `170 cm`, `1.70 m` or `5'7\"`";
  */
 export function readHeight(text: string): Reading<Metres> {
   const { core, approximate, checked } = takeDoubtOff(text);
+  const between = /^(1\d\d|2[01]\d)\s*(?:cm)?\s*-\s*(1\d\d|2[01]\d)\s*(?:cm)?$/i.exec(core);
+  if (between) {
+    const ends = between.slice(1).map((end) => `${end} cm`);
+    return ask("this is a range; a plan needs one height", ends, ALLOWED);
+  }
   const decimal = /^([3-7])[.,](\d\d?)\s*(?:ft|feet|foot|')\.?$/i.exec(core);
   if (decimal) return askAboutDecimalFeet(Number(decimal[1]), decimal[2] ?? "");
   const feet = feetAndInches(core);

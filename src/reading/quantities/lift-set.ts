@@ -2,6 +2,7 @@ import type { Mass, MassUnit } from "../../models/quantity.ts";
 import { takeDoubtOff } from "./doubt.ts";
 import { bothUnits, sayMass, readMass, type MassContext } from "./mass.ts";
 import { plainText } from "./plain-text.ts";
+import { takeRemarkOff } from "./remark.ts";
 import { ask, askFor, reject, take, type Reading, type Told } from "./reading.ts";
 import { sayNumber } from "./written-number.ts";
 import { undoConversion } from "./undo-conversion.ts";
@@ -44,7 +45,7 @@ export function readLiftSet(
   text: string,
   context: MassContext & { readonly reps?: number | undefined } = {},
 ): Reading<LiftSet> {
-  const labelled = plainText(text)
+  const labelled = takeRemarkOff(plainText(text))
     .replace(/\bkilos?\b/gi, "kg")
     .replace(/\b(?:a )?(double|triple)\b/gi, (word) => (/double/i.test(word) ? "2" : "3"));
   let reps = context.reps ?? 1;
@@ -86,6 +87,9 @@ function readForm(core: string, form: Form): Reading<LiftSet> {
   if (several) return several;
   const repsFirst = REPS_FIRST.exec(core);
   const loadFirst = LOAD_FIRST.exec(core) ?? LOAD_FIRST_SPACED.exec(core);
+  const saysReps = /^(.+?)\s*[x×*]\s*(\d+)\s*reps?$/i.exec(core);
+  if (saysReps && form.context.unit !== undefined)
+    return readOne(saysReps[1] ?? "", Number(saysReps[2]), form);
   if (repsFirst && !startsWithUnit(repsFirst[2] ?? "")) {
     const [, count = "", load = ""] = repsFirst;
     if (!hasUnit(load) && !hasUnit(core)) return askForOrder(count, load, form);
@@ -104,8 +108,11 @@ function readLoose(core: string, form: Form): Reading<LiftSet> | undefined {
   if (behind)
     return ask("the second number may be reps or sets", [`${behind[2] ?? ""} x ${behind[1] ?? ""}`], ALLOWED);
   if (!/[()]/.test(core) || hasUnit(core.replace(/\)$/, ""))) return undefined;
+  const outside = core.replace(/\s*\([^()]*\)?\s*|\s*[:;=]-?[()DP]$/g, " ").trim();
+  const bare = readOne(outside, form.reps, form);
+  const problem = "words in brackets are not understood here";
   const remedy = "Leave them out, or write a date or a number of reps there.";
-  return reject("words in brackets are not understood here", ALLOWED, remedy);
+  return bare.ok ? ask(problem, [sayLiftSet(bare.value)], ALLOWED, remedy) : reject(problem, ALLOWED, remedy);
 }
 
 /** Several sets at one load: the one with most reps counts. */

@@ -66,12 +66,12 @@ function readCore(doubt: Doubt, context: MassContext): Reading<Mass> {
   const stones = readStones(core);
   if (stones) return stones;
   const match = new RegExp(`^(${NUMBER})\\s*(\\S.*?)?\\.?$`).exec(core);
-  if (!match) return notANumber(core);
+  if (!match) return notANumber(core, context);
   const [, number = "", word] = match;
   if (word === undefined) return readNumber(number, context.unit, context);
   const unit = Object.hasOwn(UNIT_WORDS, word.toLowerCase()) ? UNIT_WORDS[word.toLowerCase()] : undefined;
   if (unit === "g") return readGrams(number);
-  return unit === undefined ? unknownUnit(core, number, word) : readNumber(number, unit, context);
+  return unit === undefined ? unknownUnit(core, number, word, context) : readNumber(number, unit, context);
 }
 
 function readNumber(number: string, unit: MassUnit | undefined, context: MassContext): Reading<Mass> {
@@ -109,6 +109,7 @@ function readGrams(number: string): Reading<Mass> {
 }
 
 function askAboutRange([from, to]: readonly [string, string], context: MassContext): NotTaken {
+  if (takeDoubtOff(from).range) return reject("this is neither one mass nor a range of two", ALLOWED);
   const high = readMass(to, context);
   const unit = high.ok ? high.value.unit : context.unit;
   const lows = (unit === undefined ? bothUnits(context) : [unit]).map((each) =>
@@ -142,27 +143,28 @@ function readStones(core: string): Reading<Mass> | undefined {
   return take({ value: Number(match[1]) * POUNDS_PER_STONE + pounds, unit: "lb" });
 }
 
-function unknownUnit(core: string, number: string, word: string): NotTaken {
+function unknownUnit(core: string, number: string, word: string, context: MassContext): NotTaken {
   if (/^k$/i.test(word)) return ask("k stands for kilo or for a thousand", [`${number} kg`], ALLOWED);
   if (word.startsWith("%")) return reject("a share says nothing without what it is a share of", ALLOWED);
   if (/^poods?$/i.test(word)) {
     const kilograms = Number(number.replace(",", ".")) * 16;
     return ask("a pood is made as 16 kg", [`${sayNumber(kilograms)} kg`], ALLOWED);
   }
-  const mended = mendDigits(core);
+  const mended = mendDigits(core, context);
   if (mended) return mended;
-  if (/\d/.test(word)) return reject("this is more than one number", ALLOWED);
+  if (/\d/.test(word)) return amongWords(core, context) ?? reject("this is more than one number", ALLOWED);
   const [, unit = "", behind] = /^(kgs?|lbs?|#)[.,]?\s+(.+)$/i.exec(word) ?? [];
   if (behind !== undefined) {
     const known = UNIT_WORDS[unit.toLowerCase()] ?? "kg";
     return ask(`"${behind}" behind the mass is not understood`, [`${number} ${known}`], ALLOWED);
   }
   const nearest = nearestName(word, ["kg", "kilos", "lb", "lbs", "pounds"]);
-  if (nearest === undefined) return reject(`"${word}" is no unit of mass`, ALLOWED);
+  if (nearest === undefined)
+    return amongWords(core, context) ?? reject(`"${word}" is no unit of mass`, ALLOWED);
   return ask(`"${word}" is no unit of mass`, [`${number} ${UNIT_WORDS[nearest] ?? nearest}`], ALLOWED);
 }
 
-function notANumber(core: string): NotTaken {
+function notANumber(core: string, context: MassContext): NotTaken {
   const pounds = /^#\s*(\d[\d.,]*)$/.exec(core);
   if (pounds)
     return ask(
@@ -170,16 +172,40 @@ function notANumber(core: string): NotTaken {
       [`${pounds[1] ?? ""} lb`],
       ALLOWED,
     );
-  return mendDigits(core) ?? reject("this is not a mass", ALLOWED);
+  return mendDigits(core, context) ?? amongWords(core, context) ?? reject("this is not a mass", ALLOWED);
 }
 
 /** A letter O or l typed among the digits. */
-function mendDigits(core: string): NotTaken | undefined {
+function mendDigits(core: string, context: MassContext): NotTaken | undefined {
   const digits = core
     .replace(/(?<=\d)[oO](?=[\d.,\s]|$)/g, "0")
     .replace(/^[lI](?=\d)|(?<=\d)[lI](?=\d)/g, "1");
-  const mass = digits === core ? undefined : readMass(digits);
+  const mass = digits === core ? undefined : readMass(digits, context);
   return mass?.ok === true
     ? ask("a letter stands among the digits", [sayMass(mass.value)], ALLOWED)
     : undefined;
+}
+
+/** More loads than this in one text are a table of its own. */
+const MOST_MASSES = 3;
+
+/** Asks which of the masses among words is meant: `missed 110, made 105`. Nothing where a number can be no mass here. */
+function amongWords(core: string, { unit, plausible, likely }: MassContext): NotTaken | undefined {
+  if (!plausible || /%|\d\s*:\s*\d/.test(core)) return undefined;
+  const found = [
+    ...core.matchAll(/(?<![\d.,])(\d+(?:[.,]\d{1,2})?)(?![\d.,]*\d)\s*(kgs?|kilos?|lbs?|pounds?|#)?/gi),
+  ];
+  if (found.length === 0 || found.length > MOST_MASSES) return undefined;
+  const masses = found.flatMap(([, number = "", word]): readonly Mass[] => {
+    const value = Number(number.replace(",", "."));
+    const own = word === undefined ? unit : UNIT_WORDS[word.toLowerCase()];
+    const units = own === "kg" || own === "lb" ? [own] : bothUnits({ likely });
+    return units.map((each) => ({ value, unit: each }));
+  });
+  if (!masses.every((mass) => plausible(inKilograms(mass)))) return undefined;
+  return ask(
+    found.length > 1 ? "this is more than one number" : "the words beside the number are not understood",
+    masses.map(sayMass),
+    ALLOWED,
+  );
 }

@@ -1,6 +1,6 @@
 import { seconds, type Seconds } from "../../models/quantity.ts";
 import { takeDoubtOff } from "./doubt.ts";
-import { ask, reject, take, type Reading } from "./reading.ts";
+import { ask, reject, take, type NotTaken, type Reading } from "./reading.ts";
 import { sayNumber } from "./written-number.ts";
 
 const ALLOWED = "a time such as `7:32`, `7:05.4`, `1:04:10`, `59 s` or `12 min`";
@@ -41,6 +41,17 @@ export function readTime(text: string): Reading<Seconds> {
   if (bound)
     return ask("this is a bound, not a result", [sayTime(time.value), `~${sayTime(time.value)}`], ALLOWED);
   return { ...time, approximate };
+}
+
+/** Asks which clock is meant where words stand around it, or two beside one another: `7:32 last year`, `7:32 / 7:40`. */
+export function clockAmongWords(text: string): NotTaken | undefined {
+  const { core } = takeDoubtOff(text);
+  const clocks = core.match(/\d{1,2}:\d\d(?::\d\d)?(?:[.,]\d+)?/g) ?? [];
+  const isAlone = !/\d/.test(core.replace(/\d{1,2}:\d\d(?::\d\d)?(?:[.,]\d+)?/g, ""));
+  if (clocks.length === 0 || clocks.length > 2 || !isAlone || clocks[0] === core) return undefined;
+  const problem =
+    clocks.length > 1 ? "this is more than one time" : "the words beside the time are not understood";
+  return ask(problem, clocks, ALLOWED);
 }
 
 /** Reads a clock as it is seen: `7:32`, `7:05.4`, `1:04:10` only, from 0:00 on. */
@@ -149,6 +160,7 @@ function askAboutDecimal(whole: string, decimals: string, minutesStated: boolean
 }
 
 function askAboutRange([from, to]: readonly [string, string]): Reading<Seconds> {
+  if (takeDoubtOff(from).range) return reject("this is neither one time nor a range of two", ALLOWED);
   const [fast, slow] = [readTime(from), readTime(to)];
   if (!slow.ok) return reject("this is neither one time nor a range of two", ALLOWED);
   const proposals = [

@@ -1,4 +1,5 @@
 import type { MassUnit } from "../../models/quantity.ts";
+import type { KnownScore } from "../athlete-file/context.ts";
 
 /** Entries of an athlete file that hold one value. */
 export const SINGLE_ENTRIES = [
@@ -24,6 +25,7 @@ export type ResultMeaning = {
   readonly kind: "result" | "attempts" | "splits";
   readonly workout: string;
   readonly part?: string;
+  readonly score?: KnownScore;
 };
 
 /** What a column of a table holds. Movements by the library's name. */

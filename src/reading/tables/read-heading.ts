@@ -91,7 +91,13 @@ function ofWorkout(name: string, { workouts }: HeadingContext): Meaning | undefi
           ? "splits"
           : "result";
     if (meant === "start") return { kind: meant, workout: workout.id };
-    return { kind: meant, workout: workout.id, ...(found.part === undefined ? {} : { part: found.part }) };
+    const score = workout.scores?.[found.part === undefined ? 0 : parts.indexOf(found.part)];
+    return {
+      kind: meant,
+      workout: workout.id,
+      ...(found.part === undefined ? {} : { part: found.part }),
+      ...(score === undefined ? {} : { score }),
+    };
   }
   return undefined;
 }

@@ -4,7 +4,8 @@ import { inKilograms } from "../../models/quantity.ts";
 import { readClock } from "../quantities/time.ts";
 import { misfits } from "./beside-others.ts";
 import { asked, type AskedCell, type CellReading, type Put } from "./cell-reading.ts";
-import { type CellContext, readCell, unread } from "./read-cell.ts";
+import { type CellContext, unread } from "./from-file.ts";
+import { readCell } from "./read-cell.ts";
 import { type Column, isMass } from "./settle-columns.ts";
 
 /** A cell of an athlete's row and what became of it. */

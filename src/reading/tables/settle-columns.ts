@@ -68,6 +68,7 @@ function meaningOf(heading: string, answer: string | undefined, context: Heading
 export const isMass = (meaning: Meaning): boolean =>
   meaning.kind === "lift" ||
   meaning.kind === "attempts" ||
+  (meaning.kind === "result" && meaning.score?.kind === "load") ||
   (meaning.kind === "entry" && meaning.entry === "body mass");
 
 function unitOf(

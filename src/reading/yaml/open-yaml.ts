@@ -95,6 +95,11 @@ type Reading = {
   readonly readFaults: boolean;
 };
 
+/** No entry needs more signs, and readers of words try many ways to cut them. */
+const LONGEST_TEXT = 2000;
+/** Signs of it that tell which one is meant. */
+const SHOWN_OF_LONG = 40;
+
 function valueOf(node: unknown, reading: Reading): unknown {
   if (isMap(node)) return mapValue(node, reading);
   if (isSeq(node)) return node.items.map((item) => valueOf(item, reading));
@@ -120,6 +125,14 @@ function valueOf(node: unknown, reading: Reading): unknown {
       remedy: `Put it in quotes: "${found} ...".`,
       severity: "fault",
     });
+  }
+  if (reading.readFaults && (node.source ?? String(node.value)).length > LONGEST_TEXT) {
+    const problem = `this text has ${(node.source ?? String(node.value)).length} signs`;
+    const found = `${written(node, reading.source).slice(0, SHOWN_OF_LONG)}…`;
+    const remedy = `Keep an entry under ${LONGEST_TEXT} signs.`;
+    const place = reading.placeOf(node.range?.[0] ?? 0);
+    reading.faults.push({ place, found, problem, remedy, severity: "fault" });
+    return undefined;
   }
   const plain = node.type === "PLAIN";
   if (reading.scalars === "typed" || !plain || node.source === "" || node.source === undefined)

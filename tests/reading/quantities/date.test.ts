@@ -51,6 +51,7 @@ describe("a date", () => {
     ["Jan", "the year is missing | Write the date with its year, such as `2026-01-15`."],
     ["12/1", "the year is missing | Write the date with its year, such as `2026-01-15`."],
     ["2026", "the month is missing | Write `2026-07-01` if that is meant."],
+    ["Mar 24", "the number may be the year or the day | Write `2024-03` if that is meant."],
   ])("is asked about in %j", (text, told) => {
     expect(tell(text)).toBe(`asks: ${told}`);
   });
@@ -82,6 +83,17 @@ describe("a date behind a result", () => {
     ["110 kg, tested 2026-09-01", "110 kg", "takes 2026-09-01"],
     ["110 kg on 3 April 2026", "110 kg", "takes 2026-04-03"],
     ["110 kg 2026-09-01", "110 kg", "takes 2026-09-01"],
+    [
+      "110 kg Jan 2025",
+      "110 kg",
+      "takes 2025-01-15 (a month without a day; read as the middle of January 2025)",
+    ],
+    [
+      "110 kg 12/2023",
+      "110 kg",
+      "takes 2023-12-15 (a month without a day; read as the middle of December 2023)",
+    ],
+    ["PR 100 (2019)", "PR 100", "takes 2019-07-01 (a year without a day; read as the middle of 2019)"],
     [
       "7:05.4 (Jan)",
       "7:05.4",

@@ -33,6 +33,13 @@ describe("a lift", () => {
     ["+20 kg", "BW+20 kg"],
     ["5 x BW", "5 x BW"],
     ["3 x 100 kg (220 lb)", "3 x 100 kg"],
+    ["105 kg (belt)", "105 kg"],
+    ["105 kg w/ belt", "105 kg"],
+    ["105 kg PR!", "105 kg"],
+    ["105 kg in comp", "105 kg"],
+    ["New PR! 105 kg", "105 kg"],
+    ["105 kg 🎉", "105 kg"],
+    ["'105 kg", "105 kg"],
   ])("is taken from %j as %s", (text, set) => {
     expect(tell(text)).toBe(`takes ${set}`);
   });
@@ -71,6 +78,10 @@ describe("a lift", () => {
       "90-95",
       "this is a range; a plan needs one number, and the lower one is the safer | Write `~90 kg` or `~90 lb`, whichever is meant.",
     ],
+    [
+      "110 kg (heavy)",
+      "words in brackets are not understood here | Write `110 kg` if that is meant. Leave them out, or write a date or a number of reps there.",
+    ],
     ["1.5 x BW", "a multiple of body mass is no load | Write the load itself, with kg or lb."],
   ])("is asked about in %j", (text, told) => {
     expect(tell(text)).toBe(`asks: ${told}`);
@@ -87,10 +98,6 @@ describe("a lift", () => {
     ],
     ["100 kg @11", "effort goes from 1 to 10 | Write an effort such as `@8`."],
     ["0 x 100 kg", `a set has 1 to 100 reps | ${FORM}`],
-    [
-      "110 kg (heavy)",
-      "words in brackets are not understood here | Leave them out, or write a date or a number of reps there.",
-    ],
     ["heavy", "this is not a mass | Write a number with kg or lb, such as `102.5 kg` or `225 lb`."],
   ])("is refused in %j", (text, told) => {
     expect(tell(text)).toBe(`refuses: ${told}`);

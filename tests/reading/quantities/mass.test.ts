@@ -130,4 +130,20 @@ describe("a mass", () => {
   it("never throws", () => {
     fc.assert(fc.property(fc.string(), (text) => typeof readMass(text).ok === "boolean"));
   });
+
+  it("among words is asked about where every number can be one", () => {
+    const plausible = (kg: number): boolean => kg >= 20 && kg <= 300;
+    expect(tell("missed 110, made 105", { unit: "kg", plausible })).toBe(
+      "asks: this is more than one number | Write `110 kg` or `105 kg`, whichever is meant.",
+    );
+    expect(tell("2 plates", { unit: "kg", plausible })).toBe(
+      `refuses: "plates" is no unit of mass | ${FORM}`,
+    );
+  });
+
+  it("of ranges within ranges is refused, however long they are", () => {
+    expect(tell(`${"1-".repeat(20_000)}9 kg`)).toBe(
+      `refuses: this is neither one mass nor a range of two | ${FORM}`,
+    );
+  });
 });

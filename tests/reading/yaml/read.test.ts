@@ -221,6 +221,24 @@ describe("reading a YAML file", () => {
   });
 });
 
+describe("an entry of more signs than anybody needs", () => {
+  it("is a fault at its place, and is not read any further", () => {
+    const text = `a: x\nb: "${"1-".repeat(1500)}"`;
+    expect(readYaml({ path: "a.yaml", text }, z.record(z.string(), z.string()))).toEqual({
+      ok: false,
+      faults: [
+        {
+          place: { file: "a.yaml", line: 2, column: 4 },
+          found: `"${"1-".repeat(19)}1…`,
+          problem: "this text has 3000 signs",
+          remedy: "Keep an entry under 2000 signs.",
+          severity: "fault",
+        },
+      ],
+    });
+  });
+});
+
 describe("broken YAML", () => {
   it.each([
     [
