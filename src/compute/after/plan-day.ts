@@ -16,7 +16,7 @@ type Piece = Day["pieces"][number];
 const QUICKLY_BACK: readonly Muscle[] = ["lungs"];
 
 /** What a day of each kind may hold, and how many pieces of each slot. */
-const ROOM: Readonly<Record<DayKind, Readonly<Partial<Record<SessionSlot, number>>>>> = {
+const ROOM: Readonly<Record<DayKind, Room>> = {
   session: {
     loosen: 1,
     strength: 1,
@@ -48,7 +48,8 @@ type Candidate = { readonly piece: Piece; readonly keep: number };
  */
 export function planDay(input: PlanAfterInput, numbers: AfterNumbers): Day {
   const { kind, because } = dayKindOf(input.situation, input.hoursAreStated, numbers);
-  const candidates = SESSION_SLOTS.flatMap((slot) => piecesOf(slot, kind, input, numbers));
+  const room = roomFor(kind, because, input, numbers);
+  const candidates = SESSION_SLOTS.flatMap((slot) => piecesOf(slot, kind, room, input, numbers));
   const kept = withinTime(candidates, minutesFor(kind, input.situation, numbers));
   const rest = input.library.recovery
     .filter((option) => option.kind === "rest")
@@ -72,13 +73,35 @@ function minutesFor(kind: DayKind, { numbers: known }: Situation, numbers: After
   return Math.min(numbers.longestSession, usual * numbers.sessionShare);
 }
 
+type Room = Readonly<Partial<Record<SessionSlot, number>>>;
+
+/**
+ * The room of a day: a skill is kept inside easy work, so a light day with one has easy work in place of the walk; after an evening
+ * start nobody goes back to a skill.
+ */
+function roomFor(
+  kind: DayKind,
+  because: Day["because"],
+  input: PlanAfterInput,
+  numbers: AfterNumbers,
+): Room {
+  const room: Room = ROOM[kind];
+  if (kind !== "light") return room;
+  if (because.some(({ what }) => what === "evening")) return { ...room, skill: 0 };
+  const inEasyWork: Room = { ...room, walk: 0, "easy-work": 1 };
+  const has = (slot: SessionSlot): boolean => piecesOf(slot, kind, inEasyWork, input, numbers).length > 0;
+  if (!has("skill")) return room;
+  return has("easy-work") ? inEasyWork : { ...room, skill: 0 };
+}
+
 function piecesOf(
   slot: SessionSlot,
   kind: DayKind,
+  room: Room,
   input: PlanAfterInput,
   numbers: AfterNumbers,
 ): readonly Candidate[] {
-  const most = ROOM[kind][slot] ?? 0;
+  const most = room[slot] ?? 0;
   return input.library.recovery
     .filter((option) => option.kind === "same-day" && option.slot === slot && isKind(option, input))
     .filter((option) => option.easy || !ONLY_EASY.includes(kind))

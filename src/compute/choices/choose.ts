@@ -247,7 +247,8 @@ function explain(
     because: by === "limit" ? limitReasons(weighed) : known,
     decidedBy: by,
     ...(other !== undefined && (isUnsure || by === "limit") && { other: shown(other) }),
-    ...(pick.option.switchWhen !== undefined && { switchWhen: pick.option.switchWhen }),
+    // What a limit decided is not changed over from on the way.
+    ...(by !== "limit" && pick.option.switchWhen !== undefined && { switchWhen: pick.option.switchWhen }),
     ...(by !== "limit" && isUnsure && test !== undefined && { test }),
   };
 }

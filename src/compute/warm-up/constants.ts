@@ -245,7 +245,7 @@ export const WARM_UP_CONSTANTS = {
     confidence: "published",
   },
   primerShare: {
-    value: 0.15,
+    value: 0.25,
     unit: "share",
     does: "reps of a primer as a share of the best unbroken set",
     source: "no measurement found",
@@ -260,7 +260,7 @@ export const WARM_UP_CONSTANTS = {
     confidence: "judgement",
   },
   rehearsalSeconds: {
-    value: 30,
+    value: 36,
     unit: "seconds",
     range: [5, 120],
     does: "work rehearsed at planned pace, all movements together",

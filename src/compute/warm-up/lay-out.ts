@@ -24,6 +24,8 @@ export function orderSteps(
   const of = (stage: WarmUpStage): readonly Timed[] => timed.filter((step) => step.stage === stage);
   return WARM_UP_STAGES.flatMap((stage) => {
     if (stage === "primer") return [];
+    // What is needed most is picked first and done last: the patterns unloaded, then with the bar.
+    if (stage === "specific") return of(stage).toReversed();
     if (stage !== "build") return of(stage);
     const [whole] = of("build");
     return whole === undefined ? of("primer") : weave(whole, build, of("primer"));

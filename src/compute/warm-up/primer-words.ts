@@ -5,8 +5,9 @@ import { type PlannedRow, workRowsOf } from "../conditions/situation-of.ts";
 import type { WarmUpStep } from "./lay-out.ts";
 import type { WarmUpNumbers } from "./constants.ts";
 
-/** Most movements rehearsed; more would be a workout of its own. */
+/** Most movements rehearsed; more would be a workout of its own, and a pace on a display takes its time to find. */
 const MOST_REHEARSED = 3;
+const MOST_WITH_A_DISPLAY = 2;
 
 /**
  * The words of a primer for one movement: `{amount}` a few reps far below the best unbroken set, never more than one
@@ -34,7 +35,7 @@ export type RehearsedEffort = NonNullable<WarmUpStep["efforts"]>[number];
 
 /**
  * What is rehearsed: the first movements of the workout in order, together some half a minute of real work at the planned
- * pace, no more of each than its first planned set. Nothing where the workout is only lifted.
+ * pace, no more of each than its first planned set; three movements, two where one of them goes by a display. Nothing where the workout is only lifted.
  */
 export function rehearsedEfforts(
   parts: readonly PlannedPart[],
@@ -50,8 +51,10 @@ export function rehearsedEfforts(
         rows.findIndex((each) => each.movement === row.movement) === at,
     )
     .slice(0, MOST_REHEARSED);
-  const share = numbers.rehearsalSeconds / Math.max(1, firsts.length);
-  return firsts.map((row) => {
+  const isShown = firsts.slice(0, MOST_WITH_A_DISPLAY).some(({ displayed }) => displayed !== undefined);
+  const rehearsed = firsts.slice(0, isShown ? MOST_WITH_A_DISPLAY : MOST_REHEARSED);
+  const share = numbers.rehearsalSeconds / Math.max(1, rehearsed.length);
+  return rehearsed.map((row) => {
     const pace = row.secondsPerUnit ?? 1;
     const set = row.sets[0]?.amount ?? row.amount;
     return {

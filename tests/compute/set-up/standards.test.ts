@@ -38,7 +38,11 @@ describe("the standards of a workout", () => {
       { lines: [{ movement: "row", amount: 500, unit: "metres" }] },
       { clock: { kind: "max-load", order: "as-written" }, lines: [{ movement: "snatch" }] },
     ]);
-    expect(told.filter((each) => each.costsThisAthlete).map((each) => each.movement)).toEqual(["snatch"]);
+    // With one movement that counts reps both marks are its own.
+    expect(told.filter((each) => each.costsThisAthlete).map((each) => each.movement)).toEqual([
+      "snatch",
+      "snatch",
+    ]);
   });
 
   it("hold the event's own, with a full stop", () => {
@@ -47,6 +51,13 @@ describe("the standards of a workout", () => {
       ["The rope lies flat"],
     );
     expect(told[0]).toEqual({ movement: "event", say: "The rope lies flat.", costsThisAthlete: false });
+  });
+
+  it("are not said twice where the event has its own words for one", () => {
+    const own = "Chin over the bar in every rep";
+    const told = standards([{ lines: [{ movement: "pull-up", amount: 10 }] }], [own]);
+    expect(told.map((each) => each.say)).toEqual([`${own}.`, "Pull-up: arms straight at the bottom."]);
+    expect(told.every((each) => each.costsThisAthlete)).toBe(true);
   });
 
   it("can be marked for more movements by the coach", () => {
