@@ -79,12 +79,7 @@ type Room = Readonly<Partial<Record<SessionSlot, number>>>;
  * The room of a day: a skill is kept inside easy work, so a light day with one has easy work in place of the walk; after an evening
  * start nobody goes back to a skill.
  */
-function roomFor(
-  kind: DayKind,
-  because: Day["because"],
-  input: PlanAfterInput,
-  numbers: AfterNumbers,
-): Room {
+function roomFor(kind: DayKind, because: Day["because"], input: PlanAfterInput, numbers: AfterNumbers): Room {
   const room: Room = ROOM[kind];
   if (kind !== "light") return room;
   if (because.some(({ what }) => what === "evening")) return { ...room, skill: 0 };

@@ -1,6 +1,19 @@
 /** Words too short to tell anything, and words every standard has. */
 const SHORTEST_WORD = 3;
-const EMPTY: readonly string[] = ["the", "and", "with", "for", "each", "every", "where", "both", "not", "are", "you", "your"];
+const EMPTY: readonly string[] = [
+  "the",
+  "and",
+  "with",
+  "for",
+  "each",
+  "every",
+  "where",
+  "both",
+  "not",
+  "are",
+  "you",
+  "your",
+];
 /** Share of its words from which on a standard is said by another one. Judgement. */
 const SAME = 0.6;
 

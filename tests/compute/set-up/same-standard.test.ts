@@ -5,7 +5,11 @@ import { isSameStandard } from "../../../src/compute/set-up/same-standard.ts";
 it.each([
   ["Hips below knees in every squat; the bell stays off the legs.", "Hip crease below the knee", true],
   ["Chest on the floor and both hands off it; arms straight at the top.", "Both hands leave the floor", true],
-  ["Hips below knees in every squat; the bell stays off the legs.", "Knees and hips straight at the top", false],
+  [
+    "Hips below knees in every squat; the bell stays off the legs.",
+    "Knees and hips straight at the top",
+    false,
+  ],
   ["The bar starts each set from the floor.", "Back knee touches the floor", false],
 ])("%s / %s: %s", (own, known, same) => {
   expect(isSameStandard(own, known, ["goblet squat"], ["run"])).toBe(same);
