@@ -12,12 +12,7 @@ import { strengthOfDay } from "../../src/compute/capacity/strength-of-day.ts";
 import { attemptConstants } from "../../src/compute/lifting/attempt-constants.ts";
 import type { AttemptWindow } from "../../src/compute/lifting/attempt-times.ts";
 import { both, chancesByDay, DAY_WEIGHTS, totalOf, without } from "../../src/compute/lifting/day-grid.ts";
-import {
-  type Belief,
-  beliefBefore,
-  openerMargin,
-  spreadOfAttempt,
-} from "../../src/compute/lifting/day-strength.ts";
+import { type Belief, beliefBefore, openerTells } from "../../src/compute/lifting/day-strength.ts";
 import type { Slot } from "../../src/compute/lifting/ladder-problem.ts";
 import { ladderRules } from "../../src/compute/lifting/ladder-rules.ts";
 import { attemptLoss } from "../../src/compute/lifting/lift-today.ts";
@@ -45,10 +40,10 @@ const slotOf = (): Slot => ({ start: 0, rest: 120, strength: 1, recovered: 1 });
 function forecastsOf(line: LiftResultLine): readonly Forecast[] {
   const [opener] = line.attempts;
   if (!opener) return [];
-  const margin = openerMargin(opener.load, line.best, line, constants);
-  const spread = spreadOfAttempt(opener.load + margin, line, constants);
+  const lift = line.best === undefined ? undefined : { best: line.best, known: knownBy(line) };
+  const { margin, day, noise } = openerTells(opener.load, lift, line, constants);
   const slip = line.overheadCatch ? constants.snatchMiss : constants.slowMiss;
-  const belief: Belief = { mean: opener.load + margin, spread: spread.day, noise: spread.noise, slip };
+  const belief: Belief = { mean: opener.load + margin, spread: day, noise, slip };
   let weights: Float64Array = DAY_WEIGHTS;
   return line.attempts.map(({ load, made }, at) => {
     const chances = chancesByDay(load, slotOf(), at === 0, belief);

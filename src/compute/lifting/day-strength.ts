@@ -1,3 +1,4 @@
+import type { KnownBy } from "../capacity/known-by.ts";
 import type { AttemptConstants } from "./attempt-constants.ts";
 
 /**
@@ -59,37 +60,68 @@ export function beliefBefore(
  * Openers far from the best are taken as tactics and tell nothing. Margin and spreads are widened alike, so the chance
  * of the opener itself stays the fitted one.
  *
- * `opener` is what it would be for a fresh athlete; `bestKnown` says whether the belief rests on results of the lift.
+ * `opener` is what it would be for a fresh athlete; `known` how much is known of the lift, undefined where no result of it is.
  */
 export function beliefFromOpener(
   opener: number,
   before: Belief,
-  bestKnown: boolean,
+  known: KnownBy | undefined,
   kind: LiftKind,
   constants: AttemptConstants,
 ): Belief {
   const best = before.mean;
   if (opener < constants.openerLightest * best || opener > constants.openerHeaviest * best) return before;
-  const margin = openerMargin(opener, bestKnown ? best : undefined, kind, constants);
-  const { day, noise } = spreadOfAttempt(opener + margin, kind, constants);
+  const tells = openerTells(opener, known && { best, known }, kind, constants);
   const { caution } = constants;
-  return { ...before, mean: opener + caution * margin, spread: caution * day, noise: caution * noise };
+  return {
+    ...before,
+    mean: opener + caution * tells.margin,
+    spread: caution * tells.day,
+    noise: caution * tells.noise,
+  };
 }
 
+/** What a chosen opener tells, as fitted; kilograms. */
+export type OpenerTells = {
+  /** How far the load made half the time lies over it. */
+  readonly margin: number;
+  readonly day: number;
+  readonly noise: number;
+};
+
 /**
- * Kilograms by which the load made half the time lies over an opener chosen by somebody who knows the athlete: more
+ * What an opener tells that was chosen by somebody who knows the athlete: the load made half the time lies over it, more
  * where the opener is under the best known, no less where it is over it (who opens above an old best has become
- * stronger). Fitted to made and missed openers with the spreads of `spreadOfAttempt`.
+ * stronger), and less the better the lift is known. Fitted to made and missed openers and what followed them.
  */
-export function openerMargin(
+export function openerTells(
   opener: number,
-  best: number | undefined,
+  lift: { readonly best: number; readonly known: KnownBy } | undefined,
+  kind: LiftKind,
+  constants: AttemptConstants,
+): OpenerTells {
+  const margin = marginOver(opener, lift, kind, constants);
+  const { day, noise } = spreadOfAttempt(opener + margin, kind, constants);
+  return {
+    margin,
+    day: day * byClass(lift?.known, 1, constants.fewResultsDay, constants.manyResultsDay),
+    noise,
+  };
+}
+
+function marginOver(
+  opener: number,
+  lift: { readonly best: number; readonly known: KnownBy } | undefined,
   { overheadCatch }: LiftKind,
   constants: AttemptConstants,
 ): number {
-  if (best === undefined) return overheadCatch ? constants.snatchMarginNoBest : constants.slowMarginNoBest;
-  const under = Math.max(0, best - opener);
-  return overheadCatch
+  if (lift === undefined) return overheadCatch ? constants.snatchMarginNoBest : constants.slowMarginNoBest;
+  const under = Math.max(0, lift.best - opener);
+  const margin = overheadCatch
     ? constants.snatchOpenerMargin + constants.snatchMarginPerKilogram * under
     : constants.slowOpenerMargin + constants.slowMarginPerKilogram * under;
+  return margin + byClass(lift.known, 0, constants.fewResultsMargin, constants.manyResultsMargin);
 }
+
+const byClass = (known: KnownBy | undefined, one: number, few: number, many: number): number =>
+  ({ "one-result": one, "few-results": few, "many-results": many })[known ?? "one-result"];

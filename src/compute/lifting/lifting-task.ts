@@ -94,7 +94,8 @@ function beliefWith(
 ): Belief {
   if (!opener) return today.belief;
   const fresh = opener.kilograms / first;
-  return beliefFromOpener(fresh, today.belief, today.best.basis !== "level", today.kind, constants);
+  const { basis, known = "one-result" } = today.best;
+  return beliefFromOpener(fresh, today.belief, basis === "level" ? undefined : known, today.kind, constants);
 }
 
 /** Rounded so that it is the same whatever the load. */

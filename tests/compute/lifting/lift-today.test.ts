@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { shareForReps } from "../../../src/compute/capacity/rep-equations.ts";
 import { attemptConstants } from "../../../src/compute/lifting/attempt-constants.ts";
-import { openerMargin, spreadOfAttempt } from "../../../src/compute/lifting/day-strength.ts";
+import { openerTells, spreadOfAttempt } from "../../../src/compute/lifting/day-strength.ts";
 import type { LiftLine } from "../../../src/compute/lifting/lift-line.ts";
 import { attemptLoss, liftToday } from "../../../src/compute/lifting/lift-today.ts";
 import { rungsOf } from "../../../src/compute/lifting/follow-ladder.ts";
@@ -180,9 +180,9 @@ describe("make rates of public results", () => {
     "of the %s are met within two points, and those of a repeated opener within five",
     (_name, overheadCatch, best, share, first, repeated) => {
       const opener = best * share;
-      const margin = openerMargin(opener, best, { overheadCatch }, constants);
-      const spread = spreadOfAttempt(opener + margin, { overheadCatch }, constants);
-      const belief = { mean: opener + margin, spread: spread.day, noise: spread.noise, slip: 0 };
+      const lift = { best, known: "few-results" } as const;
+      const { margin, day, noise } = openerTells(opener, lift, { overheadCatch }, constants);
+      const belief = { mean: opener + margin, spread: day, noise, slip: 0 };
       expect(Math.abs(makeChance(opener, belief) - first)).toBeLessThan(0.02);
       const twice = { slots: slotsWith(1, 1) };
       const [rung] = rungsOf({ loads: [opener], lower: [opener] }, twice, belief);
