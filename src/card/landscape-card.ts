@@ -55,22 +55,7 @@ export function landscapeCard(facts: CardFacts): CardPage {
   });
   const top = 34 + title.height + 4 + (who === "" ? 0 : name.height);
   const centre = facts.goal ? goalTexts(facts.goal, top, tapeTop) : workTexts(facts.work, top, tapeTop);
-  const loads =
-    facts.loads && !band
-      ? [
-          fitText({
-            ...middle,
-            x: 60,
-            width: width - 120,
-            y: height - 76,
-            text: facts.loads,
-            largest: 50,
-            smallest: 30,
-            lines: 1,
-            strong: true,
-          }),
-        ]
-      : [];
+  const loads = facts.loads && !band ? [loadsText(facts.loads)] : [];
   return {
     width,
     height,
@@ -78,6 +63,20 @@ export function landscapeCard(facts: CardFacts): CardPage {
     texts: [title, ...(who === "" ? [] : [name]), ...centre, ...loads, ...(band?.texts ?? [])],
   };
 }
+
+/** The loads stand where the tape would. */
+const loadsText = (text: string): TextBox =>
+  fitText({
+    ...middle,
+    x: 60,
+    width: width - 120,
+    y: height - 76,
+    text,
+    largest: 50,
+    smallest: 30,
+    lines: 1,
+    strong: true,
+  });
 
 /** The figure between its label and, in one line, what it is counted in and its range. */
 function goalTexts(goal: NonNullable<CardFacts["goal"]>, top: number, bottom: number): readonly TextBox[] {

@@ -92,7 +92,7 @@ function disc(plate: Mass, { x, middle, wide, full }: Place, textSize: number): 
   const gap = textSize * 0.12;
   return [
     { kind: "rect", x, y: middle - tall / 2, width: wide - gap, height: tall, fill },
-    boxOutline(x, middle - tall / 2, wide - gap, tall, "ink", textSize * 0.08),
+    boxOutline({ x, y: middle - tall / 2, width: wide - gap, height: tall }, "ink", textSize * 0.08),
     textAt(x + (wide - gap) / 2, middle - full / 2 - textSize * 0.3, sayMassFigure(plate), textSize, {
       anchor: "middle",
       strong: true,

@@ -94,7 +94,13 @@ function ranges(rounds: readonly RoundPace[], { x, y, width, textSize }: Frame):
   return rounds.flatMap(({ low, high }, index) => {
     if (low === undefined || high === undefined) return [];
     const top = y(high);
-    return [boxOutline(x(index) - wide / 2, top, wide, y(low) - top, "quiet", textSize * 0.07)];
+    return [
+      boxOutline(
+        { x: x(index) - wide / 2, y: top, width: wide, height: y(low) - top },
+        "quiet",
+        textSize * 0.07,
+      ),
+    ];
   });
 }
 

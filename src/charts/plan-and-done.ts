@@ -79,7 +79,7 @@ function strip(
 ): readonly Shape[] {
   const last = pieces.at(-1)?.[end] ?? 0;
   return [
-    boxOutline(x(0), top, x(last) - x(0), bottom - top, "ink", textSize * 0.1),
+    boxOutline({ x: x(0), y: top, width: x(last) - x(0), height: bottom - top }, "ink", textSize * 0.1),
     ...pieces
       .slice(0, -1)
       .map((piece) => lineBetween([x(piece[end]), top], [x(piece[end]), bottom], "ink", textSize * 0.1)),

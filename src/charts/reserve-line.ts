@@ -39,7 +39,11 @@ export function drawReserve(pacing: Pacing, size: DrawingSize, height: number): 
         lineBetween([x(end), bottom], [x(end), bottom + textSize * 0.3], "ink", thin),
       ),
       ...(hard
-        ? hardMark(x(hard.start), x(hard.end), bottom, top, `hard from ${sayClock(hard.start)}`, size)
+        ? hardMark(
+            { from: x(hard.start), to: x(hard.end), bottom, top },
+            `hard from ${sayClock(hard.start)}`,
+            size,
+          )
         : []),
       { kind: "path", d: pathThrough(curve, false), stroke: "ink", strokeWidth: textSize * 0.16 },
       textAt(width, height - textSize * 0.2, sayClock(pacing.duration), textSize, {
@@ -52,10 +56,7 @@ export function drawReserve(pacing: Pacing, size: DrawingSize, height: number): 
 }
 
 function hardMark(
-  from: number,
-  to: number,
-  bottom: number,
-  top: number,
+  { from, to, bottom, top }: Readonly<Record<"from" | "to" | "bottom" | "top", number>>,
   text: string,
   { width, textSize, measure }: DrawingSize,
 ): readonly Shape[] {

@@ -37,10 +37,7 @@ export const squareAround = (x: number, y: number, side: number, fill: Tone): Re
 
 /** The outline of a box. */
 export const boxOutline = (
-  x: number,
-  y: number,
-  width: number,
-  height: number,
+  { x, y, width, height }: Pick<Rect, "x" | "y" | "width" | "height">,
   stroke: Tone,
   strokeWidth: number,
 ): Path => ({

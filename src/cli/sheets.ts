@@ -55,35 +55,37 @@ await run(
         );
         if (options.cards)
           console.log(
-            `${counted(await writeCards(own, folder, left), "image")} in ${join(shown, `${workout.id}-cards`)}/`,
+            `${counted(await writeCards(own, folder, surroundings, left), "image")} in ${join(shown, `${workout.id}-cards`)}/`,
           );
       }
       console.log("These files are not locked. Print them, hand them out, and delete them.");
       if (left.length > 0)
         process.stderr.write(visibleText(`\nNot made:\n${left.map((line) => `  ${line}`).join("\n")}\n`));
       if (left.length + faults.length > 0) process.exitCode = 1;
-
-      async function writeCards(
-        own: readonly PlannedBrief[],
-        to: string,
-        troubles: string[],
-      ): Promise<number> {
-        let count = 0;
-        for (const [index, { plan, athlete, workout }] of own.entries()) {
-          const cards = join(to, `${workout.id}-cards`);
-          mkdirSync(cards, { recursive: true, mode: 0o700 });
-          try {
-            const bytes = await makeCard(plan, { size: "portrait", fonts: readCardFonts(surroundings) });
-            writeBytes(join(cards, `${String(index + 1).padStart(3, "0")}-${athlete.id}.png`), bytes);
-            count++;
-          } catch (error) {
-            troubles.push(error instanceof Error ? error.message : String(error));
-          }
-        }
-        return count;
-      }
     }),
 );
+
+/** Writes the images of a workout's briefs and counts them; what could not be drawn is added to the troubles. */
+async function writeCards(
+  briefs: readonly PlannedBrief[],
+  to: string,
+  surroundings: ReturnType<typeof surroundingsOf>,
+  troubles: string[],
+): Promise<number> {
+  let count = 0;
+  for (const [index, { plan, athlete, workout }] of briefs.entries()) {
+    const cards = join(to, `${workout.id}-cards`);
+    mkdirSync(cards, { recursive: true, mode: 0o700 });
+    try {
+      const bytes = await makeCard(plan, { size: "portrait", fonts: readCardFonts(surroundings) });
+      writeBytes(join(cards, `${String(index + 1).padStart(3, "0")}-${athlete.id}.png`), bytes);
+      count++;
+    } catch (error) {
+      troubles.push(error instanceof Error ? error.message : String(error));
+    }
+  }
+  return count;
+}
 
 function troubleOf(act: () => unknown): string | undefined {
   try {

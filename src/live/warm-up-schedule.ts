@@ -72,8 +72,39 @@ function squeezed(
   { doneTo, start }: Moved,
 ): Schedule {
   const time = Math.max(0, start - doneTo);
-  let kept = steps.map((step) => ({ step, lasts: step.lasts * SECOND }));
-  const length = (): number => kept.reduce((sum, { lasts }) => sum + lasts, 0);
+  const kept = squeezeSteps(steps, time);
+  let from = start - Math.min(lengthOfKept(kept), time);
+  const stretches = kept.map(({ step, lasts }): Stretch => {
+    const stretch = { kind: "step", step, from, to: Math.min(start, from + lasts) } as const;
+    from = stretch.to;
+    return stretch;
+  });
+  const first = stretches[0]?.from ?? start;
+  return {
+    start,
+    stretches: [
+      ...cutOff(done, doneTo),
+      ...waitAfter(done, doneTo, first),
+      ...stretches.filter(({ from: a, to }) => to > a),
+    ],
+    dropped: [
+      ...before.dropped,
+      ...steps.filter(
+        ({ id, before: when }) => !kept.some(({ step }) => step.id === id && step.before === when),
+      ),
+    ],
+  };
+}
+
+/** A step that is kept, and how long it lasts now, milliseconds. */
+type KeptStep = { readonly step: WarmUpStep; readonly lasts: number };
+
+const lengthOfKept = (kept: readonly KeptStep[]): number => kept.reduce((sum, { lasts }) => sum + lasts, 0);
+
+/** The steps as far as there is time for them, in milliseconds. */
+function squeezeSteps(steps: readonly WarmUpStep[], time: number): readonly KeptStep[] {
+  let kept: readonly KeptStep[] = steps.map((step) => ({ step, lasts: step.lasts * SECOND }));
+  const length = (): number => lengthOfKept(kept);
   const shorten = (which: (step: WarmUpStep) => boolean, least: (step: WarmUpStep) => number): void => {
     kept = kept.map(({ step, lasts }) => {
       const over = length() - time;
@@ -107,27 +138,7 @@ function squeezed(
       ? { step, lasts: Math.min(step.lasts * SECOND, lasts + Math.max(0, time - length())) }
       : { step, lasts },
   );
-  let from = start - Math.min(length(), time);
-  const stretches = kept.map(({ step, lasts }): Stretch => {
-    const stretch = { kind: "step", step, from, to: Math.min(start, from + lasts) } as const;
-    from = stretch.to;
-    return stretch;
-  });
-  const first = stretches[0]?.from ?? start;
-  return {
-    start,
-    stretches: [
-      ...cutOff(done, doneTo),
-      ...waitAfter(done, doneTo, first),
-      ...stretches.filter(({ from: a, to }) => to > a),
-    ],
-    dropped: [
-      ...before.dropped,
-      ...steps.filter(
-        ({ id, before: when }) => !kept.some(({ step }) => step.id === id && step.before === when),
-      ),
-    ],
-  };
+  return kept;
 }
 
 const KEPT_EARLY: readonly WarmUpStep["stage"][] = ["build", "rehearsal", "rest"];

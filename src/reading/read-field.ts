@@ -110,5 +110,7 @@ function leftOutNotice(file: SourceFile, field: Field): readonly Fault[] {
   if (field.leftOut.length === 0) return [];
   const told = field.leftOut.map(({ reason, rows }) => `${rows} ${reason}`).join(", ");
   const problem = `results left out of ${field.id}: ${told}`;
-  return [faultAt(file, 1, "", problem, "Nothing, if that is as it should be.", { severity: "notice" })];
+  return [
+    faultAt(file, 1, "", problem, { remedy: "Nothing, if that is as it should be.", severity: "notice" }),
+  ];
 }

@@ -46,25 +46,7 @@ export function attemptPanel(
   const { capitals, wide, heads } = setting;
   const gap = capitals * PIECE_GAP;
   const shift = clockShift(part);
-  const box = boxWidth(
-    attempts.map((attempt) => sayNumber(attempt.number, 0)),
-    capitals,
-    setter,
-  );
-  const loadWidth = Math.max(
-    ...attempts.map((attempt) =>
-      keyWidth(sayLiftFigure(attempt, lift), unitOf(attempt, lift), capitals, setter),
-    ),
-  );
-  const clockWidth = Math.max(
-    ...attempts.map((attempt) => keyWidth(sayClock(attempt.clock + shift), undefined, capitals, setter)),
-  );
-  const missWidth = Math.max(
-    smallWidth(MISSED, heads, setter),
-    ...attempts.map(({ afterMiss }) =>
-      keyWidth(sayAfterMissShort(afterMiss, lift), undefined, capitals, setter),
-    ),
-  );
+  const { box, loadWidth, clockWidth, missWidth } = columnWidths(lift, shift, setting, setter);
   const clockLeft = box + gap + loadWidth + gap;
   const width = clockLeft + clockWidth + (wide ? gap + missWidth : 0);
   const rows = attempts.map((attempt) => {
@@ -100,6 +82,32 @@ export function attemptPanel(
     width: wide ? width + gap + LEAST_PLATES : width,
     heading: panelHeading(words, { capitals: heads, width }, setter),
     rows,
+  };
+}
+
+/** Widths of the boxes and of the columns beside them. */
+function columnWidths(
+  lift: Lift,
+  shift: number,
+  { capitals, heads }: KeySetting,
+  setter: Setter,
+): Readonly<Record<"box" | "loadWidth" | "clockWidth" | "missWidth", number>> {
+  const { attempts } = lift;
+  const widest = (widthOf: (attempt: Attempt) => number): number => Math.max(...attempts.map(widthOf));
+  return {
+    box: boxWidth(
+      attempts.map((attempt) => sayNumber(attempt.number, 0)),
+      capitals,
+      setter,
+    ),
+    loadWidth: widest((attempt) =>
+      keyWidth(sayLiftFigure(attempt, lift), unitOf(attempt, lift), capitals, setter),
+    ),
+    clockWidth: widest(({ clock }) => keyWidth(sayClock(clock + shift), undefined, capitals, setter)),
+    missWidth: Math.max(
+      smallWidth(MISSED, heads, setter),
+      widest(({ afterMiss }) => keyWidth(sayAfterMissShort(afterMiss, lift), undefined, capitals, setter)),
+    ),
   };
 }
 

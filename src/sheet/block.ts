@@ -92,7 +92,9 @@ function measureLine(line: BlockLine, width: number, labelColumn: number, setter
   return {
     height: paragraph.height,
     place: (x, y) => ({
-      marks: line.tick ? [boxOutline(x + before, y + TEXT_CAPITALS - TICK, TICK, TICK, "ink", 0.27)] : [],
+      marks: line.tick
+        ? [boxOutline({ x: x + before, y: y + TEXT_CAPITALS - TICK, width: TICK, height: TICK }, "ink", 0.27)]
+        : [],
       nodes: [
         {
           tag: "LI",

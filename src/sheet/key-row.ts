@@ -65,7 +65,7 @@ export function keyRow(
   return {
     height: capitals * pitchOf(cells.map((cell) => (cell.small === undefined ? cell.text : "")).join("")),
     place: (x, y) => {
-      const boxed = labelInBox(label, x, y, box, capitals, setter);
+      const boxed = labelInBox(label, { x: x + box / 2, y }, capitals, setter);
       let left = x + box + gap;
       const nodes = cells.map((cell): SheetNode => {
         const shapes = cellShapes(cell, left, y, capitals, setter);
@@ -73,7 +73,11 @@ export function keyRow(
         return { tag: "TD", shapes };
       });
       const line = thick ? THICK_LINE : THIN_LINE;
-      const outline = boxOutline(x + line / 2, y + line / 2, box - line, capitals - line, "ink", line);
+      const outline = boxOutline(
+        { x: x + line / 2, y: y + line / 2, width: box - line, height: capitals - line },
+        "ink",
+        line,
+      );
       return {
         marks: [outline],
         nodes: [{ tag: "TR", children: [{ tag: "TH", scope: "Row", shapes: [boxed] }, ...nodes] }],
@@ -84,15 +88,13 @@ export function keyRow(
 
 function labelInBox(
   label: string,
-  x: number,
-  y: number,
-  box: number,
+  { x, y }: { readonly x: number; readonly y: number },
   capitals: number,
   setter: Setter,
 ): Shape {
   const size = labelSize(capitals, setter);
   const lift = (capitals - Math.max(TEXT_CAPITALS, capitals * BOX_TEXT)) / 2;
-  return textAt(x + box / 2, y + capitals - lift, label, size, { anchor: "middle", strong: true });
+  return textAt(x, y + capitals - lift, label, size, { anchor: "middle", strong: true });
 }
 
 function cellShapes(cell: KeyCell, x: number, y: number, capitals: number, setter: Setter): readonly Shape[] {

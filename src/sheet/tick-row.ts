@@ -22,7 +22,7 @@ export function tickRow(labels: readonly string[], width: number, setter: Setter
     height: Math.ceil(labels.length / inRow) * (BOX + GAP),
     place: (x, y) => ({
       marks: labels.map((_, index) =>
-        boxOutline(x + at(index).left, y + at(index).top, box, BOX, "ink", LINE),
+        boxOutline({ x: x + at(index).left, y: y + at(index).top, width: box, height: BOX }, "ink", LINE),
       ),
       nodes: [
         {

@@ -118,7 +118,7 @@ export function layoutUpper(
     const at = (growth: number): UpperHalf | undefined => {
       const capitals = least * growth;
       const tail = [...setLinesOf(plan, fullness, frame.width, capitals, setter), foot];
-      const placed = arrange(plan, fullness, frame, capitals, { head, tail }, setter);
+      const placed = arrange({ plan, fullness, frame }, capitals, { head, tail }, setter);
       return placed && { ...placed, capitals, everyRound: fullness.every === "row" };
     };
     const found = largestThatFits(growths, at);
@@ -146,16 +146,20 @@ type Around = { readonly head: readonly Measured[]; readonly tail: readonly Meas
 
 /** Head, key figures and tail one under another, room to spare shared out between them; nothing when they do not fit. */
 function arrange(
-  plan: Plan,
-  fullness: Fullness,
-  frame: Frame,
+  { plan, fullness, frame }: { readonly plan: Plan; readonly fullness: Fullness; readonly frame: Frame },
   capitals: number,
   { head, tail }: Around,
   setter: Setter,
 ): (Placed & { readonly bottom: number }) | undefined {
   const shown = tail.filter((section) => section.height > 0);
   const taken = [...head, ...shown].reduce((sum, section) => sum + section.height + SECTION_GAP, 0);
-  const key = keyFigures(plan, fullness, frame.width, frame.height - taken, capitals, setter);
+  const key = keyFigures(
+    plan,
+    fullness,
+    { width: frame.width, height: frame.height - taken },
+    capitals,
+    setter,
+  );
   if (!key) return undefined;
   const sections = [...head, ...(key.height > 0 ? [key] : []), ...shown];
   const spare = frame.height - taken - key.height;
@@ -213,8 +217,7 @@ function setLinesOf(
 function keyFigures(
   plan: Plan,
   fullness: Fullness,
-  width: number,
-  room: number,
+  { width, height: room }: Pick<Frame, "width" | "height">,
   capitals: number,
   setter: Setter,
 ): Measured | undefined {

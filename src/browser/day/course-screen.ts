@@ -26,15 +26,7 @@ export function courseScreen(run: DayRun, times: PartTimes): Screen {
   if (!pacing) throw new RangeError(`part ${part.name} has no paced work`);
   const { units } = run.plan.athlete;
   const marks = marksOf(pacing);
-  const texts = {
-    clock: make("p", { class: "day-figure" }),
-    next: make("p", { class: "day-mark" }),
-    behind: make("p", { class: "day-behind" }),
-    hand: make("p", { class: "day-hand" }),
-    what: make("p", { class: "day-what" }),
-    set: make("p", { class: "day-set" }),
-    advice: make("p", { class: "day-advice" }),
-  };
+  const texts = courseTexts();
   const here = (now: number): CourseNow =>
     courseNow(pacing, part.format, currentState(run, part.name, now), now);
   const first = here(run.now());
@@ -85,6 +77,17 @@ export function courseScreen(run: DayRun, times: PartTimes): Screen {
   );
   return { element, update };
 }
+
+/** The texts that change with the clock. */
+const courseTexts = () => ({
+  clock: make("p", { class: "day-figure" }),
+  next: make("p", { class: "day-mark" }),
+  behind: make("p", { class: "day-behind" }),
+  hand: make("p", { class: "day-hand" }),
+  what: make("p", { class: "day-what" }),
+  set: make("p", { class: "day-set" }),
+  advice: make("p", { class: "day-advice" }),
+});
 
 /** The plan and a little more; the cap where it lies near, and whatever was needed. Seconds. */
 const tapeLength = (duration: number, limit: number | undefined, { clock }: CourseNow): number =>

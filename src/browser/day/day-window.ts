@@ -81,13 +81,7 @@ export function dayWindow(run: DayRun, heard: HTMLElement, shown: () => ScreenNa
     // What does not fit scrolls, and the keyboard must be able to do it.
     room.querySelector(".day-body")?.setAttribute("tabindex", "0");
     screen.update(now);
-    const again =
-      focused === null || focused === undefined
-        ? null
-        : element.querySelector<HTMLElement>(`[data-key="${CSS.escape(focused)}"]`);
-    (again ?? element.querySelector<HTMLElement>(".day-big, .day-foot button"))?.focus({
-      preventScroll: true,
-    });
+    focusAgain(element, focused);
   };
   const update = (): void => {
     const now = run.now();
@@ -103,6 +97,17 @@ export function dayWindow(run: DayRun, heard: HTMLElement, shown: () => ScreenNa
       lost.hidden = !isLost;
     },
   };
+}
+
+/** The focus stays on what it was on, by its key; else it goes to the button that comes next. */
+function focusAgain(element: HTMLElement, key: string | null | undefined): void {
+  const again =
+    key === null || key === undefined
+      ? null
+      : element.querySelector<HTMLElement>(`[data-key="${CSS.escape(key)}"]`);
+  (again ?? element.querySelector<HTMLElement>(".day-big, .day-foot button"))?.focus({
+    preventScroll: true,
+  });
 }
 
 function drawScreen(run: DayRun, name: ScreenName, part: PartTimes | undefined): Screen {

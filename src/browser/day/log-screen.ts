@@ -33,15 +33,6 @@ export function logScreen(run: DayRun): Screen {
   note.addEventListener("change", () => {
     run.tap({ kind: "note", text: note.value });
   });
-  const send = (share: boolean): void => {
-    void handOver(utf8(text), name, "text/plain", share);
-  };
-  const copy = (): void => {
-    void navigator.clipboard.writeText(text).then(
-      () => (status.textContent = "Copied."),
-      () => (status.textContent = "This browser does not let pages copy; save the file."),
-    );
-  };
   const element = make(
     "div",
     { class: "day-screen day-log" },
@@ -59,17 +50,7 @@ export function logScreen(run: DayRun): Screen {
     make(
       "div",
       { class: "day-foot day-row" },
-      ...(hasLog(day)
-        ? [
-            button("Send the file", () => {
-              send(true);
-            }),
-            button("Copy the text", copy),
-            button("Save the file", () => {
-              send(false);
-            }),
-          ]
-        : []),
+      ...(hasLog(day) ? sendButtons(text, name, status) : []),
       ...(mayBeginAnew(run.events(), now)
         ? [
             button("Begin a new day", () => {
@@ -80,6 +61,28 @@ export function logScreen(run: DayRun): Screen {
     ),
   );
   return { element, update: () => undefined };
+}
+
+/** Ways of sending the log to the coach; `status` says what came of it. */
+function sendButtons(text: string, name: string, status: HTMLElement): readonly HTMLElement[] {
+  const send = (share: boolean): void => {
+    void handOver(utf8(text), name, "text/plain", share);
+  };
+  const copy = (): void => {
+    void navigator.clipboard.writeText(text).then(
+      () => (status.textContent = "Copied."),
+      () => (status.textContent = "This browser does not let pages copy; save the file."),
+    );
+  };
+  return [
+    button("Send the file", () => {
+      send(true);
+    }),
+    button("Copy the text", copy),
+    button("Save the file", () => {
+      send(false);
+    }),
+  ];
 }
 
 /** Signs beside what is seen, off until somebody wants them. */

@@ -12,7 +12,7 @@ import type { OpenedPage } from "../opened-page.ts";
 import { openFile } from "../save-file.ts";
 import type { DayRun, Options, ScreenName } from "./day-run.ts";
 import { keepDay, type KeptDay, readDay } from "./day-store.ts";
-import { dayWindow } from "./day-window.ts";
+import { dayWindow, type DayWindow } from "./day-window.ts";
 import { make } from "./dom.ts";
 import { signaller, wakefulness } from "./signals.ts";
 
@@ -53,7 +53,6 @@ function runDay(plan: DayPlan, { address, opener }: OpenedPage, kept: KeptDay | 
   let hidden = false;
   const heard = make("p", { class: "unseen", attributes: { role: "status", "aria-live": "polite" } });
   const signal = signaller();
-  const awake = wakefulness();
   const now = (): number => {
     clock = readClock(clock, { wall: Date.now(), count: performance.now(), hidden });
     hidden = document.visibilityState === "hidden";
@@ -99,8 +98,16 @@ function runDay(plan: DayPlan, { address, opener }: OpenedPage, kept: KeptDay | 
     },
   };
   const window = dayWindow(run, heard, () => shown);
-  const onSight = (): void => {
+  stand(window, keep, () => {
     hidden ||= document.visibilityState === "hidden";
+  });
+}
+
+/** Puts the window on the page, and keeps it moving, the day kept and the screen awake until it is closed or the page forgotten. */
+function stand(window: DayWindow, keep: () => void, onHidden: () => void): void {
+  const awake = wakefulness();
+  const onSight = (): void => {
+    onHidden();
     window.update();
   };
   document.addEventListener("visibilitychange", onSight);

@@ -61,27 +61,14 @@ export function planPart(
     isOnlyLifts(course) &&
     (maxLoad || (isOfLoads(part) && course.ends !== undefined && !withholding.noMaxLift));
   const withheld = withholding.noWorkout || withholding.withoutLift.has(part.name);
-  const alone = withheld || onlyLifts ? undefined : pacePart(paceInput(part, course, context, before));
-  const early =
-    alone?.kind === "paced"
-      ? earlyShape(
-          { performances: earlyOfOthers(workout, part, athlete), course: asWritten(context.division) },
-          asWritten,
-          alone.pacing.rounds,
-          context.overrides,
-        )
-      : undefined;
-  const difficulty = alone?.kind === "paced" ? difficultyOf(part, context) : undefined;
-  const word = partWordOf(context.word, part);
-  const shaped = (): PartInput =>
-    paceInput(part, course, harderFor(difficulty, context), before, early?.shape);
-  const asSeen = early === undefined && difficulty === undefined ? alone : pacePart(shaped());
-  const paced = alone === undefined || word === undefined ? asSeen : paceWithWord(shaped(), word);
+  const task = { workout, part, course };
+  const seen = withheld || onlyLifts ? undefined : paceSeen(task, context, before, asWritten);
+  const paced = seen?.paced;
   const forLoad = maxLoad || (LOAD_SCORES.includes(part.score.kind) && hasOpenLoad(course));
   const lifted =
     withheld || withholding.noMaxLift || !forLoad
       ? undefined
-      : liftPart({ workout, part, course }, context, start.clock, before, paced);
+      : liftPart(task, context, start.clock, before, paced);
   const pacing = paced?.kind === "paced" ? paced.pacing : undefined;
   const plan: PartPlan = {
     name: part.name,
@@ -90,7 +77,7 @@ export function planPart(
     score: part.score.kind,
     start,
     prescription: ownEntry(part.ownPrescription ?? {}, given.division) ?? part.prescription,
-    ...(pacing && { pacing: toldPacing(pacing, context, { early, difficulty, alone, asSeen }) }),
+    ...(pacing && seen && { pacing: toldPacing(pacing, context, seen) }),
     ...(lifted?.lifting !== undefined && { lifting: lifted.lifting }),
     missing: [...(paced?.kind === "not-paced" ? paced.missing : []), ...(lifted?.missing ?? [])],
   };
@@ -100,6 +87,36 @@ export function planPart(
     ...(paced?.kind === "paced" && { paced }),
     ends: endOf(plan, course, start.clock, paced),
   };
+}
+
+/** A part of a workout, written out for the athlete. */
+type PartTask = { readonly workout: Workout; readonly part: Part; readonly course: Course };
+
+/** The work paced alone, then as early performances and a difficulty make it, and in the end as the coach's word sets it. */
+function paceSeen(
+  { workout, part, course }: PartTask,
+  context: PlanContext,
+  before: Before | undefined,
+  asWritten: (division: string) => Course,
+): Parameters<typeof toldPacing>[2] & { readonly paced: PacedPart } {
+  const alone = pacePart(paceInput(part, course, context, before));
+  const performances = earlyOfOthers(workout, part, context.athlete);
+  const early =
+    alone.kind === "paced"
+      ? earlyShape(
+          { performances, course: asWritten(context.division) },
+          asWritten,
+          alone.pacing.rounds,
+          context.overrides,
+        )
+      : undefined;
+  const difficulty = alone.kind === "paced" ? difficultyOf(part, context) : undefined;
+  const shaped = (): PartInput =>
+    paceInput(part, course, harderFor(difficulty, context), before, early?.shape);
+  const asSeen = early === undefined && difficulty === undefined ? alone : pacePart(shaped());
+  const word = partWordOf(context.word, part);
+  const paced = word === undefined ? asSeen : paceWithWord(shaped(), word);
+  return { early, difficulty, alone, asSeen, paced };
 }
 
 /** Early performances of a part but the athlete's own, which their results tell of. */
@@ -172,7 +189,7 @@ function paceInput(
 }
 
 function liftPart(
-  { workout, part, course }: { readonly workout: Workout; readonly part: Part; readonly course: Course },
+  { workout, part, course }: PartTask,
   context: PlanContext,
   start: number,
   before: Before | undefined,

@@ -50,7 +50,14 @@ const LEVEL_SYNONYMS: Readonly<Record<string, Level>> = {
 };
 
 /** Everything an athlete file may say but the name, which the typical athletes of the general page do not have. */
-export const profileFields = (context: AthleteContext) => ({
+const profileFields = (context: AthleteContext) => ({
+  ...bodyFields(context),
+  ...abilityFields(context),
+  ...aroundFields(context),
+});
+
+/** Who the athlete is. */
+const bodyFields = (context: AthleteContext) => ({
   level: wordField(LEVELS, LEVEL_SYNONYMS).describe(
     "how experienced the athlete is: new, regular, competitor or elite; it stands in where results are missing",
   ),
@@ -76,6 +83,10 @@ export const profileFields = (context: AthleteContext) => ({
     .meta({
       alsoCalled: ["age", "birth year", "birthday", "year of birth", "date of birth", "dob", "birth"],
     }),
+});
+
+/** What the athlete can do and cannot. */
+const abilityFields = (context: AthleteContext) => ({
   lifts: writtenLifts
     .transform((written, ctx) => readLifts(written, ctx, context))
     .nullable()
@@ -103,6 +114,10 @@ export const profileFields = (context: AthleteContext) => ({
     .optional()
     .describe("movements the athlete cannot do yet: `[ring muscle-up]`")
     .meta({ alsoCalled: ["cannot do", "can't do", "not yet"] }),
+});
+
+/** How the athlete trains, races and must be cared for, and what is around the start. */
+const aroundFields = (context: AthleteContext) => ({
   recovery: known(wordField(RECOVERIES)).describe(
     "how fast the athlete is ready again: slow, usual or fast; usual if left out",
   ),

@@ -156,8 +156,7 @@ function readFact(
     ...(date === undefined ? {} : { date: date.value }),
     approximate: cut.approximate || readings.some((reading) => reading.ok && reading.approximate),
   };
-  const say = (time: string): string =>
-    sayEffort(movement, amount.value, load?.value, time, result.date, result.approximate);
+  const say = (time: string): string => sayEffort(movement, amount.value, { ...result, time });
   const doubt = /\bchecked\b/i.test(fact) ? undefined : doubtPace(movement, amount.value, result.time, say);
   if (doubt) tellReading(ctx, doubt, spotOf(fact, spot));
   const told = readings.flatMap((reading) => (reading.ok && reading.told ? [reading.told.problem] : []));
@@ -198,13 +197,18 @@ function spotOf(fact: string, { path, line }: LineSpot) {
   return { path, found: fact, ...(offset === -1 ? {} : { offset }) };
 }
 
+/** What is said of an effort beside its amount and movement; its time as written. */
+type SaidEffort = {
+  readonly load?: Mass;
+  readonly time: string;
+  readonly date?: string;
+  readonly approximate: boolean;
+};
+
 function sayEffort(
   movement: Movement,
   amount: Amount,
-  load: Mass | undefined,
-  time: string,
-  date: string | undefined,
-  approximate: boolean,
+  { load, time, date, approximate }: SaidEffort,
 ): string {
   const at = load ? ` at ${sayMass(load)}` : "";
   const day = date === undefined ? "" : ` (${date})`;

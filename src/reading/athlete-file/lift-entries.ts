@@ -99,13 +99,7 @@ function readEntry(
   if (word === "unknown") return undefined;
   if (word === "cannot") return "cannot";
   if (word === "unclear") {
-    tellRefusal(ctx, {
-      path: textPath,
-      severity: "question",
-      problem: "this can mean not known or cannot, and those are different plans",
-      allowed: "a load, `?` for not known, `none` for cannot",
-      remedy: "Write `?` or `none`, whichever is meant, or the load.",
-    });
+    tellRefusal(ctx, { path: textPath, ...UNCLEAR });
     return undefined;
   }
   const { core, effort, date: written } = takeApart(text, context);
@@ -134,6 +128,13 @@ function readEntry(
     ...(said === undefined ? {} : { effort: said }),
   };
 }
+
+const UNCLEAR = {
+  severity: "question",
+  problem: "this can mean not known or cannot, and those are different plans",
+  allowed: "a load, `?` for not known, `none` for cannot",
+  remedy: "Write `?` or `none`, whichever is meant, or the load.",
+} as const;
 
 /** A result without its date and what is said of it, in whichever order they stand behind the load. */
 function takeApart(

@@ -103,80 +103,89 @@ export const writtenResults = listField(resultObject).describe(
   "workouts done: `{workout: low-water, date: 2026-11-28, time: 9:41, splits: [1:02, 2:10], felt: hard}`",
 );
 
+type WrittenResult = z.output<typeof resultObject>;
+
 /** Reads logged results: the workout and part exist, something was logged, splits go up. */
-export function readResults(
+export const readResults = (
   written: z.output<typeof writtenResults>,
   ctx: z.RefinementCtx,
   context: AthleteContext,
-): readonly LoggedResult[] {
-  return written.flatMap((entry, index) => {
-    const workout = resolveWorkout(entry.workout, { path: [index, "workout"] }, ctx, context);
-    const part = resolvePart(entry.part, workout, index, ctx);
-    const date =
-      entry.date === undefined || entry.date === null ? undefined : readDate(entry.date, context.dates);
-    if (date) tellReading(ctx, date, { path: [index, "date"] });
-    const { time, reps, load, rounds, took = [], attempts = [], felt, version = "prescribed" } = entry;
-    const { "tie-break": tieBreak, note } = entry;
-    const splits = entry.splits ?? clocksAfter(took);
-    if (entry.splits !== undefined && took.length > 0) {
-      tellRefusal(ctx, {
-        path: [index, "took"],
-        problem: "the result has clocks and lengths",
-        allowed: "either `splits` or `took`",
-        remedy: "Keep one of the two.",
-      });
-    }
-    if (
-      time === undefined &&
-      reps === undefined &&
-      load === undefined &&
-      rounds === undefined &&
-      splits.length + attempts.length === 0
-    ) {
-      tellRefusal(ctx, {
-        path: [index],
-        problem: "nothing of the result is written down",
-        allowed: "`time`, `reps`, `rounds`, `load`, `splits`, `took` or `attempts`",
-        remedy: "Add what was done, or delete the entry.",
-      });
-    }
-    const fallsBack = splits.findIndex(
-      (clock, at) =>
-        clock !== undefined && clock <= Math.max(0, ...splits.slice(0, at).map((one) => one ?? 0)),
-    );
-    if (fallsBack >= 0) {
-      tellRefusal(ctx, {
-        path: [index, "splits", fallsBack],
-        problem: fallsBack === 0 ? "the first clock is not over 0" : "the clock goes back here",
-        allowed: "the running clock at the end of each line, always going up",
-        remedy: "Write clocks, not the seconds each line took.",
-      });
-    }
-    if (!workout || part === undefined) return [];
-    const score = workout.scores?.[workout.parts?.indexOf(part) ?? -1];
-    const misfit = misfitOf({ time, reps, load, rounds }, score);
-    if (misfit) {
-      const { entry: at, ...said } = misfit;
-      tellRefusal(ctx, { path: [index, at], severity: "question", ...said });
-    }
-    return [
-      {
-        workout: workout.id,
-        part,
-        ...(date?.ok === true ? { date: date.value } : {}),
-        ...(time === undefined ? {} : { time }),
-        ...(reps === undefined ? {} : { reps }),
-        ...(load === undefined ? {} : { load }),
-        ...(rounds === undefined ? {} : { rounds }),
-        ...(tieBreak === undefined ? {} : { tieBreak }),
-        splits,
-        attempts,
-        ...(note === undefined || note.trim() === "" ? {} : { note: note.trim() }),
-        ...(felt === undefined ? {} : { felt }),
-        version,
-      },
-    ];
-  });
+): readonly LoggedResult[] => written.flatMap((entry, index) => readResult(entry, index, ctx, context) ?? []);
+
+function readResult(
+  entry: WrittenResult,
+  index: number,
+  ctx: z.RefinementCtx,
+  context: AthleteContext,
+): LoggedResult | undefined {
+  const workout = resolveWorkout(entry.workout, { path: [index, "workout"] }, ctx, context);
+  const part = resolvePart(entry.part, workout, index, ctx);
+  const date =
+    entry.date === undefined || entry.date === null ? undefined : readDate(entry.date, context.dates);
+  if (date) tellReading(ctx, date, { path: [index, "date"] });
+  const { time, reps, load, rounds, took = [], attempts = [], felt, version = "prescribed" } = entry;
+  const { "tie-break": tieBreak, note } = entry;
+  const splits = entry.splits ?? clocksAfter(took);
+  refuseContradictions(entry, splits, index, ctx);
+  if (!workout || part === undefined) return undefined;
+  const score = workout.scores?.[workout.parts?.indexOf(part) ?? -1];
+  const misfit = misfitOf({ time, reps, load, rounds }, score);
+  if (misfit) {
+    const { entry: at, ...said } = misfit;
+    tellRefusal(ctx, { path: [index, at], severity: "question", ...said });
+  }
+  return {
+    workout: workout.id,
+    part,
+    ...(date?.ok === true ? { date: date.value } : {}),
+    ...(time === undefined ? {} : { time }),
+    ...(reps === undefined ? {} : { reps }),
+    ...(load === undefined ? {} : { load }),
+    ...(rounds === undefined ? {} : { rounds }),
+    ...(tieBreak === undefined ? {} : { tieBreak }),
+    splits,
+    attempts,
+    ...(note === undefined || note.trim() === "" ? {} : { note: note.trim() }),
+    ...(felt === undefined ? {} : { felt }),
+    version,
+  };
+}
+
+/** Tells what is said twice, what says nothing, and clocks that go back. */
+function refuseContradictions(
+  { time, reps, load, rounds, took = [], attempts = [], splits: written }: WrittenResult,
+  splits: LoggedResult["splits"],
+  index: number,
+  ctx: z.RefinementCtx,
+): void {
+  if (written !== undefined && took.length > 0) {
+    tellRefusal(ctx, {
+      path: [index, "took"],
+      problem: "the result has clocks and lengths",
+      allowed: "either `splits` or `took`",
+      remedy: "Keep one of the two.",
+    });
+  }
+  const isSaid = [time, reps, load, rounds].some((one) => one !== undefined);
+  if (!isSaid && splits.length + attempts.length === 0) {
+    tellRefusal(ctx, {
+      path: [index],
+      problem: "nothing of the result is written down",
+      allowed: "`time`, `reps`, `rounds`, `load`, `splits`, `took` or `attempts`",
+      remedy: "Add what was done, or delete the entry.",
+    });
+  }
+  const fallsBack = splits.findIndex(
+    (clock, at) => clock !== undefined && clock <= Math.max(0, ...splits.slice(0, at).map((one) => one ?? 0)),
+  );
+  if (fallsBack >= 0) {
+    tellRefusal(ctx, {
+      path: [index, "splits", fallsBack],
+      problem: fallsBack === 0 ? "the first clock is not over 0" : "the clock goes back here",
+      allowed: "the running clock at the end of each line, always going up",
+      remedy: "Write clocks, not the seconds each line took.",
+    });
+  }
 }
 
 /** Clocks from how long each stretch took. */

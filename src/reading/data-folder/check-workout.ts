@@ -97,19 +97,17 @@ export function checkFields(
     return [...new Set(Object.values(named.files))].flatMap((id) => {
       const ofFile = fieldsOfFile(fields, id);
       if (ofFile.length === 0) return [];
-      return (
-        kindFault(place, id, ofFile, parts, named.part) ??
-        groupFault(place, id, ofFile, named, workout, movements) ??
-        []
-      );
+      const found = { place, id, fields: ofFile };
+      return kindFault(found, parts, named.part) ?? groupFault(found, named, workout, movements) ?? [];
     });
   });
 }
 
+/** The fields of a file that a workout names, and where. */
+type FoundFields = { readonly place: Place; readonly id: string; readonly fields: readonly Field[] };
+
 function kindFault(
-  place: Place,
-  id: string,
-  fields: readonly Field[],
+  { place, id, fields }: FoundFields,
   parts: Workout["parts"],
   part: string | undefined,
 ): Fault | undefined {
@@ -128,9 +126,7 @@ function kindFault(
 }
 
 function groupFault(
-  place: Place,
-  id: string,
-  fields: readonly Field[],
+  { place, id, fields }: FoundFields,
   { files }: NamedField,
   { divisions, parts }: Workout,
   movements: ReadonlyMap<string, Movement>,

@@ -36,13 +36,9 @@ export function openCsv(file: SourceFile): OpenedCsv | { readonly faults: readon
   if (headerLine === undefined || headerLine.trim() === "") {
     return {
       faults: [
-        faultAt(
-          file,
-          1,
-          "",
-          "the file holds no table",
-          "Write a header line, and one result a line below it.",
-        ),
+        faultAt(file, 1, "", "the file holds no table", {
+          remedy: "Write a header line, and one result a line below it.",
+        }),
       ],
     };
   }
@@ -51,7 +47,7 @@ export function openCsv(file: SourceFile): OpenedCsv | { readonly faults: readon
   if (headerLine.split(delimiter).every(isResult)) {
     const problem = "the first line already holds results";
     const remedy = "Write a header line above it that says what the numbers are, such as `reps,count`.";
-    return { faults: [faultAt(file, top + 1, headerLine, problem, remedy)] };
+    return { faults: [faultAt(file, top + 1, headerLine, problem, { remedy })] };
   }
   return parseTable(file, lines.slice(top).join("\n"), top, delimiter, remarks);
 }
@@ -77,20 +73,16 @@ function parseTable(
     const line = above + (typeof cause["lines"] === "number" ? cause["lines"] : 1);
     const remedy =
       "Look for a quote that is opened and not closed, here or above, and delete it or close it.";
-    return { faults: [faultAt(file, line, "", "the quotes in this line do not fit together", remedy)] };
+    return { faults: [faultAt(file, line, "", "the quotes in this line do not fit together", { remedy })] };
   }
   const rows = parsed.map(({ record, info }): CsvRow => ({ cells: record, line: above + info.lines }));
   const [top, ...written] = rows;
   if (!top)
     return {
       faults: [
-        faultAt(
-          file,
-          1,
-          "",
-          "the file holds no table",
-          "Write a header line, and one result a line below it.",
-        ),
+        faultAt(file, 1, "", "the file holds no table", {
+          remedy: "Write a header line, and one result a line below it.",
+        }),
       ],
     };
   const width = top.cells.findLastIndex((cell) => cell !== "") + 1;
@@ -102,7 +94,7 @@ function parseTable(
   if (uneven) {
     const problem = `this line has ${uneven.cells.length} cells, and the header has ${header.cells.length}`;
     const remedy = `Check the separators (here: ${sayDelimiter(delimiter)}); a decimal comma needs semicolons between the cells.`;
-    return { faults: [faultAt(file, uneven.line, uneven.cells.join(delimiter), problem, remedy)] };
+    return { faults: [faultAt(file, uneven.line, uneven.cells.join(delimiter), problem, { remedy })] };
   }
   return { remarks, header, rows: body };
 }
@@ -120,13 +112,11 @@ export const faultAt = (
   line: number,
   found: string,
   problem: string,
-  remedy: string,
-  more: { readonly allowed?: string; readonly nearest?: string; readonly severity?: Fault["severity"] } = {},
+  more: Pick<Fault, "remedy"> & Partial<Pick<Fault, "allowed" | "nearest" | "severity">>,
 ): Fault => ({
   place: { file: file.path, line, column: 1 },
   found,
   problem,
-  remedy,
   severity: "fault",
   ...more,
 });

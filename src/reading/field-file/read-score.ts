@@ -16,13 +16,9 @@ export function readScore(row: CsvRow, reading: ScoreReading): ReadScore | { rea
   if (count === undefined) {
     const written = row.cells[columns.count ?? -1] ?? "";
     return {
-      fault: faultAt(
-        file,
-        row.line,
-        written,
-        "the count is not a whole number",
-        "Write how many athletes have this result.",
-      ),
+      fault: faultAt(file, row.line, written, "the count is not a whole number", {
+        remedy: "Write how many athletes have this result.",
+      }),
     };
   }
   const { group, scaled: scaledGroup } = groupOf(row, columns);
@@ -72,14 +68,8 @@ function kindOfRow(row: CsvRow, { columns, measure }: ScoreReading): RowKind | "
 
 function unknownKind(row: CsvRow, { columns, file }: ScoreReading): Fault {
   const word = row.cells[columns.kind ?? -1] ?? "";
-  return faultAt(
-    file,
-    row.line,
-    word,
-    "this kind of result is not known",
-    "Write what kind of result it is.",
-    {
-      allowed: "finish, capped, reps, calories, metres, load",
-    },
-  );
+  return faultAt(file, row.line, word, "this kind of result is not known", {
+    remedy: "Write what kind of result it is.",
+    allowed: "finish, capped, reps, calories, metres, load",
+  });
 }

@@ -60,7 +60,7 @@ function bareValue(
     case "text": {
       const problem = "this number does not say what it counts";
       const remedy = `Write \`${takeDoubtOff(text).core} reps\`, or a time such as \`11:47\`, or name the column by its unit.`;
-      return { fault: faultAt(file, base.line, text, problem, remedy, { severity: "question" }) };
+      return { fault: faultAt(file, base.line, text, problem, { remedy, severity: "question" }) };
     }
     case "load": {
       const unit =
@@ -72,7 +72,8 @@ function bareValue(
       if (unit !== undefined) return loadOf(value, unit, base, false);
       const remedy = "Call the column `load kg` or `load lb`, or put the unit behind each number.";
       return {
-        fault: faultAt(file, base.line, text, "the unit of this load is missing", remedy, {
+        fault: faultAt(file, base.line, text, "the unit of this load is missing", {
+          remedy,
           severity: "question",
           allowed: "kg or lb",
         }),
@@ -101,7 +102,7 @@ export function inRounds(
   const problem = "rounds and reps cannot be compared without the number of reps in a round";
   const remedy =
     "Write a line `# reps per round: 30`, with your number, above the header, or the reps in all.";
-  return { fault: faultAt(file, base.line, text, problem, remedy, { severity: "question" }) };
+  return { fault: faultAt(file, base.line, text, problem, { remedy, severity: "question" }) };
 }
 
 /** Whether a number at the cap is done or left turns the ranking around, so the score or the file must say it. */
@@ -125,5 +126,5 @@ export function atTheCap(
     capPlus === "left"
       ? "Write a line `# total reps: 225`, with your number, above the header."
       : "Write a line `# CAP+: reps left` or `# CAP+: reps done` above the header, whichever is meant; one answer settles the file.";
-  return { fault: faultAt(file, base.line, text, problem, remedy, { severity: "question" }) };
+  return { fault: faultAt(file, base.line, text, problem, { remedy, severity: "question" }) };
 }

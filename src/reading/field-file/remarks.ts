@@ -31,7 +31,9 @@ export function readRemarks(file: SourceFile, written: ReadonlyMap<string, CsvRe
       if (nearest === undefined && name.includes(" ")) continue;
       const remedy = "Correct the remark, or leave the colon out if it is only for people.";
       const more = { allowed: ALLOWED, ...(nearest === undefined || nearest === name ? {} : { nearest }) };
-      faults.push(faultAt(file, line, `${name}: ${value}`, "this remark cannot be read", remedy, more));
+      faults.push(
+        faultAt(file, line, `${name}: ${value}`, "this remark cannot be read", { remedy, ...more }),
+      );
     } else remarks = { ...remarks, ...read };
   }
   return faults.length > 0 ? { ok: false, faults } : { ok: true, value: remarks, notices: [] };

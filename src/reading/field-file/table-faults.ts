@@ -48,7 +48,8 @@ function unreadableFault(file: SourceFile, scores: readonly ReadScore[]): Fault 
   if (unreadable.reduce((sum, score) => sum + score.count, 0) <= total * MOST_UNREADABLE) return undefined;
   const problem = "more than one result in twenty could not be read";
   const remedy = "Check that the column holds one score in each line.";
-  return faultAt(file, unreadable[0]?.line ?? 1, "", problem, remedy, {
+  return faultAt(file, unreadable[0]?.line ?? 1, "", problem, {
+    remedy,
     allowed: "`11:47`, `186 reps`, `28 reps short`, `185 lb`, `not done`, `scaled` behind a scaled result",
   });
 }
@@ -57,7 +58,9 @@ function unitsFault(file: SourceFile, units: ReadonlyMap<string, number>): Fault
   if (units.size < 2) return undefined;
   const places = [...units].map(([unit, line]) => `${unit} on line ${line}`).join(", ");
   const remedy = "Convert one of them, or keep two files; no unit is taken for the whole column.";
-  return faultAt(file, Math.max(...units.values()), "", `two units stand in one column: ${places}`, remedy);
+  return faultAt(file, Math.max(...units.values()), "", `two units stand in one column: ${places}`, {
+    remedy,
+  });
 }
 
 function headerFault(
@@ -70,7 +73,7 @@ function headerFault(
   if (inHeader === undefined || !other) return undefined;
   const problem = `the header says ${inHeader}, and line ${other[1]} is in ${other[0]}`;
   const remedy = "Convert it, or correct the header; no unit is taken for the whole column.";
-  return faultAt(file, other[1], "", problem, remedy);
+  return faultAt(file, other[1], "", problem, { remedy });
 }
 
 function kindsFault(file: SourceFile, scores: readonly ReadScore[]): Fault | undefined {
@@ -79,13 +82,13 @@ function kindsFault(file: SourceFile, scores: readonly ReadScore[]): Fault | und
   const places = [...kinds].map(([kind, line]) => `${kind} on line ${line}`).join(", ");
   const problem = `different kinds of result stand in one table: ${places}`;
   const remedy = "Keep one file for each kind of result.";
-  return faultAt(file, Math.max(...kinds.values()), "", problem, remedy);
+  return faultAt(file, Math.max(...kinds.values()), "", problem, { remedy });
 }
 
 function emptyFault(file: SourceFile, scores: readonly ReadScore[]): Fault | undefined {
   if (scores.some((score) => score.side !== "left-out")) return undefined;
   const remedy = "Add results as prescribed, one a line.";
-  return faultAt(file, 1, "", "no result is left to compare with", remedy);
+  return faultAt(file, 1, "", "no result is left to compare with", { remedy });
 }
 
 /** The first few of each kind of fault, of a question the first alone; the last one told says how many more there are. */
@@ -126,31 +129,26 @@ export function unknownColumns(
   if (several) {
     const problem = `more than one column could be the score: ${unknown.join(", ")}`;
     const remedy = "Keep one of them here, and give each other one a file of its own.";
-    return faultAt(file, header.line, found, problem, remedy, { allowed: HEADERS });
+    return faultAt(file, header.line, found, problem, { remedy, allowed: HEADERS });
   }
   if (percentiles) {
     const problem =
       "this is a table of percentiles, and places need single scores with how many athletes have each";
     const remedy = "Use a table with one score a line, or with each score and how many athletes have it.";
-    return faultAt(file, header.line, found, problem, remedy, { allowed: HEADERS });
+    return faultAt(file, header.line, found, problem, { remedy, allowed: HEADERS });
   }
   const nearest = unknown.length === 1 ? nearestName(unknown[0] ?? "", KNOWN) : undefined;
   const problem = `the header does not say what these columns are: ${unknown.join(", ")}`;
   const remedy = "Name the columns so that the header says what the numbers are, or take them out.";
-  return faultAt(file, header.line, found, problem, remedy, {
+  return faultAt(file, header.line, found, problem, {
+    remedy,
     allowed: HEADERS,
     ...(nearest === undefined ? {} : { nearest }),
   });
 }
 
 export const noUnit = (file: SourceFile, header: CsvRow): Fault =>
-  faultAt(
-    file,
-    header.line,
-    header.cells.join(","),
-    "the header does not say what the values are",
-    "Call the column by its unit, for example `reps,count`.",
-    {
-      allowed: HEADERS,
-    },
-  );
+  faultAt(file, header.line, header.cells.join(","), "the header does not say what the values are", {
+    remedy: "Call the column by its unit, for example `reps,count`.",
+    allowed: HEADERS,
+  });

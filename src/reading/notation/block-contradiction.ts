@@ -2,8 +2,10 @@ import type { BlockClauses } from "./block-phrase.ts";
 import type { Trouble } from "./notation-fault.ts";
 
 /** What in the name of a block contradicts itself, if anything does. */
-export function contradiction(clauses: BlockClauses): Trouble | undefined {
-  const { every, on, off, lasts, inTurn, orOut, carriesOn, inAll, rounds, ladder } = clauses;
+export const contradiction = (clauses: BlockClauses): Trouble | undefined =>
+  ofClocks(clauses) ?? ofIntervals(clauses) ?? ofCounts(clauses);
+
+function ofClocks({ every, on, off, lasts }: BlockClauses): Trouble | undefined {
   const windows = [every, on, lasts].filter((window) => window !== undefined).length;
   if (windows > 1) {
     return {
@@ -18,6 +20,11 @@ export function contradiction(clauses: BlockClauses): Trouble | undefined {
       remedy: `Add the time ${on === undefined ? "`on`" : "`off`"}.`,
     };
   }
+  return undefined;
+}
+
+function ofIntervals(clauses: BlockClauses): Trouble | undefined {
+  const { every, on, inTurn, orOut, carriesOn } = clauses;
   if (inTurn === true && every === undefined && on === undefined) {
     return {
       problem: "`in turn` gives every line an interval of its own, and no interval is said",
@@ -52,6 +59,10 @@ export function contradiction(clauses: BlockClauses): Trouble | undefined {
       remedy: "Leave the rest out: what is left of the interval is rest.",
     };
   }
+  return undefined;
+}
+
+function ofCounts({ inAll, rounds, ladder }: BlockClauses): Trouble | undefined {
   if (inAll !== undefined && (rounds !== undefined || ladder !== undefined)) {
     return {
       problem: "the number of intervals is said twice",

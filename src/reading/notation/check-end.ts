@@ -6,16 +6,21 @@ import type { PartKind, WrittenClock } from "./part-phrases.ts";
 import type { WorkReading } from "./read-steps.ts";
 import type { TextSource } from "./token.ts";
 
+/** The kind and clock of a part, and its work with what follows from it. */
+type PartWork = {
+  readonly kind: PartKind;
+  readonly clock: WrittenClock | undefined;
+  readonly steps: readonly Step[];
+  readonly checked: CheckedWork;
+};
+
 /**
  * Tells where the end of a part does not fit its work: a length that the intervals do not have, a length that does not
  * follow, an open end that nothing ends, lifting without a lift. `source` is what stands behind the kind.
  */
 export function checkEnd(
   source: TextSource,
-  kind: PartKind,
-  clock: WrittenClock | undefined,
-  steps: readonly Step[],
-  checked: CheckedWork,
+  { kind, clock, steps, checked }: PartWork,
   reading: WorkReading,
 ): void {
   const tell = (trouble: Trouble): void => {

@@ -13,16 +13,17 @@ const OF_INTERVALS: readonly Score["kind"][] = [
   "intervals-completed",
 ];
 
+/** A score with the clock and the work it is of. */
+type ScoredWork = { readonly score: Score; readonly clock: PartClock; readonly steps: readonly Step[] };
+
 /** Tells a score that cannot come out of the work, and how distances and holds are counted where that is not written. */
 export function checkScore(
-  score: Score,
-  clock: PartClock,
-  steps: readonly Step[],
+  { score, clock, steps }: ScoredWork,
   source: TextSource,
   reading: WorkReading | undefined,
   faults: Faults,
 ): void {
-  const trouble = misfit(score, clock, steps);
+  const trouble = misfit({ score, clock, steps });
   if (trouble !== undefined) tellText(faults, source, trouble);
   if (reading === undefined || !countsReps(score, clock)) return;
   // Rounds are counted without what is done before the first of them.
@@ -30,7 +31,7 @@ export function checkScore(
   tellUncounted(scored, reading);
 }
 
-function misfit(score: Score, clock: PartClock, steps: readonly Step[]): Trouble | undefined {
+function misfit({ score, clock, steps }: ScoredWork): Trouble | undefined {
   const efforts = effortsOf(steps);
   const units = efforts.flatMap((step) => step.pieces.map(({ amount }) => unitOf(amount)));
   if (score.kind === "time" && (clock.kind === "amrap" || clock.kind === "max-load")) {

@@ -104,29 +104,8 @@ function loadOf(entry: Entry, of: string | undefined, reading: Reading): Load | 
   }
   if (value <= 0) return wrong("a load must be over 0", "Correct the number.");
   switch (unit.kind) {
-    case "mass": {
-      const alternative = entry.alternative;
-      const other =
-        alternative?.unit.kind === "mass"
-          ? { value: alternative.value, unit: alternative.unit.unit }
-          : undefined;
-      const mass: Mass = { value, unit: unit.unit };
-      if (other !== undefined && contradicts(mass, other)) {
-        tell(reading.faults, tokens, tokens, {
-          problem: `${value} ${mass.unit} is ${asRead(massIn(other.unit, inKilograms(mass)))}, and ${asRead(other)} stands beside it`,
-          allowed: "the same load in another unit, rounded to plates",
-          remedy: `Keep the one that is meant: \`${asRead(mass)}\` or \`${asRead(other)}\`.`,
-          severity: "question",
-        });
-        return undefined;
-      }
-      return {
-        kind: "mass",
-        pieces: entry.pieces ?? 1,
-        mass,
-        ...(other === undefined ? {} : { alternative: other }),
-      };
-    }
+    case "mass":
+      return massOf(entry, { value, unit: unit.unit }, reading);
     case "share":
       if (value < 5 || value > 150) {
         return wrong(
@@ -147,6 +126,22 @@ function loadOf(entry: Entry, of: string | undefined, reading: Reading): Load | 
     default:
       return wrong("this is not a unit of a load", "Write the load in kg or lb.");
   }
+}
+
+/** A mass, with the same in another unit where that stands beside it; asked about where the two differ. */
+function massOf({ alternative, pieces = 1, tokens }: Entry, mass: Mass, reading: Reading): Load | undefined {
+  const other =
+    alternative?.unit.kind === "mass" ? { value: alternative.value, unit: alternative.unit.unit } : undefined;
+  if (other !== undefined && contradicts(mass, other)) {
+    tell(reading.faults, tokens, tokens, {
+      problem: `${mass.value} ${mass.unit} is ${asRead(massIn(other.unit, inKilograms(mass)))}, and ${asRead(other)} stands beside it`,
+      allowed: "the same load in another unit, rounded to plates",
+      remedy: `Keep the one that is meant: \`${asRead(mass)}\` or \`${asRead(other)}\`.`,
+      severity: "question",
+    });
+    return undefined;
+  }
+  return { kind: "mass", pieces, mass, ...(other === undefined ? {} : { alternative: other }) };
 }
 
 /** Two masses that no rounding to plates and bells makes one: a twelfth apart, and over a kilo. */

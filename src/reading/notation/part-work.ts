@@ -44,7 +44,7 @@ export function workOf(
   const checked = checkWork(steps, clockOfPart(clock, starts), starts, (step, trouble) => {
     reading.tellStep(step, trouble);
   });
-  if (untold) checkEnd(sourceOf(part, kind), kind, clock, steps, checked, reading);
+  if (untold) checkEnd(sourceOf(part, kind), { kind, clock, steps, checked }, reading);
   return { division, steps, checked };
 }
 

@@ -59,9 +59,7 @@ export function readPart(
   const settled = settleClock(clock, works);
   const scored: Score = score ?? defaultScore(settled.kind, first.steps);
   checkScore(
-    scored,
-    settled,
-    first.steps,
+    { score: scored, clock: settled, steps: first.steps },
     typeof written === "string" ? sourceOf(part, "score") : sourceOf(part, kind),
     readings[0],
     faults,
