@@ -85,6 +85,33 @@ describe("the movements of the library", () => {
     expect(names.filter((name) => !find(name))).toEqual([]);
   });
 
+  it("hold what live events ask for beside", () => {
+    const find = movementByName(movements);
+    const names = [
+      "squat clean and jerk, dumbbell box step-over, medicine ball box step-over, shuttle run, air bike, bike erg",
+      "ski erg, kettlebell overhead lunge, kettlebell front-rack lunge, chin-over-bar pull-up, chest-to-ring pull-up",
+      "chin-over-ring pull-up, flexed-arm hang, heavy rope double-under, heavy rope single-under, crossover double-under",
+      "double dumbbell ground to overhead swing, dumbbell cluster, dumbbell burpee deadlift, kettlebell clean",
+      "sandbag ground-to-overhead, sandbag over shoulder, yoke carry, farmers hold, sled drag, arm-over-arm sled pull",
+      "strict bar muscle-up, strict ring dip, jumping chest-to-bar pull-up, legless rope climb, pegboard ascent",
+      "handstand walk, freestanding handstand push-up, wall-facing handstand push-up, wall climb, toes-to-ring, pistol",
+      "weighted pistol, reverse lunge, single-arm dumbbell thruster, man maker, devil's press, turkish get-up, ruck, swim",
+    ].flatMap((line) => line.split(", "));
+    expect(names.length).toBeGreaterThan(40);
+    expect(names.filter((name) => !find(name))).toEqual([]);
+  });
+
+  it("are found under the shortenings of gyms, whole words only", () => {
+    const find = movementByName(movements);
+    const found = (name: string): string | undefined => find(name)?.id;
+    expect(found("CTB pull-ups")).toBe("chest-to-bar-pull-up");
+    expect(found("kipping pull-ups")).toBe("pull-up");
+    expect(found("SA DB OH walking lunges")).toBe("dumbbell-overhead-lunge");
+    expect(found("alt. pistols")).toBe("pistol");
+    expect(found("plate G2O")).toBe("plate-ground-to-overhead");
+    expect(found("med ball cleans")).toBe("medicine-ball-clean");
+  });
+
   it("refer only to movements that exist", () => {
     expect(
       except(({ easier, styleOf, loading }) =>

@@ -45,7 +45,7 @@ export function readBlockClauses(tokens: readonly Token[], reading: Reading): Bl
   const cursor = cursorAt(tokens);
   let clauses: BlockClauses = {};
   while (!atEnd(cursor)) {
-    if (skipOneOf(cursor, [",", "of", "and", "each for time", "for time"]) !== undefined) continue;
+    if (skipOneOf(cursor, [",", "then", "of", "and", "each for time", "for time"]) !== undefined) continue;
     const start = cursor.index;
     const before = reading.faults.length;
     const clause = takeClause(cursor, reading);

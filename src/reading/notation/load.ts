@@ -30,12 +30,22 @@ export const takeBodyMass = (cursor: Cursor): Load | undefined =>
     ? undefined
     : { kind: "share-of-body-mass", share: 1 };
 
+/** Takes `1RM`: the best of what is lifted. */
+function skipBest(cursor: Cursor): boolean {
+  const [number, word] = cursor.tokens.slice(cursor.index, cursor.index + 2);
+  if (number?.text !== "1" || word?.text !== "rm") return false;
+  cursor.index += 2;
+  return true;
+}
+
 /** What a share refers to: `of clean and jerk`, `of best`, or nothing for the movement itself. */
 export function takeShareOf(
   cursor: Cursor,
   reading: Reading,
 ): { readonly ok: boolean; readonly of?: string } {
+  if (skipBest(cursor)) return { ok: true };
   if (!skip(cursor, "of")) return { ok: true };
+  if (skipBest(cursor) && cursor.index >= cursor.tokens.length) return { ok: true };
   skipOneOf(cursor, ["the best", "the", "your", "best", "max"]);
   if (skipOneOf(cursor, ["1 rm", "1rm", "rm", "best", "it"]) !== undefined) return { ok: true };
   const before = cursor.index;
@@ -177,7 +187,7 @@ export function fitsLoad(
     writtenBy(tokens),
     loads.some((one) => one.kind === "share-of-best" && one.of === undefined),
   );
-  if (trouble !== undefined) tell(reading.faults, tokens, tokens, trouble);
+  if (trouble !== undefined) tell(reading.faults, tokens, tokens, { ...trouble, atUse: true });
   return trouble === undefined;
 }
 

@@ -67,7 +67,7 @@ function takeOne(cursor: Cursor, reading: Reading): Movement | undefined {
     cursor.index += found.length;
     return found.movement;
   }
-  tellUnknown(run, cursor, reading);
+  if (found === undefined || !tellBehind(found, run, cursor, reading)) tellUnknown(run, cursor, reading);
   // What stands behind the name may still be read.
   cursor.index += run.length;
   return undefined;
@@ -121,6 +121,30 @@ function beginsSomething(tokens: readonly Token[], index: number): boolean {
   return (
     ["any", "body", "bodyweight", "bw", "athlete's", "own"].includes(next.text) || after?.kind === "number"
   );
+}
+
+/**
+ * Tells words behind a movement that is known, `toes-to-bar unbroken`. False where all of it may be the name of another
+ * movement, misspelt or told of as a word of the trade.
+ */
+function tellBehind(
+  { movement, length }: { readonly movement: Movement; readonly length: number },
+  run: readonly Token[],
+  cursor: Cursor,
+  reading: Reading,
+): boolean {
+  const written = writtenBy(run);
+  const nearest = nearestName(written, reading.movementNames);
+  const isOther = nearest !== undefined && isMisspelt(written, nearest);
+  const behind = run.slice(length);
+  if (isOther || behind.length === 0 || tradeWordRemedy(written) !== undefined) return false;
+  tell(reading.faults, behind, cursor.tokens, {
+    problem: `"${writtenBy(behind)}" behind ${movement.name} is not understood`,
+    allowed: "a load with `at`, a height with `to`, and after a comma how it is done",
+    remedy:
+      "Write how it is done behind a comma, such as `, unbroken`; if all of it is the name of another movement, describe that one in a file of its own in content/movements.",
+  });
+  return true;
 }
 
 function tellUnknown(run: readonly Token[], cursor: Cursor, reading: Reading): void {

@@ -9,6 +9,8 @@ export type Trouble = {
   readonly nearest?: string | undefined;
   readonly remedy: string;
   readonly severity?: Fault["severity"];
+  /** What a word of `by division:` stands for is right in itself, and wrong in this line. */
+  readonly atUse?: true;
 };
 
 /** Trouble with where it stands in a text. */
@@ -31,11 +33,14 @@ export function tell(
   trouble: Trouble,
 ): void {
   const [first] = tokens;
-  const last = around.at(-1);
+  // A line of which a part stands in for a word is told where the line stands.
+  const line = around.find(({ use }) => use === undefined) ?? around.at(-1)?.use;
   if (first !== undefined) {
-    faults.push({ ...trouble, source: first.source, offset: first.offset, found: writtenBy(tokens) });
-  } else if (last !== undefined) {
-    faults.push({ ...trouble, source: last.source, offset: last.offset, found: writtenBy(around) });
+    const { source, offset } = (trouble.atUse && first.use) || first;
+    faults.push({ ...trouble, source, offset, found: writtenBy(tokens) });
+  } else if (line !== undefined) {
+    const { source, offset } = around.some(({ use }) => use !== undefined) ? line : (around.at(-1) ?? line);
+    faults.push({ ...trouble, source, offset, found: writtenBy(around) });
   }
 }
 

@@ -52,7 +52,7 @@ const CLOCKS: Readonly<Record<PartKind, (cursor: Cursor) => WrittenClock | undef
 };
 
 function forTime(cursor: Cursor): PartClock | undefined {
-  if (atEnd(cursor) || skipOneOf(cursor, ["no cap", "no time cap", "none"]) !== undefined)
+  if (atEnd(cursor) || skipOneOf(cursor, ["no cap", "no time cap", "cap none", "none"]) !== undefined)
     return { kind: "for-time" };
   skipOneOf(cursor, ["cap", "time cap", "capped at"]);
   const cap = takeLength(cursor);

@@ -41,6 +41,7 @@ function blockFor(
       problem,
       allowed,
       remedy,
+      atUse: true,
       ...(severity === undefined ? {} : { severity }),
     });
   };

@@ -189,5 +189,6 @@ function tellUnit(
         : `${name} is not counted in ${found === "other" ? "this unit" : found}`,
     allowed: openUnitsOf(movements).join(", "),
     remedy: `Write ${examples}.`,
+    atUse: true,
   });
 }

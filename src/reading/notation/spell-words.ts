@@ -28,7 +28,8 @@ export function spellWords(
     );
     const movement = longestMovement(cursorAt(tokens, index), { byName })?.length ?? 0;
     if (found !== undefined && found.texts.length >= movement) {
-      result.push(...tokensOf(found.text));
+      const use = tokens[index];
+      result.push(...tokensOf(found.text).map((token) => (use ? { ...token, use: use.use ?? use } : token)));
       index += found.texts.length;
     } else {
       const step = Math.max(movement, 1);

@@ -17,6 +17,8 @@ export type Token = {
   /** Characters from the start of the source to the first of this piece, and to the first after it. */
   readonly offset: number;
   readonly end: number;
+  /** Where the word of `by division:` stands that this piece was put in for. */
+  readonly use?: Pick<Token, "source" | "offset">;
 };
 
 const CLOCK = /\d+(?::\d+)+(?:[.,]\d+)?/y;
@@ -43,21 +45,22 @@ const PLAIN_SIGNS: Readonly<Record<string, string>> = {
 export function tokensOf(source: TextSource): readonly Token[] {
   const tokens: Token[] = [];
   let offset = 0;
+  // As long as before, so that places stay what they are.
+  const plain = source.text.replace(/[０-９：]/g, (sign) => sign.normalize("NFKC"));
   while (offset < source.text.length) {
-    const space = matchAt(SPACE, source.text, offset);
+    const space = matchAt(SPACE, plain, offset);
     if (space !== undefined) {
       offset += space.length;
       continue;
     }
-    const token = tokenAt(source, offset);
+    const token = tokenAt(source, plain, offset);
     tokens.push(token);
     offset = token.end;
   }
   return tokens;
 }
 
-function tokenAt(source: TextSource, offset: number): Token {
-  const { text } = source;
+function tokenAt(source: TextSource, text: string, offset: number): Token {
   const make = (kind: Token["kind"], written: string, plain: string, value = Number.NaN): Token => ({
     kind,
     text: plain,

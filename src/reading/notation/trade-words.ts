@@ -85,7 +85,7 @@ const TRADE_WORDS: readonly Entry[] = [
     "Write it behind the kind, such as `for time: cap 12:00`.",
   ),
   entry(
-    /\b(for load|for max load|\d*rm|one rep max|max weight|heaviest)\b/,
+    /\b(for load|for max load|\d*rm|one rep max|max weight|heaviest|establish|(find|build to) a heavy)\b/,
     "lifting for load is a kind of part",
     "Write `max load:` with its time in the part, such as `max load: 6:00`, and the lift in its work: `1 clean and jerk`, or `3 front squat` for three reps.",
   ),
@@ -122,7 +122,7 @@ const TRADE_WORDS: readonly Entry[] = [
   entry(
     /\b(min|minute) ?\d\b|\bodd\b|\beven\b/,
     "minutes in turn are written as one block",
-    "Write a block `every 1:00, 5 rounds, in turn:` with one line for each minute.",
+    "Write a block such as `every 1:00, 5 rounds, in turn:`, with your own number of rounds and one line for each minute.",
   ),
 ];
 

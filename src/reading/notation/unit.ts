@@ -50,6 +50,7 @@ const UNITS: Readonly<Record<string, Unit>> = {
   percent: { kind: "share" },
   bodyweight: { kind: "body-mass", per: 1 },
   bw: { kind: "body-mass", per: 1 },
+  xbw: { kind: "body-mass", per: 1 },
 };
 
 function unitOf(word: string): Unit | undefined {
