@@ -5,6 +5,7 @@ import { ONLY_IF_WELL, sayFeel, sayFinish, sayFinishPlan, sayMissesEnd } from ".
 import { sayRow } from "../wording/amount.ts";
 import { sayCeiling } from "../wording/ceiling.ts";
 import { sayEarlyChange } from "../wording/early-splits.ts";
+import { equalRounds } from "../wording/equal-rounds.ts";
 import { sayEnding } from "../wording/ending.ts";
 import { sayGuide, sayHalf } from "../wording/guide.ts";
 import { sayIfThenSentence } from "../wording/if-then.ts";
@@ -21,6 +22,7 @@ import { sayClock } from "../wording/time.ts";
 import { columns, wrap } from "./text-block.ts";
 
 type Row = NonNullable<PartPlan["pacing"]>["rows"][number];
+type Round = NonNullable<PartPlan["pacing"]>["rounds"][number];
 
 function sayWork(row: Row, units: MassUnit): string {
   const what = `${sayRow(row)}${row.load ? ` ${sayLoad(row.load, units)}` : ""}`;
@@ -28,7 +30,33 @@ function sayWork(row: Row, units: MassUnit): string {
   return `${what}${how === "" ? "" : `: ${how}`}${row.tieBreak ? " (tie-break time)" : ""}`;
 }
 
-/** The work of a part: every row with its clock, then what to know about it. */
+/** A round row by row with its clocks; rounds gone about alike once, with the clocks at which each ends. */
+function roundText(
+  rounds: readonly Round[],
+  { rows, rounds: all }: NonNullable<PartPlan["pacing"]>,
+  units: MassUnit,
+  shift: number,
+): readonly (readonly string[])[] {
+  const [first] = rounds;
+  const last = rounds.at(-1);
+  if (!first || !last) return [];
+  const label =
+    all.length > 1 ? [first, ...(last === first ? [] : [last])].map((one) => one.label).join("–") : "";
+  const said = rows
+    .filter((row) => row.round === first.round)
+    .map((row) => [
+      label,
+      last === first ? sayClock(row.end + shift) : "",
+      last === first ? sayShare(row.shareOfWork) : "",
+      row.kind === "rest" ? sayRestRow(row, units) : sayWork(row, units),
+    ]);
+  if (last === first) return said;
+  const ends = rounds.map((one) => sayClock(one.end + shift)).join(", ");
+  const done = rows.findLast((row) => row.round === last.round)?.shareOfWork ?? 0;
+  return [...said, [label, sayClock(last.end + shift), sayShare(done), `rounds done at ${ends}`]];
+}
+
+/** The work of a part: every row with its clock, rounds alike together, then what to know about it. */
 export function workText(part: PartPlan, plan: Plan): readonly string[] {
   const { pacing, places } = part;
   if (!pacing) return [];
@@ -36,12 +64,7 @@ export function workText(part: PartPlan, plan: Plan): readonly string[] {
   const shift = clockShift(part);
   const context = { units, perRound: pacing.perRound };
   const inRounds = pacing.rounds.length > 1;
-  const rows = pacing.rows.map((row) => [
-    inRounds ? (pacing.rounds.find(({ round }) => round === row.round)?.label ?? "") : "",
-    sayClock(row.end + shift),
-    sayShare(row.shareOfWork),
-    row.kind === "rest" ? sayRestRow(row, units) : sayWork(row, units),
-  ]);
+  const rows = equalRounds(pacing).flatMap((rounds) => roundText(rounds, pacing, units, shift));
   const half = pacing.half && sayHalf(pacing, sayClock(pacing.half.clock + shift));
   return [
     ...columns(

@@ -31,6 +31,15 @@ describe("a brief in the terminal", () => {
     expect(text).toContain("  9:30  first lift 11:05, 3 lifts: 58 → 62 → 65 kg\n");
   });
 
+  it("says rounds that are alike once, with the clock at the end of each", () => {
+    const text = briefText(samplePlans.twentyRounds);
+    const said = text.split("\n").filter((line) => /rounds done at/.test(line));
+    expect(said.length).toBeGreaterThan(0);
+    expect(
+      said.every((line) => /^ {2}\d+–\d+ +\d+:\d\d +\d+%  rounds done at (\d+:\d\d,? ?)+$/.test(line)),
+    ).toBe(true);
+  });
+
   it("tells what is withheld before everything else", () => {
     const text = briefText(samplePlans.almostNothingKnown);
     expect(text.indexOf("Heaviest back squat")).toBeLessThan(text.indexOf("A  for time"));
