@@ -68,7 +68,7 @@ const isRelated = (one: Movement, other: Movement): boolean =>
 function againstReference(subject: Subject, movement: Movement, reserve: number): number | undefined {
   const { athlete, sex, date, constants } = subject;
   const unit = movement.counts[0];
-  const reference = unit && referencePace(athlete, sex, movement, unit);
+  const reference = unit && referencePace(athlete, sex, movement, unit, constants);
   if (!reference) return undefined;
   const efforts = ownEfforts(athlete, movement, unit, date, constants);
   if (efforts.length === 0) return undefined;

@@ -400,11 +400,20 @@ export const CAPACITY_CONSTANTS = {
     source: "between Riegel's power and how best times over 400 and 800 m go together",
     confidence: "judgement",
   },
+  ergExponent: {
+    value: 1.06,
+    unit: "exponent",
+    range: [1, 1.3],
+    does: "power with which time at a machine grows with its distance",
+    source:
+      "rowers' rule of five seconds a 500 m for each doubling of the distance; a power law is the safer tool than a hyperbola (Drake et al. 2022)",
+    confidence: "judgement",
+  },
   riegelShortest: {
     value: 210,
     unit: "seconds",
     range: [30, 3600],
-    does: "shortest run the power law holds for",
+    does: "shortest work from which the power law is carried to longer",
     source: "Riegel 1981: valid from about 3.5 minutes",
     confidence: "published",
   },

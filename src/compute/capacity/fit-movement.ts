@@ -3,6 +3,7 @@ import { inKilograms } from "../../models/quantity.ts";
 import type { AmountUnit } from "../../models/vocabulary.ts";
 import type { Rules } from "../motion/rules.ts";
 import { spreadToPlanFor } from "../search/uncertainty.ts";
+import { alongPowerLaw } from "./along-power-law.ts";
 import type { CarriedOver } from "./carried-over.ts";
 import type { CapacityConstants } from "./constants.ts";
 import { convertKappa } from "./convert-pace.ts";
@@ -11,7 +12,6 @@ import { type Doing, fitMuscles, type MuscleFit, timeOfPoint } from "./fit-muscl
 import type { CapacityBasis } from "../motion/movement-capacity.ts";
 import { type OwnEffort, ownEfforts } from "./own-efforts.ts";
 import { hasSets, isHeld, type Reference, referencePace, STEADY_SECONDS } from "./reference-pace.ts";
-import { riegelDistance } from "./riegel.ts";
 import { sayEfforts } from "./say-efforts.ts";
 import type { Subject } from "./subject.ts";
 import { type Endurance, sustainableWorkIn, usualWorkIn } from "./sustainable-work.ts";
@@ -33,12 +33,10 @@ export type MovementFit = {
 };
 
 /** An effort and how its load compares with the reference. */
-type Point = EffortPoint & { readonly factor: TaskFactor };
+type Point = EffortPoint & { readonly factor: TaskFactor; readonly byLaw?: true };
 
 /** How much of the shared reserve a movement may be fitted to reach. */
 const REACHES = { least: 0.4, most: 2.2 } as const;
-/** Lengths at which a single running result is carried along its law, seconds. */
-const RUN_LENGTHS = [240, 900, 3600] as const;
 /** An effort whose fastest way with breaks takes this share of its time is one the muscles explain. */
 const MUSCLES_EXPLAIN = 0.985;
 /** The fastest cycle is at least this much faster than the mean pace of an own effort. */
@@ -69,11 +67,11 @@ export function fitMovement(
   carried: () => CarriedOver,
 ): MovementFit | undefined {
   const { athlete, sex, date, rules, constants } = subject;
-  const reference = referencePace(athlete, sex, movement, unit);
+  const reference = referencePace(athlete, sex, movement, unit, constants);
   if (!reference) return undefined;
   const own = ownEfforts(athlete, movement, unit, date, constants);
   const known = own.length > 0 ? fromOwn(subject, movement, unit, own) : fromReference(reference, carried());
-  const points = movement.kind === "run" ? alongRunningLaw(known.points, constants) : known.points;
+  const points = alongPowerLaw(movement, unit, known.points, constants);
   const fitting: Fitting = { subject, movement, unit, reference, own, known, points };
   const kappa = convertKappa(movement, unit, reference.steady);
   const reach = reachOf(movement, own, kappa, rules, constants);
@@ -114,10 +112,10 @@ function sustainableOf(
   const { rules, constants, usualPlan } = subject;
   const spread = spreadToPlanFor(rules, known.error);
   const muscleTimes = points.map((point) => timeOfPoint(point, muscles, doing, rules, constants));
-  const full = points.map(({ amount, time, factor }, i) => {
+  const full = points.map(({ amount, time, factor, byLaw }, i) => {
     const quickest = Math.max(amount * doing.fastest * factor.cycle, muscleTimes[i] ?? 0) / time;
     const work =
-      own.length > 0
+      own.length > 0 && !byLaw
         ? sustainableWorkIn(time, { ...endurance, quickest: Math.min(0.99, quickest) }, rules, spread)
         : usualWorkIn(time, endurance, rules, spread, usualPlan);
     return work / (amount * factor.rate);
@@ -177,40 +175,18 @@ const factorAt = (
 ): TaskFactor => taskFactor(subject, { movement, unit }, kilograms);
 
 /**
- * One running result is carried along a power law, towards longer work inside the validity of Riegel's; several speak for themselves.
+ * How much of the shared reserve a movement reaches, from two or more efforts at one load; the usual reach of its kind without them. Runs
+ * and machines reach it whole: how their pace goes with length is said by the power law.
  */
-function alongRunningLaw(points: readonly Point[], constants: CapacityConstants): readonly Point[] {
-  const [point, ...more] = points;
-  if (!point || more.length > 0) return points;
-  const { riegelExponent, riegelShorter, riegelShortest, riegelLongest } = constants;
-  const others = RUN_LENGTHS.filter(
-    (time) =>
-      Math.abs(time / point.time - 1) > 0.1 &&
-      (time < point.time || (point.time >= riegelShortest && time <= riegelLongest)),
-  ).map((time) => ({
-    ...point,
-    time,
-    amount: riegelDistance(
-      point.amount,
-      point.time,
-      time,
-      time < point.time ? riegelShorter : riegelExponent,
-    ),
-    // The law shapes the curve; the result itself keeps nearly all the weight.
-    error: point.error * 3,
-  }));
-  return [point, ...others].sort((a, b) => a.time - b.time);
-}
-
-/** How much of the shared reserve a movement reaches, from two or more efforts at one load; the usual reach of its kind without them. */
 function reachOf(
-  { kind }: Movement,
+  movement: Movement,
   own: readonly OwnEffort[],
   kappa: number,
   rules: Rules,
   { reachGymnastics }: CapacityConstants,
 ): number {
-  const usual = kind === "gymnastics" ? reachGymnastics : 1;
+  if (!hasSets(movement)) return 1;
+  const usual = movement.kind === "gymnastics" ? reachGymnastics : 1;
   const alike = own.filter(({ kilograms }) => kilograms === own[0]?.kilograms);
   const fit = alike.length > 1 ? fitRateAndReserve(alike) : undefined;
   if (!fit) return own.length > 0 ? 1 : usual;

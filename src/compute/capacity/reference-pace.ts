@@ -1,8 +1,10 @@
 import type { Athlete } from "../../models/athlete.ts";
 import type { Movement, ReferencePace } from "../../models/movement.ts";
 import type { AmountUnit, Sex } from "../../models/vocabulary.ts";
+import type { BodyMassConstants } from "./body-mass-constants.ts";
 import { bySex } from "./by-sex.ts";
 import { convertPace } from "./convert-pace.ts";
+import { massEffect } from "./mass-effect.ts";
 
 /** Seconds for which a steady reference pace is meant to be held. */
 export const STEADY_SECONDS = 1200;
@@ -10,25 +12,31 @@ export const STEADY_SECONDS = 1200;
 /** The reference of a movement for a level and sex, in one unit: steady and fastest seconds per unit, units in one set. */
 export type Reference = { readonly steady: number; readonly fastest: number; readonly unbroken: number };
 
-/** The reference of a movement in a unit it may be counted in; undefined where nothing converts its usual unit into it. */
+/**
+ * The reference of a movement for somebody of a level, sex and body mass, in a unit it may be counted in; undefined where nothing converts
+ * its usual unit into it.
+ */
 export function referencePace(
-  { level }: Pick<Athlete, "level">,
+  athlete: Pick<Athlete, "level" | "bodyMass" | "sex">,
   sex: Sex | undefined,
   movement: Movement,
   unit: AmountUnit,
+  constants: BodyMassConstants,
 ): Reference | undefined {
+  const { level } = athlete;
   const pace: ReferencePace = movement.pace;
   const usual = movement.counts[0] ?? "reps";
-  const factor = bySex(pace.bySex, sex);
-  const steady = convertPace(movement, pace.steady[level] * factor, usual, unit);
-  const fastest = convertPace(movement, pace.fastest[level] * factor, usual, unit);
+  const mass = massEffect(athlete, movement, constants);
+  const ofSex = bySex(pace.bySex, sex);
+  const steady = convertPace(movement, pace.steady[level] * ofSex * mass.time, usual, unit);
+  const fastest = convertPace(movement, pace.fastest[level] * ofSex * Math.sqrt(mass.time), usual, unit);
   if (steady === undefined || fastest === undefined) return undefined;
   // Units of one set convert like any amount: by how long it takes at the steady pace.
-  const set = (pace.unbroken[level] * pace.steady[level]) / (steady / factor);
+  const set = (pace.unbroken[level] * pace.steady[level] * mass.time) / steady;
   return {
     steady,
     fastest,
-    unbroken: hasSets(movement) ? Math.max(1, set / factor) : Number.POSITIVE_INFINITY,
+    unbroken: hasSets(movement) ? Math.max(1, set * mass.set) : Number.POSITIVE_INFINITY,
   };
 }
 
