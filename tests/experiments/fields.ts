@@ -14,9 +14,10 @@ import { existsSync } from "node:fs";
 import { join } from "node:path";
 import { parseArgs } from "node:util";
 import { demoData } from "../support/demo-data.ts";
-import { type Cell, cellsOf } from "./fields/cells.ts";
+import { cellsOf } from "./fields/cells.ts";
 import { readFieldList } from "./fields/field-list.ts";
-import { groupedBy, lengthOf, summaryOf } from "./fields/summary.ts";
+import { groupedBy, lengthOf } from "./fields/summary.ts";
+import { percent, tell } from "./fields/tell.ts";
 import { table } from "./pacing-problems.ts";
 
 const { positionals, values } = parseArgs({
@@ -44,18 +45,6 @@ const data = {
 const fields = readFieldList(values.list ?? new URL("fields.yaml", import.meta.url)).filter(({ file }) =>
   existsSync(join(folder, file)),
 );
-
-const percent = (share: number): string => `${share < 0 ? "−" : "+"}${(100 * Math.abs(share)).toFixed(1)} %`;
-const shareOf = (part: number, whole: number): string => `${part} of ${whole}`;
-
-function tell(title: string, groups: ReadonlyMap<string, readonly Cell[]>): void {
-  const rows = [...groups].map(([name, cells]) => {
-    const { cells: count, median, far, bias, inside } = summaryOf(cells);
-    const size = `${(100 * median).toFixed(1)} %`;
-    return [name, size, percent(bias), shareOf(far, count), shareOf(inside, count)];
-  });
-  console.log(`\n${table([[title, "median error", "bias", "over 15 %", "place in range"], ...rows])}`);
-}
 
 const all = fields.flatMap((field) => cellsOf(field, folder, data));
 const each = all.map(({ field, level, did, error, inside }) => [

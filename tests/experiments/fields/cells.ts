@@ -26,20 +26,28 @@ export type Cell = {
   readonly inside: boolean;
 };
 
-/** All comparisons of a field. */
-export function cellsOf(field: FieldCase, folder: string, data: Data): readonly Cell[] {
+/** All comparisons of a field; of one with scores, those of some levels. */
+export function cellsOf(
+  field: FieldCase,
+  folder: string,
+  data: Data,
+  levels: readonly Level[] = LEVELS,
+): readonly Cell[] {
   const path = join(folder, field.file);
-  return field.columns === "stations" ? stationCells(field, path, data) : sampleCells(field, path, data);
+  return field.columns === "stations"
+    ? stationCells(field, path, data)
+    : sampleCells(field, path, data, levels);
 }
 
 function sampleCells(
   { file, kind, sex = "male", workout }: FieldCase,
   path: string,
   data: Data,
+  levels: readonly Level[],
 ): readonly Cell[] {
   const sample = readSample(path);
   const sound = soundWorkout(workout);
-  return LEVELS.map((level) => {
+  return levels.map((level) => {
     const input = problemOf(bandOf(data, level, sex), sound, data);
     const result = resultAt(sample, PLACE[level]);
     const seconds = result.kind === "finish" ? result.value : lengthOf(input);
