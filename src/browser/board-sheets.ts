@@ -5,7 +5,7 @@ import { readLinkKey } from "../lock/link-key.ts";
 import { joinSheets } from "../sheet/join-sheets.ts";
 
 /** A brief of the board whose sheet is wanted. */
-export type SheetWanted = {
+type SheetWanted = {
   readonly name: string;
   /** The link of the brief, with its key. */
   readonly link: string;
@@ -14,7 +14,7 @@ export type SheetWanted = {
 };
 
 /** The file, nothing where there is none to put into it, and whose sheets are not in it. */
-export type SheetsJoined = { readonly file: Bytes | undefined; readonly missing: readonly string[] };
+type SheetsJoined = { readonly file: Bytes | undefined; readonly missing: readonly string[] };
 
 /** Sheets fetched at the same time, as many as browsers ask a host for at once. */
 const AT_ONCE = 6;

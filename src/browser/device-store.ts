@@ -1,5 +1,5 @@
 /** What the browser's own database holds: openers of pages, and logs of days. */
-export type StoreName = "openers" | "days";
+type StoreName = "openers" | "days";
 
 const STORES: readonly StoreName[] = ["openers", "days"];
 const VERSION = 2;

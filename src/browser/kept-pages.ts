@@ -1,5 +1,5 @@
 /** Name of the store of locked pages; the worker beside uses the same. */
-export const KEPT_PAGES = "rigsheet-locked-1";
+const KEPT_PAGES = "rigsheet-locked-1";
 
 /**
  * Keeps what a page is made of on this device, as it came: locked, with its style, script and fonts. Says whether it

@@ -12,7 +12,7 @@ export type Trouble =
   | "no-network"
   | "file-missing";
 
-export type Message = { readonly title: string; readonly text: string };
+type Message = { readonly title: string; readonly text: string };
 
 /** What each trouble is called and what helps. Shown on the page as it stands here. */
 export const MESSAGES: Readonly<Record<Trouble, Message>> = {

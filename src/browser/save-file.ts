@@ -4,7 +4,7 @@ import { keepFile } from "./kept-pages.ts";
 import type { Trouble } from "./messages.ts";
 
 /** A locked file beside the page. */
-export type LockedFile = { readonly address: string; readonly name: string };
+type LockedFile = { readonly address: string; readonly name: string };
 
 /** Fetches a locked file and opens it, or says what keeps it from being opened. */
 export async function openFile(

@@ -14,7 +14,7 @@ export type Entry = {
 };
 
 /** What a calendar needs to know besides its entries. */
-export type Edition = {
+type Edition = {
   readonly name: string;
   /** When this edition was made, an instant; never the time of the build, so that the same plan gives the same bytes. */
   readonly made: number;

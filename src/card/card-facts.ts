@@ -7,7 +7,7 @@ import { sayClock } from "../wording/time.ts";
 import { isUnfinished } from "../wording/unfinished.ts";
 
 /** A moment and its clock, as `3` and `4:58`. */
-export type Split = { readonly label: string; readonly clock: string };
+type Split = { readonly label: string; readonly clock: string };
 
 /** Everything a card may show: what is public about the workout, and of the athlete what they agreed to. */
 export type CardFacts = {

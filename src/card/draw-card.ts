@@ -36,7 +36,7 @@ export const cardFontsFrom = (regular: Uint8Array, strong: Uint8Array): CardFont
 const copyOf = (bytes: Uint8Array): ArrayBuffer => new Uint8Array(bytes).buffer;
 
 /** A drawn card, and the letters for which no font has a picture. */
-export type DrawnCard = { readonly png: Uint8Array; readonly missing: readonly string[] };
+type DrawnCard = { readonly png: Uint8Array; readonly missing: readonly string[] };
 
 /** Draws a card as a PNG of sixteen colours. Texts become outlines, so that the picture does not depend on the machine. */
 export async function drawCard(page: CardPage, fonts: CardFonts): Promise<DrawnCard> {

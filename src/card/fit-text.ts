@@ -2,7 +2,7 @@ import { approximateWidth } from "../charts/measure.ts";
 import { LINE_HEIGHT, type TextBox } from "./card-page.ts";
 
 /** What is to be set, and the largest and smallest font size at which it may be. */
-export type Fit = Omit<TextBox, "size" | "lines"> & {
+type Fit = Omit<TextBox, "size" | "lines"> & {
   readonly largest: number;
   readonly smallest: number;
   readonly lines: number;

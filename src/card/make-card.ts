@@ -6,7 +6,7 @@ import { drawCard, type CardFonts } from "./draw-card.ts";
 import { landscapeCard } from "./landscape-card.ts";
 import { portraitCard } from "./portrait-card.ts";
 
-export type CardOptions = { readonly size: CardSize; readonly fonts: CardFonts };
+type CardOptions = { readonly size: CardSize; readonly fonts: CardFonts };
 
 /**
  * The plan as a picture to share, as the bytes of a PNG: only what the athlete agreed to share.

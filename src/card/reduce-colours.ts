@@ -6,7 +6,7 @@ const SHADES = [6, 5, 4] as const;
 const UPPER = 5;
 
 /** Sixteen colours for what is drawn in up to three inks on one paper, and the nearest of them to any other colour. */
-export type Palette = { readonly colours: readonly number[]; readonly nearest: Uint8Array };
+type Palette = { readonly colours: readonly number[]; readonly nearest: Uint8Array };
 
 /**
  * The palette of a paper and its inks: the edges of letters and shapes are mixtures of the two, so these are all the

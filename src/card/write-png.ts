@@ -1,7 +1,7 @@
 import { crc32, deflateSync } from "node:zlib";
 
 /** A picture of at most sixteen colours: for each pixel, row by row, the place of its colour in the palette. */
-export type IndexedPicture = {
+type IndexedPicture = {
   readonly width: number;
   readonly height: number;
   /** Two pixels a byte, the left one in the upper half; every row begins with a byte of its own. */

@@ -2,7 +2,7 @@ import type { Anchor, Line, Path, Rect, Text, Tone } from "./drawing.ts";
 import { pathThrough } from "./drawing.ts";
 
 /** How a text is set; by default ink, regular, from its start. */
-export type TextStyle = { readonly anchor?: Anchor; readonly tone?: Tone; readonly strong?: boolean };
+type TextStyle = { readonly anchor?: Anchor; readonly tone?: Tone; readonly strong?: boolean };
 
 /** A text on its baseline. */
 export const textAt = (x: number, y: number, text: string, size: number, style: TextStyle = {}): Text => ({

@@ -7,9 +7,9 @@ type PacingRow = NonNullable<PartPlan["pacing"]>["rows"][number];
 export type Span = { readonly from: number; readonly to: number };
 
 /** Something done without a pause, in the lane of its movement. */
-export type Block = Span & { readonly lane: number };
+type Block = Span & { readonly lane: number };
 
-export type Lane = { readonly name: string; readonly short: string; readonly limiter: boolean };
+type Lane = { readonly name: string; readonly short: string; readonly limiter: boolean };
 
 export type TimelinePart = Span & {
   readonly name: string;
@@ -25,7 +25,7 @@ export type TimelinePart = Span & {
   readonly attempts: readonly TimedAttempt[];
 };
 
-export type TimedAttempt = {
+type TimedAttempt = {
   readonly at: number;
   readonly figure: string;
   readonly load: string;

@@ -6,7 +6,7 @@ import type { Sheet } from "../reading/tables/sheet.ts";
 import { idFor, type IntakeFolder, type IntakeOutput, nameKey } from "../site/intake-folder.ts";
 
 /** An athlete's file as the import leaves it. */
-export type ImportedAthlete = {
+type ImportedAthlete = {
   readonly id: string;
   readonly name: string;
   readonly isNew: boolean;

@@ -4,7 +4,7 @@ import { formatWait } from "./format-wait.ts";
 type Out = { readonly isTTY?: boolean; readonly write: (text: string) => unknown };
 
 /** A line that is written over while work goes on, and taken away at its end. */
-export type ProgressLine = { readonly show: (done: number, all: number) => void; readonly clear: () => void };
+type ProgressLine = { readonly show: (done: number, all: number) => void; readonly clear: () => void };
 
 const AT_MOST_EVERY = 200;
 const TAKE_AWAY = "\r\u001b[K";

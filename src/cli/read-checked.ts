@@ -6,7 +6,7 @@ import { loadUsable } from "../site/load-data.ts";
 import type { Surroundings } from "../site/surroundings.ts";
 
 /** What can be used of everything people wrote, and what has to be told of the rest. */
-export type ReadData = { readonly data: Data; readonly faults: Usable["faults"] };
+type ReadData = { readonly data: Data; readonly faults: Usable["faults"] };
 
 /**
  * Everything people wrote, checked, with the notices about it told on the error output.

@@ -26,7 +26,7 @@ export function wrap(text: string, indent = 0, hang = indent, width = WIDTH): re
   return (empty ? lines : [...lines, line]).map((each) => each.replaceAll("\u00a0", " "));
 }
 
-export type Side = "left" | "right";
+type Side = "left" | "right";
 
 /**
  * Rows of cells under one another. Every column is as wide as its widest cell, but the last, which is wrapped into what is

@@ -2,7 +2,7 @@ import type { Plan } from "../models/plan/plan.ts";
 import { capitalised } from "../wording/basis.ts";
 
 /** A choice with all its options, and which bands each is for. */
-export type BandChoice = {
+type BandChoice = {
   readonly question: string;
   readonly options: readonly {
     readonly name: string;

@@ -5,7 +5,7 @@ type Pacing = NonNullable<PartPlan["pacing"]>;
 type Row = Pacing["rows"][number];
 
 /** How a movement is broken up, neighbouring rounds of equal sets together. */
-export type SetGroups = {
+type SetGroups = {
   readonly name: string;
   readonly groups: readonly { readonly rounds: string; readonly sets: string }[];
 };

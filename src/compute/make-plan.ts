@@ -24,7 +24,7 @@ import { settle } from "./plan/settle.ts";
 import { tellLearned } from "./plan/tell-learned.ts";
 
 /** What a plan is made from. `date` is the day it is made for; everything else is checked data. */
-export type MakePlanInput = {
+type MakePlanInput = {
   readonly athlete: Athlete;
   readonly workout: Workout;
   readonly data: Data;

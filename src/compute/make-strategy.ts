@@ -8,10 +8,10 @@ import { makePlan } from "./make-plan.ts";
 import { typicalBands } from "./typical-bands.ts";
 
 /** The plan of one typical band of athletes. */
-export type BandPlan = { readonly band: Band; readonly plan: Plan };
+type BandPlan = { readonly band: Band; readonly plan: Plan };
 
 /** What the gym's strategy page is drawn from. Holds nobody's data: only bands, never an athlete's file. */
-export type Strategy = { readonly workout: Workout; readonly plans: readonly BandPlan[] };
+type Strategy = { readonly workout: Workout; readonly plans: readonly BandPlan[] };
 
 /**
  * Plans a workout for every typical band, in the order of the bands. Performances of athletes of the gym are left out, noted as early ones or

@@ -6,7 +6,7 @@ import type { Workout } from "../models/workout.ts";
 import { makePlan } from "./make-plan.ts";
 
 /** What of a workout could not be planned for a typical athlete of a division. */
-export type Unplannable = {
+type Unplannable = {
   readonly workout: Workout;
   readonly division: string;
   /** Absent where the whole plan fails. */

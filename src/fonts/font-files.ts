@@ -12,7 +12,7 @@ export type FontWeight = (typeof FONT_WEIGHTS)[number];
 export const fullFontFile = (weight: FontWeight): string => `fira-sans-condensed-${weight}.ttf`;
 
 /** A cut of the font for the web: a browser loads it only when a letter of its ranges is on the page. */
-export type WebSubset = { readonly name: string; readonly ranges: string };
+type WebSubset = { readonly name: string; readonly ranges: string };
 
 /** The web cuts, in the order in which a style sheet declares them. `ranges` is the text of `unicode-range`. */
 export const WEB_SUBSETS: readonly WebSubset[] = [

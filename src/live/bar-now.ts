@@ -12,7 +12,7 @@ import type { PlateChange } from "../models/plan/lifting.ts";
 import type { BodyFeeling } from "./day-event.ts";
 
 /** A lift that waits at the bar. Clocks in seconds from the true opening of the window. */
-export type BarLift = {
+type BarLift = {
   readonly load: BarLoad;
   readonly start: number;
   readonly chance: number;

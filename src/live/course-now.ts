@@ -25,7 +25,7 @@ export type CourseNow = {
 };
 
 /** Seconds of the part on the clock: after the end nothing runs on. */
-export const clockOf = ({ go, ended }: PartState, at: number): number =>
+const clockOf = ({ go, ended }: PartState, at: number): number =>
   go === undefined ? 0 : Math.max(0, ((ended ?? at) - go) / 1000);
 
 /** The clock at which a part ends by itself: its cap, or the time it fills; absent where only the work ends it. */

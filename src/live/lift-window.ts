@@ -2,7 +2,7 @@ import type { DayPart } from "./day-plan.ts";
 import type { PartTimes } from "./part-times.ts";
 
 /** The window of a part that is lifted, on the day. Moments in milliseconds since 1970. */
-export type DayWindowOfLifts = {
+type DayWindowOfLifts = {
   readonly opens: number;
   readonly closes?: number;
   /** Seconds by which it opened later than planned; below nought sooner. */

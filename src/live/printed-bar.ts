@@ -7,7 +7,7 @@ type Attempt = PrintedLift["attempts"][number];
 type AfterMiss = Attempt["afterMiss"];
 
 /** What the plan as printed has next at the bar. Clocks of the part, seconds. */
-export type PrintedNow =
+type PrintedNow =
   | {
       readonly kind: "lift";
       /** Which of the lifts of the part, from 0. */

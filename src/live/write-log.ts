@@ -10,7 +10,7 @@ import { courseNow } from "./course-now.ts";
 import type { PartTimes } from "./part-times.ts";
 
 /** A day as it goes into the log. */
-export type LoggedDay = {
+type LoggedDay = {
   readonly plan: DayPlan;
   readonly state: DayState;
   readonly times: readonly PartTimes[];

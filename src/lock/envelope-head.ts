@@ -3,7 +3,7 @@ import type { PasscodeCost } from "./passcode.ts";
 
 /** First bytes of every locked file: what it is, and the version of its form. */
 const MARK = "RGSH";
-export const ENVELOPE_VERSION = 1;
+const ENVELOPE_VERSION = 1;
 
 export const CHECK_BYTES = 8;
 export const SALT_BYTES = 16;

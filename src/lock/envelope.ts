@@ -5,7 +5,7 @@ import { keyWithPasscode, type PasscodeCost } from "./passcode.ts";
 import { squeeze, unsqueeze } from "./squeeze.ts";
 
 /** Bytes to be locked. `name` is the address and the file name; a file moved elsewhere does not open. */
-export type Content = {
+type Content = {
   readonly name: string;
   readonly bytes: Bytes;
   /** Lengths are filled up to a multiple of this, so that they do not tell whose file it is. */
@@ -18,13 +18,12 @@ export type LockKeys = {
   readonly passcode?: { readonly stretched: Bytes; readonly cost: PasscodeCost };
 };
 
-export type OpenFailure =
-  "damaged-file" | "newer-version" | "wrong-key" | "passcode-needed" | "wrong-passcode";
+type OpenFailure = "damaged-file" | "newer-version" | "wrong-key" | "passcode-needed" | "wrong-passcode";
 
-export type Opened =
+type Opened =
   { readonly ok: true; readonly bytes: Bytes } | { readonly ok: false; readonly failure: OpenFailure };
 
-export type FoundOpener =
+type FoundOpener =
   { readonly ok: true; readonly opener: CryptoKey } | { readonly ok: false; readonly failure: OpenFailure };
 
 /** Length of the sum at the end that tells damage on the way from a wrong key. */

@@ -9,7 +9,7 @@ const KEY_SIGNS = 52;
 const CHECK_SIGNS = 3;
 
 /** What the part of a link behind the # turned out to be. */
-export type LinkKey =
+type LinkKey =
   | { readonly ok: true; readonly key: Bytes }
   | { readonly ok: false; readonly failure: "no-key" | "cut-off-key" | "mistyped-key" };
 

@@ -6,7 +6,7 @@ import { deriveBytes } from "./derive.ts";
  * Rounds of PBKDF2 with HMAC-SHA256. OWASP's cheat sheet on storing passwords asks for 600,000 (2023, read in 2026);
  * more costs a phone about a second once per visit and a guesser as much for each guess.
  */
-export const PASSCODE_ROUNDS = 1_000_000;
+const PASSCODE_ROUNDS = 1_000_000;
 
 /** Twelve signs of five bits: 60 bits, beyond guessing at this cost even for someone who also has the link. */
 const PASSCODE_SIGNS = 12;

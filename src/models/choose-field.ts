@@ -6,7 +6,7 @@ import { ownEntry } from "./own-entry.ts";
 import { divisionWords } from "./sex-words.ts";
 
 /** For whom a field is looked for, and what they lift: the names of the movements, where a part is lifted for load. */
-export type FieldWanted = { readonly division: string; readonly lifts: readonly string[] };
+type FieldWanted = { readonly division: string; readonly lifts: readonly string[] };
 
 /** The fields one file was read as. */
 export const fieldsOfFile = (fields: ReadonlyMap<string, Field>, file: string): readonly Field[] =>

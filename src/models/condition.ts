@@ -139,7 +139,7 @@ export type NumberCondition = {
   readonly value: number;
 };
 
-export type FactCondition = {
+type FactCondition = {
   readonly kind: "fact";
   readonly fact: Fact;
   readonly word: string;

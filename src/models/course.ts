@@ -116,7 +116,7 @@ export type CourseRest = {
 };
 
 /** Plates changed between two visits: to what load of which movement, and what is done to each side. */
-export type CourseChange = {
+type CourseChange = {
   readonly to: CourseLoad;
   readonly movement: Movement;
   readonly off: readonly Mass[];

@@ -1,7 +1,7 @@
 import type { Sourced } from "./movement.ts";
 
 /** Units of the model's constants, each with the range that is possible where a constant names none of its own. */
-export const CONSTANT_UNITS = {
+const CONSTANT_UNITS = {
   share: [0, 1],
   factor: [0.05, 20],
   exponent: [0, 4],
@@ -23,7 +23,7 @@ export const CONSTANT_UNITS = {
   "share a rep": [0, 1],
 } as const satisfies Readonly<Record<string, readonly [number, number]>>;
 
-export type ConstantUnit = keyof typeof CONSTANT_UNITS;
+type ConstantUnit = keyof typeof CONSTANT_UNITS;
 
 /**
  * A number of a model that a coach may set differently, by its name. `does` completes "the name is …"; `range` holds the least

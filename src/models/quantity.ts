@@ -7,21 +7,19 @@ import type * as z from "zod";
 export type Seconds = number & z.$brand<"seconds">;
 export type Metres = number & z.$brand<"metres">;
 export type Kilograms = number & z.$brand<"kilograms">;
-export type Watts = number & z.$brand<"watts">;
 
 export const seconds = (value: number): Seconds => value as Seconds;
 export const metres = (value: number): Metres => value as Metres;
 export const kilograms = (value: number): Kilograms => value as Kilograms;
-export const watts = (value: number): Watts => value as Watts;
 
 /** One pound in kilograms, exact by the international yard and pound agreement of 1959. */
 export const KILOGRAMS_PER_POUND = 0.45359237;
 /** One foot in metres, exact by the same agreement. */
-export const METRES_PER_FOOT = 0.3048;
+const METRES_PER_FOOT = 0.3048;
 /** One inch in metres, exact. */
 export const METRES_PER_INCH = 0.0254;
 /** One mile in metres, exact. */
-export const METRES_PER_MILE = 1609.344;
+const METRES_PER_MILE = 1609.344;
 
 export const MASS_UNITS = ["kg", "lb"] as const;
 export type MassUnit = (typeof MASS_UNITS)[number];

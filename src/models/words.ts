@@ -17,7 +17,7 @@ export type AttributeKind =
   | "habits"
   | "limits";
 
-export type Attribute = { readonly kind: AttributeKind; readonly required: boolean; readonly says: string };
+type Attribute = { readonly kind: AttributeKind; readonly required: boolean; readonly says: string };
 
 export type Word = {
   readonly says: string;

@@ -1,5 +1,5 @@
 /** A number with its standard error; above 0. */
-export type Observation = { readonly value: number; readonly error: number };
+type Observation = { readonly value: number; readonly error: number };
 
 /** What is believed of a mean before it is observed, and of the observations. */
 export type MeanBelief = {
@@ -11,7 +11,7 @@ export type MeanBelief = {
 };
 
 /** The mean after the observations, its standard deviation, and the chance of each observation to be none of the mistakes. */
-export type DoubtedMean = {
+type DoubtedMean = {
   readonly mean: number;
   readonly spread: number;
   readonly sound: readonly number[];

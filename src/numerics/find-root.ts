@@ -1,5 +1,5 @@
 /** Where a function crosses zero, or why that was not found. `evaluations` counts calls of the function. */
-export type Root =
+type Root =
   | { readonly kind: "found"; readonly at: number; readonly value: number; readonly evaluations: number }
   /** Both ends lie on the same side of zero: there is no bracket to search in. */
   | {
@@ -16,7 +16,7 @@ export type Root =
       readonly evaluations: number;
     };
 
-export type RootOptions = {
+type RootOptions = {
   /** Stop when the bracket is narrower than this. */
   readonly width: number;
   /** Stop when the function is nearer to zero than this; 0 by default. */

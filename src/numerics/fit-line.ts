@@ -1,8 +1,8 @@
 /** One observation: `y` at `x`, with a weight (one over the variance of `y`, or any number in proportion to it). */
-export type Observation = { readonly x: number; readonly y: number; readonly weight: number };
+type Observation = { readonly x: number; readonly y: number; readonly weight: number };
 
 /** A straight line with what is known of its two numbers. Errors are standard errors; absent with two points. */
-export type Line = {
+type Line = {
   readonly slope: number;
   readonly intercept: number;
   readonly slopeError?: number;

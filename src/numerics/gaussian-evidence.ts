@@ -1,5 +1,5 @@
 /** Observations of a linear model, `values = rows x coefficients + noise`, all errors normal and independent. */
-export type LinearModel = {
+type LinearModel = {
   /** One row an observation, one number a coefficient in each. */
   readonly rows: readonly (readonly number[])[];
   readonly values: readonly number[];

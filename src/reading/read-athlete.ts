@@ -13,7 +13,7 @@ import { bandSchema } from "./athlete-file/band-schema.ts";
 import { strayResults } from "./athlete-file/stray-results.ts";
 import { openYaml, type OpenedYaml } from "./yaml/open-yaml.ts";
 
-export type ReadAthlete = (file: SourceFile) => Checked<Athlete>;
+type ReadAthlete = (file: SourceFile) => Checked<Athlete>;
 
 /**
  * Makes the reader of athlete files, `athletes/*.yaml`. The schema is made once for many files. Every fault and question

@@ -6,7 +6,7 @@ import { athleteReader } from "./read-athlete.ts";
 import { openYaml } from "./yaml/open-yaml.ts";
 
 /** The logs of a day in one text: whose each entry is, by the id of the athlete's file. */
-export type LogRead = {
+type LogRead = {
   readonly entries: readonly { readonly athlete: string; readonly index: number }[];
   readonly faults: readonly Fault[];
 };

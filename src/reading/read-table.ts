@@ -12,7 +12,7 @@ import { type Column, isMass, settleColumns } from "./tables/settle-columns.ts";
 import { cellAt, cellName, columnName, type Sheet } from "./tables/sheet.ts";
 
 /** A cell that was taken, with what it puts into the athlete's file. */
-export type TakenCell = {
+type TakenCell = {
   readonly heading: string;
   readonly cell: string;
   readonly raw: string;
@@ -26,7 +26,7 @@ export type TableAthlete = {
   readonly hasLevel: boolean;
 };
 
-export type RefusedCell = {
+type RefusedCell = {
   readonly who: string;
   readonly cell: string;
   readonly raw: string;

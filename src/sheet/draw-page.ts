@@ -24,7 +24,7 @@ const NO_OTHER_FONT = null as unknown as string;
 const POINTS_PER_MILLIMETRE = 72 / 25.4;
 
 /** What a document is, beside its page. */
-export type DocumentFacts = { readonly lang: string; readonly created: Date; readonly title?: string };
+type DocumentFacts = { readonly lang: string; readonly created: Date; readonly title?: string };
 
 /**
  * Draws pages as a tagged PDF, one sheet a page: marks as artefacts, then every node in reading order. The same pages give

@@ -15,7 +15,7 @@ export type KeyCell = {
 };
 
 /** What stands in a tick box; a thick box marks a moment of its own, such as a tie-break. */
-export type BoxLabel = { readonly text: string; readonly thick?: boolean };
+type BoxLabel = { readonly text: string; readonly thick?: boolean };
 
 const THIN_LINE = 0.35;
 const THICK_LINE = 1.1;

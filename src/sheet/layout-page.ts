@@ -89,7 +89,7 @@ function firstOf<Try, Result>(
 }
 
 /** The title in the file's properties. A band of athletes is named by what it is, never like a person. */
-export const sheetTitle = ({ athlete, workout }: Plan): string =>
+const sheetTitle = ({ athlete, workout }: Plan): string =>
   athlete.anonymous ? `${workout.title}: strategy sheet` : `${workout.title}: sheet of ${athlete.name}`;
 
 function foldMark(y: number, width: number): Placed["marks"] {

@@ -17,7 +17,7 @@ const COLUMN_GAP = 7;
 const BLOCK_GAP = 2.2;
 
 /** What the lower half is made of besides the plan: the width it has, the link of the QR code, and the setter. */
-export type LowerMaterial = {
+type LowerMaterial = {
   readonly width: number;
   readonly link: string | undefined;
   readonly setter: Setter;

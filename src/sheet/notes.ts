@@ -16,7 +16,7 @@ import type { Setter } from "./type-setting.ts";
 const NOTE_KINDS = ["tie-break", "thresholds", "ending", "guide", "unbroken"] as const;
 type NoteKind = (typeof NOTE_KINDS)[number];
 
-export type Note = { readonly kind: NoteKind; readonly runs: readonly Run[] };
+type Note = { readonly kind: NoteKind; readonly runs: readonly Run[] };
 
 /** Capitals of these lines, millimetres. */
 const NOTE_CAPITALS = 3.3;

@@ -7,7 +7,7 @@ import type { Setter } from "./type-setting.ts";
 export type HeadingWord = { readonly text: string; readonly left: number };
 
 /** How large the words may be and how far to the right the last of them may reach, millimetres. */
-export type HeadingRoom = { readonly capitals: number; readonly width: number };
+type HeadingRoom = { readonly capitals: number; readonly width: number };
 
 /** Between two words of a heading, and below them, as a multiple of their capitals. */
 const WORD_GAP = 0.35;

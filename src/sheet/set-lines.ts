@@ -10,7 +10,7 @@ import type { Setter } from "./type-setting.ts";
 type Pacing = NonNullable<PartPlan["pacing"]>;
 
 /** Rounds in which a movement is broken in the same way. */
-export type SetGroup = { readonly rounds: string; readonly sets: string };
+type SetGroup = { readonly rounds: string; readonly sets: string };
 
 /** The sets of a movement over the rounds, neighbouring rounds of equal sets together. */
 export function groupSets(pacing: Pacing, short: string): readonly SetGroup[] {

@@ -2,7 +2,7 @@ import type { Shape } from "../charts/drawing.ts";
 import type { Frame } from "./paper.ts";
 
 /** The structure types of tagged PDF that a sheet uses. */
-export type Tag = "H1" | "H2" | "P" | "Figure" | "Table" | "TR" | "TH" | "TD" | "L" | "LI" | "LBody" | "Sect";
+type Tag = "H1" | "H2" | "P" | "Figure" | "Table" | "TR" | "TH" | "TD" | "L" | "LI" | "LBody" | "Sect";
 
 /** A piece of the page in reading order: words (or a figure with its words), or pieces inside a larger one. */
 export type SheetNode =
@@ -33,8 +33,6 @@ export type SheetPage = Placed & {
   readonly height: number;
   readonly title: string;
 };
-
-export const NOTHING: Placed = { marks: [], nodes: [] };
 
 /** Several placed things as one, in order. */
 export const together = (parts: readonly Placed[]): Placed => ({

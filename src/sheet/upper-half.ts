@@ -80,7 +80,7 @@ const SECTION_GAP = 2.4;
 const MOST_EXTRA_GAP = 4.5;
 
 /** The upper half as it stands on the page: what it shows, and where its last line ends. */
-export type UpperHalf = Placed & {
+type UpperHalf = Placed & {
   readonly bottom: number;
   readonly capitals: number;
   /** Whether every round has its line. */

@@ -68,7 +68,7 @@ export const readCached = ({ folder }: BriefCache, address: string, name: string
   Uint8Array.from(readFileSync(join(folder, address, name)));
 
 /** What a page was made from, as its entry keeps it. */
-export type EntryFacts = Pick<CacheEntry, "base" | "used" | "row"> & {
+type EntryFacts = Pick<CacheEntry, "base" | "used" | "row"> & {
   /** Marks of what files were drawn from, by name. */
   readonly drawnFrom: Readonly<Record<string, string>>;
 };

@@ -17,7 +17,7 @@ export type FileKind = Pick<BriefFile, "name" | "label" | "type" | "share"> & {
 };
 
 /** What files are made from besides the plan. */
-export type FileGiven = {
+type FileGiven = {
   readonly site: Site;
   /** Stays the same from edition to edition and names nobody. */
   readonly id: string;

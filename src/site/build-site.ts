@@ -21,7 +21,7 @@ import { settleTarget } from "./settle-target.ts";
 import type { Surroundings } from "./surroundings.ts";
 import { swapFolder } from "./swap-folder.ts";
 
-export type BuildRequest = {
+type BuildRequest = {
   readonly surroundings: Surroundings;
   /** Everything people wrote, already checked; tells what must come out. */
   readonly data: Data;

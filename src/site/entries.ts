@@ -10,7 +10,7 @@ import type { Settings } from "../models/settings.ts";
 import type { Workout } from "../models/workout.ts";
 
 /** What people write, by kind; each is a collection. */
-export type ByKind = {
+type ByKind = {
   readonly workouts: Workout;
   readonly athletes: Athlete;
   readonly movements: Movement;

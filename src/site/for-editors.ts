@@ -46,7 +46,7 @@ export function forEditors(written: JsonSchema): JsonSchema {
 const isSchema = (value: unknown): value is JsonSchema => typeof value === "object" && value !== null;
 
 /** Names to complete: of values, and of the lines inside an entry. */
-export type Names = {
+type Names = {
   readonly values?: Readonly<Record<string, readonly string[]>>;
   readonly keys?: Readonly<Record<string, readonly string[]>>;
 };

@@ -2,7 +2,7 @@ import type { Data } from "../models/data.ts";
 import { type LinkVersions, readLinkVersions, withNext, writeLinkVersions } from "./link-versions.ts";
 
 /** An athlete who has a file, whether it can be read or not. */
-export type Present = {
+type Present = {
   readonly id: string;
   /** Absent where the file cannot be read. */
   readonly name?: string;

@@ -1,5 +1,5 @@
 /** A small file for the host, by its name in the site. */
-export type HostingFile = { readonly name: string; readonly text: string };
+type HostingFile = { readonly name: string; readonly text: string };
 
 const EVERYWHERE: readonly (readonly [string, string])[] = [
   ["X-Content-Type-Options", "nosniff"],

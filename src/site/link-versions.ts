@@ -72,7 +72,7 @@ export function readLinkVersions(dataFolder: string): LinkVersions {
 }
 
 /** What the versions call a group. */
-export const markOfGroup = ({ kind, id }: Group): string => `${kind} ${id}`;
+const markOfGroup = ({ kind, id }: Group): string => `${kind} ${id}`;
 
 /** The version of the link to a group's board. */
 export const versionOfGroup = ({ groups }: LinkVersions, group: Group): number =>

@@ -17,7 +17,7 @@ import { readTexts } from "./read-texts.ts";
 import type { Surroundings } from "./surroundings.ts";
 
 /** Everything people wrote, as files: what the tool brings along, and what stands in the data folder. */
-export type Sources = {
+type Sources = {
   readonly builtIn: readonly SourceFile[];
   readonly own: readonly SourceFile[];
   readonly faults: readonly Fault[];

@@ -21,7 +21,7 @@ type Component = Parameters<AstroContainer["renderToString"]>[0];
 export type Render = (component: Component, props: object, locals?: object) => Promise<string>;
 
 /** What a brief is made with. */
-export type BriefMeans = {
+type BriefMeans = {
   readonly render: Render;
   /** The page from which every locked page is made. */
   readonly shell: string;
@@ -33,7 +33,7 @@ export type BriefMeans = {
 };
 
 /** A brief as it is published, locked, with what its files were drawn from and its row of the board. */
-export type BriefMade = {
+type BriefMade = {
   readonly files: ReadonlyMap<string, Bytes>;
   readonly drawnFrom: Readonly<Record<string, string>>;
   readonly row: RowOfBrief;

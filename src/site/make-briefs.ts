@@ -56,7 +56,7 @@ export type BriefsMade = {
 };
 
 /** Where briefs are kept for the next build, beside the secret. */
-export const briefsFolder = (dataFolder: string): string => join(dataFolder, OWN_FOLDER, "cache", "briefs");
+const briefsFolder = (dataFolder: string): string => join(dataFolder, OWN_FOLDER, "cache", "briefs");
 
 type Wanted = {
   readonly page: PrivatePage;

@@ -17,7 +17,7 @@ import type { Surroundings } from "./surroundings.ts";
 export type BandPlan = { readonly band: Band; readonly plan: Plan };
 
 /** What computes plans; handed in, so that the site needs to know no more of it than this. */
-export type Compute = {
+type Compute = {
   readonly plan: (athlete: Athlete, workout: Workout) => Plan;
   readonly strategy: (workout: Workout) => { readonly plans: readonly BandPlan[] };
 };

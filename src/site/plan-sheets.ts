@@ -19,7 +19,7 @@ export type PlannedBrief = {
 };
 
 /** Briefs that could be planned, in start order, and those that could not, with what the program met. */
-export type PlannedBriefs = {
+type PlannedBriefs = {
   readonly briefs: readonly PlannedBrief[];
   readonly failed: readonly { readonly name: string; readonly problem: string }[];
 };

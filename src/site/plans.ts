@@ -2,7 +2,7 @@ import { deflateRawSync, inflateRawSync } from "node:zlib";
 import type { Plan } from "../models/plan/plan.ts";
 
 /** Plans by what they are for; each is computed once and comes back equal however often it is asked for. */
-export type PlanStore = { readonly get: (name: readonly string[], make: () => Plan) => Plan };
+type PlanStore = { readonly get: (name: readonly string[], make: () => Plan) => Plan };
 
 /** Plans kept as they are; a page, its sheets and cards ask for the same one in a row. */
 const KEPT_OPEN = 8;

@@ -66,10 +66,10 @@ async function pageAt(keys: PageKeys, { base, origin = "" }: Place): Promise<Pri
 }
 
 /** Who opens a page: an athlete, the coach of a group, or the coach of all. */
-export type LinkReader = Pick<PrivatePage, "athlete" | "group">;
+type LinkReader = Pick<PrivatePage, "athlete" | "group">;
 
 /** A reader's passcode, and its stretched form with what a page needs to stretch it again. */
-export type Passcode = {
+type Passcode = {
   readonly passcode: string;
   readonly stretched: Bytes;
   readonly cost: PasscodeCost;

@@ -16,7 +16,7 @@ const SHELL = `b/${SHELL_ADDRESS}/index.html`;
 
 const listField = z.strictObject({ from: z.string(), sums: z.record(z.string(), z.string()) });
 
-export type PublicGiven = {
+type PublicGiven = {
   readonly surroundings: Surroundings;
   readonly data: Data;
   /** Mark of the program. */

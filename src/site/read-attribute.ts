@@ -16,7 +16,7 @@ export type ValueFault = {
 };
 
 /** Words that stand for a stated limit in a text. */
-export const LIMIT_WORDS: readonly string[] = ["any", ...JOINTS, ...CONDITIONS, ...STRESSES];
+const LIMIT_WORDS: readonly string[] = ["any", ...JOINTS, ...CONDITIONS, ...STRESSES];
 
 /** Tells what is wrong with the value of an attribute, or nothing. */
 export function faultOfValue(

@@ -5,7 +5,7 @@ import { openTextTable } from "../reading/tables/open-text-table.ts";
 import type { Sheet } from "../reading/tables/sheet.ts";
 
 /** Text read from bytes, and how, where it is not plain UTF-8. */
-export type ReadText = { readonly text: string; readonly told?: string };
+type ReadText = { readonly text: string; readonly told?: string };
 
 /**
  * Reads the tables of a file: a workbook's sheets, or text with cells parted by commas, semicolons or tabs. `-` reads what is
@@ -29,7 +29,7 @@ export async function readTableFile(
 }
 
 /** UTF-8, UTF-16 with its mark, else the letters of western Windows, which is told. */
-export function decode(bytes: Uint8Array): ReadText {
+function decode(bytes: Uint8Array): ReadText {
   const mark =
     bytes[0] === 0xff && bytes[1] === 0xfe
       ? "utf-16le"

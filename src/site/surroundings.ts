@@ -21,7 +21,7 @@ export type Surroundings = {
   readonly secret?: string;
 };
 
-export type Environment = Readonly<Record<string, string | undefined>>;
+type Environment = Readonly<Record<string, string | undefined>>;
 
 /**
  * Reads the surroundings from environment variables: `RIGSHEET_DATA`, `RIGSHEET_BASE`, `RIGSHEET_SITE`,
@@ -73,7 +73,7 @@ function readOrigin(written = ""): string | undefined {
 }
 
 /** @throws an Error when the text is not a day of the calendar. */
-export function readDay(written: string | undefined, today: string): string {
+function readDay(written: string | undefined, today: string): string {
   const day = written || today;
   const [year, month, date] = /^(\d{4})-(\d\d)-(\d\d)$/.exec(day)?.slice(1).map(Number) ?? [];
   const read = new Date(Date.UTC(year ?? NaN, (month ?? 0) - 1, date));

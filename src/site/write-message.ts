@@ -10,7 +10,7 @@ Start: <Start />. Aim at <Target />.
 `;
 
 /** A reader for whom there is a plan. */
-export type One = Reader & { readonly kind: "one" };
+type One = Reader & { readonly kind: "one" };
 type Show = (reader: One, written: Readonly<Record<string, string>>, link: string) => string;
 
 const shown =

@@ -14,7 +14,7 @@ function saySides(
 }
 
 /** What is done on each side of an amount that holds both. @example sayEachSide({ amount: 24, unit: "reps" }) // => "12 each side" */
-export const sayEachSide = (row: Amount & Pick<PacingRow, "prescribed">): string =>
+const sayEachSide = (row: Amount & Pick<PacingRow, "prescribed">): string =>
   `${sayAmount({ ...row, amount: (row.prescribed ?? row.amount) / 2 })} each side`;
 
 type Amount = Pick<PacingRow, "amount" | "unit" | "writtenIn">;

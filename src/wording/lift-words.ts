@@ -81,7 +81,7 @@ export function sayFinishPlan(row: FinishRow): string {
 }
 
 /** Loads one after the other, the unit once. */
-export const sayLadder = (loads: FinishRow["loads"]): string =>
+const sayLadder = (loads: FinishRow["loads"]): string =>
   loads
     .map((load, at) => (at === loads.length - 1 ? sayMass(load) : sayMassFigure(load)))
     .join(`${NO_BREAK_SPACE}→ `);

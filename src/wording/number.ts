@@ -22,14 +22,6 @@ export function sayNumber(value: number, decimals: number): string {
 export const sayCount = (count: number, one: string, many: string): string =>
   `${sayNumber(count, 0)}${NO_BREAK_SPACE}${Math.round(count) === 1 ? one : many}`;
 
-const ORDINALS: readonly string[] = ["th", "st", "nd", "rd"];
-
-/** A place in an order. @example sayOrdinal(22) // => "22nd" */
-export function sayOrdinal(number: number): string {
-  const teens = number % 100 > 10 && number % 100 < 14;
-  return `${number}${(teens ? undefined : ORDINALS[number % 10]) ?? "th"}`;
-}
-
 /** Words joined as people list them. @example sayList(["a", "b", "c"]) // => "a, b and c" */
 export function sayList(words: readonly string[], joiner = "and"): string {
   const last = words.at(-1) ?? "";

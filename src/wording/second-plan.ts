@@ -6,7 +6,7 @@ import { saySets } from "./sets.ts";
 import { sayClock } from "./time.ts";
 
 /** A number of the second try's plan beside the first's. */
-export type SaidChange = {
+type SaidChange = {
   readonly what: string;
   readonly before: string;
   readonly now: string;

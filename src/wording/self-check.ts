@@ -1,7 +1,7 @@
 import type { Plan } from "../models/plan/plan.ts";
 
 /** One line of the self-check: what to look at, and the answers from good to bad. */
-export type CheckLine = {
+type CheckLine = {
   readonly question: string;
   readonly good: string;
   readonly middling?: string;

@@ -14,12 +14,3 @@ export function sayChance(chance: number): string {
   if (chance <= 0.025) return "under 5%";
   return `${Math.round(chance * 20) * 5}%`;
 }
-
-const IN_TEN = [
-  "hardly ever",
-  ...Array.from({ length: 9 }, (_, index) => `${index + 1} in 10`),
-  "nearly always",
-];
-
-/** A chance as so many times in ten. @example sayInTen(0.78) // => "8 in 10" */
-export const sayInTen = (chance: number): string => IN_TEN[Math.round(chance * 10)] ?? sayChance(chance);

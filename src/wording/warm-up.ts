@@ -71,7 +71,7 @@ const REASONS: Readonly<Record<BuildReason["reasons"][number], string>> = {
 };
 
 /** Why a build ends where it does, as a sentence. */
-export function sayBuildReason({ kind, reasons }: BuildReason): string {
+function sayBuildReason({ kind, reasons }: BuildReason): string {
   if (kind === "load") return "Up to the heaviest load of the workout, so that it holds no surprise.";
   if (kind === "under-the-load")
     return "It stops short of the load of the workout, which belongs to the workout.";

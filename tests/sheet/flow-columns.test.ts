@@ -2,9 +2,9 @@ import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { flowColumns } from "../../src/sheet/flow-columns.ts";
 import type { KeyPanel } from "../../src/sheet/key-panel.ts";
-import { NOTHING, type Measured } from "../../src/sheet/sheet-node.ts";
+import type { Measured } from "../../src/sheet/sheet-node.ts";
 
-const piece = (height: number): Measured => ({ height, place: () => NOTHING });
+const piece = (height: number): Measured => ({ height, place: () => ({ marks: [], nodes: [] }) });
 const panel = (heading: number, ...rows: readonly number[]): KeyPanel => ({
   width: 10,
   heading: piece(heading),

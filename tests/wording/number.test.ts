@@ -1,6 +1,6 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { sayCount, sayList, sayNumber, sayOrdinal } from "../../src/wording/number.ts";
+import { sayCount, sayList, sayNumber } from "../../src/wording/number.ts";
 
 describe("a number in words", () => {
   it.each([
@@ -36,18 +36,6 @@ describe("counts and lists", () => {
       "1\u00a0lift",
       "0\u00a0lifts",
     ]);
-  });
-
-  it.each([
-    [1, "1st"],
-    [2, "2nd"],
-    [3, "3rd"],
-    [4, "4th"],
-    [11, "11th"],
-    [22, "22nd"],
-    [113, "113th"],
-  ])("the place %i is %s", (number, text) => {
-    expect(sayOrdinal(number)).toBe(text);
   });
 
   it("words are joined by commas and a last and", () => {

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { sayChance, sayInTen, sayShare } from "../../src/wording/share.ts";
+import { sayChance, sayShare } from "../../src/wording/share.ts";
 
 it.each([
   [0.746, "75%"],
@@ -17,12 +17,4 @@ it.each([
   [0.02, "under 5%"],
 ])("the chance %d is said to the twentieth: %s", (chance, text) => {
   expect(sayChance(chance)).toBe(text);
-});
-
-it.each([
-  [0.78, "8 in 10"],
-  [0.02, "hardly ever"],
-  [0.99, "nearly always"],
-])("the chance %d is %s tries", (chance, text) => {
-  expect(sayInTen(chance)).toBe(text);
 });

@@ -4,7 +4,7 @@ import type { DayRun } from "./day-run.ts";
 import { button, make } from "./dom.ts";
 
 /** A lift that waits for a tap: which of the part, its load in kilograms and in words. */
-export type Waiting = { readonly lift: number; readonly kilograms: number; readonly said: string };
+type Waiting = { readonly lift: number; readonly kilograms: number; readonly said: string };
 
 /** Two big buttons for the lift that waits, which are hidden where none does, and the end of the part. */
 export function barButtons(

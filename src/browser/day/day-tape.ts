@@ -1,7 +1,7 @@
 import { shape } from "./dom.ts";
 
 /** What stands on the tape of the day: stretches of the plan, what was done, and now. Any one unit of time. */
-export type TapeOfDay = {
+type TapeOfDay = {
   readonly length: number;
   readonly pieces: readonly { readonly from: number; readonly to: number; readonly strong?: boolean }[];
   readonly half?: number;

@@ -1,7 +1,7 @@
 import type { Options } from "./day-run.ts";
 
 /** Keeps the screen from going dark, as long as it is asked to and the browser can. */
-export type Wakefulness = { readonly hold: () => void; readonly release: () => void };
+type Wakefulness = { readonly hold: () => void; readonly release: () => void };
 
 export function wakefulness(): Wakefulness {
   let wanted = false;

@@ -3,7 +3,7 @@ import type { Situation } from "../conditions/situation.ts";
 import type { AfterNumbers } from "./constants.ts";
 
 export type DayKind = NonNullable<Plan["after"]>["day"]["kind"];
-export type DayReason = NonNullable<Plan["after"]>["day"]["because"][number];
+type DayReason = NonNullable<Plan["after"]>["day"]["because"][number];
 
 /**
  * What the rest of the day is for: a rest, the time between two starts, something light, or a session. Rest comes first for

@@ -4,7 +4,7 @@ import { nearestOf } from "../lifting/plates.ts";
 import type { AfterNumbers } from "./constants.ts";
 import type { After, PlanAfterInput } from "./plan-after.ts";
 
-export type Work = After["day"]["pieces"][number]["work"][number];
+type Work = After["day"]["pieces"][number]["work"][number];
 
 /**
  * The work of a piece in the athlete's own numbers: loads from their best lifts rounded down to plates, reps from their

@@ -17,7 +17,7 @@ import { usualPlans } from "./sustainable-work.ts";
 import { type LiftOf, type TaskFactor, taskFactor } from "./task-factor.ts";
 
 /** What the capacity of an athlete is computed from. */
-export type CapacityInput = {
+type CapacityInput = {
   readonly athlete: Athlete;
   readonly movements: ReadonlyMap<string, Movement>;
   readonly date: IsoDate;

@@ -4,7 +4,7 @@ import { fitLine } from "../../numerics/fit-line.ts";
 export type EffortPoint = { readonly amount: number; readonly time: number; readonly error: number };
 
 /** A critical rate (units per second) and a reserve (units) with their standard errors, where there are enough points. */
-export type RateAndReserve = {
+type RateAndReserve = {
   readonly rate: number;
   readonly reserve: number;
   readonly rateError?: number;

@@ -11,7 +11,7 @@ export type MuscleFit = { readonly unbroken: number; readonly muscleRecovery: nu
 export type Doing = { readonly fastest: number; readonly held: boolean };
 
 /** An effort as the muscles see it: how its task differs from the movement at the reference load. */
-export type MusclePoint = { readonly amount: number; readonly time: number; readonly factor: TaskFactor };
+type MusclePoint = { readonly amount: number; readonly time: number; readonly factor: TaskFactor };
 
 /** A single set is never fitted to be longer than this multiple of the amount of an effort. */
 const LONGEST_SET = 20;
@@ -28,7 +28,7 @@ const STEADY_SETS = { from: 5, to: 7 } as const;
  * Seconds that the fastest way of doing an amount from fresh takes, breaks included. Very long work is carried on in a straight line from
  * where its rhythm is steady (within 2 % of asking for all of it, checked for best sets from 3 to 50).
  */
-export function muscleTime(amount: number, fit: MuscleFit, doing: Doing, rules: Rules): number {
+function muscleTime(amount: number, fit: MuscleFit, doing: Doing, rules: Rules): number {
   const to = STEADY_SETS.to * fit.unbroken;
   if (amount <= to + 1) return timeFromFresh(amount, fit, doing, rules);
   const from = STEADY_SETS.from * fit.unbroken;

@@ -1,7 +1,7 @@
 import type { Capacity, MovementCapacity } from "../motion/movement-capacity.ts";
 
 /** How much more time a workout asks than the model has it: natural logarithms, of all its work and of movements beside that. */
-export type Harder = {
+type Harder = {
   readonly all: number;
   readonly movements: ReadonlyMap<string, number>;
 };

@@ -2,7 +2,7 @@
  * One published equation between a load, the reps it can be lifted for, and the heaviest single.
  * `from` and `to` bound the reps for which it is used here.
  */
-export type RepEquation = {
+type RepEquation = {
   readonly name: string;
   readonly from: number;
   readonly to: number;
@@ -38,7 +38,7 @@ export const REP_EQUATIONS: readonly RepEquation[] = [
 ];
 
 /** The most reps a set may have to say anything about a single. */
-export const MOST_REPS = 20;
+const MOST_REPS = 20;
 
 /**
  * How much heavier a single is than a load lifted for `reps` to failure: the mean of the equations inside their
@@ -61,22 +61,3 @@ export function singleOverLoad(
 /** The share of a single that can be lifted for `reps` to failure. @example shareForReps(1) // => 1 */
 export const shareForReps = (reps: number): number =>
   1 / (singleOverLoad(Math.min(reps, MOST_REPS))?.mean ?? 1);
-
-/**
- * Reps to failure at a share of the single: the mean over the equations that have an answer (Lombardi left out: it
- * runs away below 80 %), and a band of two standard deviations between people. The deviation is linear in the share
- * (Nuzzo et al. 2024, abstract), 2.8 reps at 70 % and 2.1 at 90 % (lifters of Richens and Cleather 2014, abstract).
- * Endurance athletes on a leg press do many more than the band says.
- */
-export function repsAtShare(share: number): {
-  readonly few: number;
-  readonly mean: number;
-  readonly many: number;
-} {
-  const values = REP_EQUATIONS.filter(({ name }) => name !== "Lombardi")
-    .map(({ reps }) => reps(share))
-    .filter((reps) => Number.isFinite(reps) && reps >= 0);
-  const mean = values.reduce((sum, value) => sum + value, 0) / Math.max(1, values.length);
-  const spread = 2.8 + ((share - 0.7) / 0.2) * (2.1 - 2.8);
-  return { few: Math.max(0, mean - 2 * spread), mean, many: mean + 2 * spread };
-}

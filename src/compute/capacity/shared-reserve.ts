@@ -6,7 +6,7 @@ import { fitRateAndReserve } from "./fit-effort.ts";
 import { ownEfforts } from "./own-efforts.ts";
 
 /** The reserve all movements share, and its relative error. */
-export type SharedReserve = { readonly seconds: Seconds; readonly error: number };
+type SharedReserve = { readonly seconds: Seconds; readonly error: number };
 
 /** Efforts nearer in time than this ratio say nothing about a reserve. */
 const APART = 1.5;

@@ -6,7 +6,7 @@ import type { AtMovement } from "../conditions/movement-situation.ts";
 import type { Situation } from "../conditions/situation.ts";
 import { sayCause } from "./say-cause.ts";
 
-export type Caution = Plan["cautions"][number];
+type Caution = Plan["cautions"][number];
 
 /** What is only known of one movement at hand; an entry that asks for it is weighed movement by movement. */
 const OF_A_MOVEMENT: readonly (Metric | Fact)[] = [

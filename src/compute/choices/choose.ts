@@ -15,7 +15,7 @@ import {
 } from "./option-verdict.ts";
 import { ownEntry } from "../../models/own-entry.ts";
 
-export type Choice = Plan["choices"][number];
+type Choice = Plan["choices"][number];
 
 export type ChooseInput = {
   /** The movements of the workout in order, each with the situation narrowed to it. */

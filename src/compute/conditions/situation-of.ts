@@ -174,7 +174,7 @@ function placeFacts({ gym, gymAssumed, competition }: SituationInput): Situation
 }
 
 /** A gym's equipment by the words conditions use: its own words, its ergs by kind, and a barbell where there is a bar. */
-export function equipmentOf(gym: Gym): readonly string[] {
+function equipmentOf(gym: Gym): readonly string[] {
   const ergs = Object.entries(gym.ergs).filter(([, count]) => count > 0);
   return [...gym.equipment, ...ergs.map(([kind]) => kind), ...(gym.bars.length > 0 ? ["barbell"] : [])];
 }

@@ -17,7 +17,7 @@ import { secondTry, type SecondTryInput } from "./second-try.ts";
 import { suspectsOf } from "./suspects.ts";
 
 /** A result and the plan it is held against. */
-export type DebriefInput = {
+type DebriefInput = {
   readonly plan: PartPlan;
   readonly result: LoggedResult;
   readonly level: Level;

@@ -18,7 +18,7 @@ export type Suspect = {
 };
 
 /** What the suspects are drawn from. */
-export type SuspectsInput = {
+type SuspectsInput = {
   readonly pieces: readonly Piece[];
   readonly work: readonly PieceWork[];
   readonly rows: readonly PlannedRow[];

@@ -9,7 +9,7 @@ import { seenRounds } from "./seen-rounds.ts";
 import { tellLaw } from "./tell-law.ts";
 
 /** What a caller may set differently. */
-export type EarlySplitsOptions = {
+type EarlySplitsOptions = {
   /** The course of another division than that of `course`, for performances done in it; by default the same course. */
   readonly courseOf?: (division: string) => Course;
   /** Constants by name. */

@@ -20,7 +20,7 @@ export type SeenOnce = {
 };
 
 /** All rounds seen of a part, and the performances that could not be read. */
-export type Observed = {
+type Observed = {
   readonly seen: readonly SeenOnce[];
   readonly performances: number;
   readonly faults: readonly Fault[];

@@ -4,7 +4,7 @@ import type { EarlyPerformance } from "../../models/workout.ts";
 import { clockTooSoonFault, tooManySplitsFault } from "./early-splits-faults.ts";
 
 /** What was seen of a performance: seconds of work and changes of station of each round seen whole, rests left out. */
-export type ReadRounds =
+type ReadRounds =
   | { readonly ok: true; readonly seconds: ReadonlyMap<number, number> }
   | { readonly ok: false; readonly fault: Fault };
 

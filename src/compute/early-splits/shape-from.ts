@@ -7,7 +7,7 @@ import type { EarlySplitsFit, SeenRound } from "./early-splits-fit.ts";
 import { roundWork } from "./round-work.ts";
 
 /** What a caller may add. */
-export type ShapeOptions = {
+type ShapeOptions = {
   /**
    * Seconds of each round as planned without early splits. With it a round is relative to that plan instead of to an even round, so
    * that slowing which the plan foresees anyway is not counted twice, and loads that differ by round need no other account.

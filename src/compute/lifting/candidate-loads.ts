@@ -72,17 +72,6 @@ export function withoutSmallPlates(
   return tooFar ? loads : withoutSmallPlates(coarser, low, high, width);
 }
 
-/** At most `most` of the candidates, evenly spread, the first and the last among them. */
-export function thinOut(candidates: readonly Candidate[], most: number): readonly Candidate[] {
-  if (candidates.length <= most) return candidates;
-  return unique(
-    Array.from({ length: most }, (_, at) => {
-      const chosen = candidates[Math.round((at * (candidates.length - 1)) / (most - 1))];
-      return chosen ?? nearestTo(candidates, 0);
-    }),
-  );
-}
-
 /** The candidate nearest to a load; the lighter of two as near. The list must not be empty. */
 export function nearestTo(candidates: readonly Candidate[], kilograms: number): Candidate {
   const [first, ...rest] = candidates;

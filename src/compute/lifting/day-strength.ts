@@ -82,7 +82,7 @@ export function beliefFromOpener(
 }
 
 /** What a chosen opener tells, as fitted; kilograms. */
-export type OpenerTells = {
+type OpenerTells = {
   /** How far the load made half the time lies over it. */
   readonly margin: number;
   readonly day: number;

@@ -11,7 +11,7 @@ import type { PlannedLadder } from "./plan-ladder.ts";
 import { changePlates, listPlates } from "./plates.ts";
 
 /** Where a lift stands on the clock of the workout. Seconds. */
-export type LiftClock = {
+type LiftClock = {
   /** When the part begins, from which attempts count. */
   readonly opens: number;
   /** Last moment at which an attempt may start. */

@@ -4,7 +4,7 @@ import type { LadderLimits, LadderProblem } from "./ladder-problem.ts";
 import type { LiftToday } from "./lift-today.ts";
 import { allRepsOf } from "./lift-line.ts";
 
-export type LadderRules = Pick<LadderProblem, "steps"> & { readonly limits: LadderLimits };
+type LadderRules = Pick<LadderProblem, "steps"> & { readonly limits: LadderLimits };
 
 /**
  * How the ladder of a lift may climb and where it ends, by how much is known of the athlete: who is known by one result

@@ -17,7 +17,7 @@ export type TaskAgain = {
 };
 
 /** How hard the work before a lift was, against what was planned. */
-export type WorkFelt = "easier" | "as-planned" | "harder";
+type WorkFelt = "easier" | "as-planned" | "harder";
 
 /** A lift in the numbers from which it can be planned again. */
 export function againOf(

@@ -2,7 +2,7 @@ import type { Course, CourseEffort } from "../../models/course.ts";
 import type { Movement } from "../../models/movement.ts";
 import { type Seconds, seconds } from "../../models/quantity.ts";
 
-export type LiftPiece = { readonly movement: Movement; readonly reps: number };
+type LiftPiece = { readonly movement: Movement; readonly reps: number };
 
 /** One thing lifted for load: a movement for one or more reps, or a complex done without putting the bar down. */
 export type LiftLine = {
@@ -26,7 +26,7 @@ export function liftsOf(course: Course): readonly LiftLine[] {
 }
 
 /** A stretch of the clock of the part in which a lift may be attempted. */
-export type LiftWindow = {
+type LiftWindow = {
   readonly opens: Seconds;
   /** Absent where the work, not the clock, ends it. */
   readonly closes?: Seconds;

@@ -13,7 +13,7 @@ import { makeChance } from "./make-chance.ts";
 import type { Objective } from "./objective.ts";
 
 /** A problem but for the moments at which attempts are made. */
-export type TimelessProblem = Omit<LadderProblem, "slots" | "openerChance">;
+type TimelessProblem = Omit<LadderProblem, "slots" | "openerChance">;
 
 /** One lift ready to be planned. */
 export type LiftingTask = {

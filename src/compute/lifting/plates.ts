@@ -146,7 +146,7 @@ function unitOfSide(loads: MakableLoads, side: SideLoad): MassUnit {
 const tidy = (mass: Mass): Mass => ({ ...mass, value: Number(mass.value.toFixed(6)) });
 
 /** Plates in loading order with equal neighbours counted. */
-export function countPlates(plates: readonly Mass[]): { plate: Mass; count: number }[] {
+function countPlates(plates: readonly Mass[]): { plate: Mass; count: number }[] {
   const counted: { plate: Mass; count: number }[] = [];
   for (const plate of plates) {
     const last = counted.at(-1);

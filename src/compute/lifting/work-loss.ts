@@ -9,7 +9,7 @@ export type MuscleWork = { readonly muscle: Muscle; readonly intensity: number; 
 export type WorkBefore = { readonly work: readonly MuscleWork[]; readonly secondsSince: number };
 
 /** A loss in numbers: its share right after the work, how fast it is regained, and the seconds of rest before the window opens. */
-export type LossLaw = {
+type LossLaw = {
   readonly start: number;
   readonly fast: number;
   readonly slow: number;

@@ -2,7 +2,7 @@ import { fastRefilled, refillLaw, slowRefilled } from "./refill-law.ts";
 import type { Rules } from "./rules.ts";
 
 /** The shared reserve while time passes: two stores in seconds of critical-rate work. Changed in place by what follows. */
-export type Reserve = { fast: number; slow: number };
+type Reserve = { fast: number; slow: number };
 
 /** A full reserve of a given size in seconds. */
 export const fullReserve = (rules: Rules, size: number): Reserve => ({

@@ -21,7 +21,7 @@ import { type Floor, transitionTo } from "./transition.ts";
 const STEP_WITHOUT_REPS = 3;
 
 /** What a course is compiled with: the tasks as the athlete does them, the rules of the athlete, and the floor. */
-export type Compiling = { readonly taskOf: TaskOf; readonly rules: Rules; readonly floor: Floor };
+type Compiling = { readonly taskOf: TaskOf; readonly rules: Rules; readonly floor: Floor };
 
 /**
  * Makes a course ready for fast simulation, for one athlete and an expected length of the part in seconds (which enters only

@@ -1,5 +1,5 @@
 /** A visit as planned: its amount in sets with a mean rest between them, and its clocks. Seconds. */
-export type Visit = {
+type Visit = {
   readonly amount: number;
   readonly sizes: readonly number[];
   readonly rest: number;
@@ -12,7 +12,7 @@ export type Visit = {
 };
 
 /** A pause of the clock in which nobody works, or a stretch of work between two of them. */
-export type VisitPiece =
+type VisitPiece =
   | { readonly kind: "pause"; readonly start: number; readonly end: number }
   | ({ readonly kind: "work"; readonly start: number; readonly end: number } & WorkOfPiece);
 

@@ -2,7 +2,7 @@ import type { Range } from "../../models/plan/basics.ts";
 import type { PlacesConstants } from "./constants.ts";
 import type { RankedField, Side } from "./rank-field.ts";
 
-export type Crowd = { readonly score: number; readonly count: number; readonly passWith: number };
+type Crowd = { readonly score: number; readonly count: number; readonly passWith: number };
 
 /**
  * Crowds at round scores within reach: scores that hold so many times the mean count of their neighbours to each

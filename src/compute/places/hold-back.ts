@@ -4,7 +4,7 @@ import { expectedPlace } from "./expected-place.ts";
 import { type Cap, type PossibleResult, stoppedByCap } from "./possible-results.ts";
 import type { RankedField } from "./rank-field.ts";
 
-export type HoldBack = NonNullable<Places["holdBack"]>;
+type HoldBack = NonNullable<Places["holdBack"]>;
 
 /** What is traded: a part done easier against the lift after it. */
 export type HoldBackInput = {

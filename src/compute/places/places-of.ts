@@ -9,7 +9,7 @@ import { type Cap, type PossibleResult, resultsOfRange, stoppedByCap } from "./p
 import { placeOf, rankField, type Side } from "./rank-field.ts";
 
 /** A result as planned, on one side of the cap, in the unit of the field. */
-export type PlannedResult = { readonly side: Side; readonly range: Range; readonly chance: number };
+type PlannedResult = { readonly side: Side; readonly range: Range; readonly chance: number };
 
 export type PlacesInput = {
   readonly part: string;

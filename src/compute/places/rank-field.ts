@@ -11,7 +11,7 @@ export type RankedField = {
   readonly sides: Readonly<Record<Side, RankedSide>>;
 };
 
-export type RankedSide = {
+type RankedSide = {
   readonly scores: readonly number[];
   readonly counts: readonly number[];
   /** Of the whole field, how many have a better result than each score. */

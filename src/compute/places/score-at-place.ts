@@ -2,7 +2,7 @@ import type { Field } from "../../models/field.ts";
 import { type Seconds, seconds } from "../../models/quantity.ts";
 
 /** A score of a field: seconds of those who finished work for time, else what was done. */
-export type PlacedScore = { readonly time: Seconds } | { readonly reps: number };
+type PlacedScore = { readonly time: Seconds } | { readonly reps: number };
 
 type Counted = { readonly score: PlacedScore; readonly count: number };
 

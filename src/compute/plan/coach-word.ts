@@ -24,7 +24,7 @@ export function coachWordFor(athlete: Athlete, workout: Workout): CoachWord | un
 }
 
 /** The athlete and the workout with the word in them, and what of it cannot be. */
-export type WithWord = {
+type WithWord = {
   readonly athlete: Athlete;
   readonly workout: Workout;
   readonly notSet: readonly NotSet[];

@@ -3,7 +3,7 @@ import type { Data } from "../../models/data.ts";
 import type { Gym } from "../../models/gym.ts";
 
 /** The gym a plan is made for; `assumed` when neither the athlete nor the settings name one. */
-export type PlanPlace = { readonly gym: Gym; readonly assumed: boolean };
+type PlanPlace = { readonly gym: Gym; readonly assumed: boolean };
 
 /** A usual gym, for athletes of whom no gym is known. Judgement. */
 const USUAL_GYM: Gym = {

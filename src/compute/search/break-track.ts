@@ -22,7 +22,7 @@ const LEAST_UNITS = 1;
 const FITS = 1e-3;
 
 /** The sets of every stretch of a run, as far as it went, and what they need. */
-export type Breaks = {
+type Breaks = {
   readonly sets: readonly (SetPlan | undefined)[];
   /** Greatest relative excess of the time the sets need over the time the run gave. */
   readonly excess: number;

@@ -55,7 +55,7 @@ export function workTime(track: Track, log: RunLog, i: number): number {
 }
 
 /** A day the plan may meet: rate over the expected one, and the same of the size of the reserve. */
-export type DayForm = { readonly form: number; readonly reserveForm: number };
+type DayForm = { readonly form: number; readonly reserveForm: number };
 
 /** The day that is expected. */
 export const EXPECTED_DAY: DayForm = { form: 1, reserveForm: 1 };

@@ -3,7 +3,7 @@ import { largestSet, refillIn, type SetQuestion } from "./largest-sets.ts";
 import type { Rules } from "../motion/rules.ts";
 
 /** Sizes of sets in order, and the largest share of what is possible then that any of them takes. */
-export type EvenSets = { readonly sizes: readonly number[]; readonly use: number };
+type EvenSets = { readonly sizes: readonly number[]; readonly use: number };
 
 /** From this amount on, whole fives are tried: they are easier to count. */
 export const FIVES_FROM = 30;

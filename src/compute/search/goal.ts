@@ -41,7 +41,7 @@ export function goalOf(score: Score): Goal {
  * One interval of a run: what was scored in it, how long its work took (what was left undone added at the sustainable rate), whether
  * all of it was done.
  */
-export type Interval = {
+type Interval = {
   readonly section: number;
   readonly number: number;
   readonly score: number;

@@ -10,7 +10,7 @@ import type { Rules } from "../motion/rules.ts";
 
 /** Rests are found to this share, and sets are enough when they reach all but this share of the amount. */
 const REST_TO = 0.004;
-export const REACHED = 0.002;
+const REACHED = 0.002;
 /** A rest longer than this is not tried, seconds. */
 export const LONGEST_TRIED = 600;
 
@@ -107,7 +107,7 @@ function drawnOutCycle(question: SetQuestion, rules: Rules): number | undefined 
 }
 
 /** The fastest way of doing an amount as far as its time goes: in one set at a cycle, or broken in one of several ways. */
-export type LeastTime =
+type LeastTime =
   | { readonly kind: "one-set"; readonly cycle: number; readonly total: number }
   | { readonly kind: "sets"; readonly ways: readonly Breaking[]; readonly total: number };
 

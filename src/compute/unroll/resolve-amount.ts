@@ -5,7 +5,7 @@ import type { Amount, EffortStep, LineMovement, Score } from "../../models/worko
 import { inRound, type Frame } from "./frame.ts";
 
 /** How much is to be done at one visit, sides included. */
-export type ResolvedAmount = {
+type ResolvedAmount = {
   readonly amount: CourseAmount;
   readonly unit: AmountUnit;
   readonly written?: Length;

@@ -19,7 +19,7 @@ export type BuildReason = NonNullable<NonNullable<Plan["warmUp"]>["build"]>["why
 type Because = BuildReason["reasons"][number];
 
 /** Where in the band a build ends, and why. */
-export type BuildShare = { readonly share: number; readonly why: BuildReason };
+type BuildShare = { readonly share: number; readonly why: BuildReason };
 
 /** A step up or down in the band and the reason for it. */
 type Step = { readonly by: number; readonly because: Because };

@@ -8,7 +8,7 @@ import { easyLoad, withoutSmall } from "./easy-load.ts";
 import type { BuildGoal } from "./build-goals.ts";
 import { BUILD_LADDERS, type Rung, type WarmUpNumbers } from "./constants.ts";
 
-export type BuildSet = {
+type BuildSet = {
   readonly load: BarLoad;
   readonly reps: number;
   readonly restAfter: number;

@@ -31,7 +31,7 @@ const nameFor = (amount: number, movement: Movement, say: string): string =>
   say.includes("{amount}") && amount !== 1 ? movement.plural : movement.name;
 
 /** One movement of a rehearsal at its planned pace. */
-export type RehearsedEffort = NonNullable<WarmUpStep["efforts"]>[number];
+type RehearsedEffort = NonNullable<WarmUpStep["efforts"]>[number];
 
 /**
  * What is rehearsed: the first movements of the workout in order, together some half a minute of real work at the planned

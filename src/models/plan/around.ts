@@ -12,7 +12,7 @@ import { SESSION_SLOTS, WARM_UP_STAGES } from "../library.ts";
 import { CONDITIONS, JOINTS, STRESSES } from "../vocabulary.ts";
 
 /** One step of the warm-up, counted back from the start. */
-export const warmUpStepField = z.strictObject({
+const warmUpStepField = z.strictObject({
   id: z.string(),
   stage: z.enum(WARM_UP_STAGES),
   title: z.string(),
@@ -45,7 +45,7 @@ export const warmUpStepField = z.strictObject({
 });
 
 /** Why a build ends where it does: its place in the band and what moved it there, or the load of the workout it climbs to. */
-export const buildReasonField = z.strictObject({
+const buildReasonField = z.strictObject({
   kind: z.enum(["high", "middle", "low", "load", "under-the-load", "under-the-opener"]),
   reasons: z
     .array(
@@ -303,6 +303,3 @@ export const sharpenField = z.strictObject({
   movement: z.string(),
   narrowsBy: shareField.describe("share by which the range would become narrower"),
 });
-
-export type WarmUp = z.infer<typeof warmUpField>;
-export type After = z.infer<typeof afterField>;

@@ -5,7 +5,7 @@ import { displayedPaceField } from "./pacing.ts";
 const sizes = z.array(z.number()).describe("sizes of sets in order; one alone stands for all");
 
 /** What a coach set and what cannot be: it was left to the numbers, and is asked about. */
-export const notSetField = z.discriminatedUnion("kind", [
+const notSetField = z.discriminatedUnion("kind", [
   z.strictObject({
     kind: z.literal("opener-over-best"),
     opener: z.number().describe("kilograms"),
@@ -57,7 +57,7 @@ export const notSetField = z.discriminatedUnion("kind", [
 export type NotSet = z.infer<typeof notSetField>;
 
 /** What a target means beside the athlete's own numbers. */
-export const aimedField = z.strictObject({
+const aimedField = z.strictObject({
   asked: z.number().describe("in the unit of the part's result"),
   own: z.number().describe("what the numbers aim at, in the same unit"),
   chance: shareField.describe("share of simulated days on which the numbers come to it"),
@@ -69,7 +69,7 @@ export const aimedField = z.strictObject({
 export type Aimed = z.infer<typeof aimedField>;
 
 /** A first round held back. */
-export const heldFirstField = z.strictObject({
+const heldFirstField = z.strictObject({
   round: z.int(),
   seconds: secondsField.describe("not faster than this, by the coach"),
   planned: secondsField.describe("as the numbers would do it"),
@@ -78,7 +78,7 @@ export const heldFirstField = z.strictObject({
 export type HeldFirst = z.infer<typeof heldFirstField>;
 
 /** What one thing the coach set costs by itself; below nought it gains. */
-export const costField = z.strictObject({
+const costField = z.strictObject({
   kind: z.enum(["sets", "rests", "pace", "first-round"]),
   name: z.string().optional(),
   sizes: sizes.optional(),
@@ -88,7 +88,7 @@ export const costField = z.strictObject({
 });
 
 /** What the coach set of a paced part. */
-export const pacedWordField = z.strictObject({
+const pacedWordField = z.strictObject({
   part: z.string(),
   score: scoreKindField,
   perRound: z.number().optional(),

@@ -5,7 +5,7 @@ import { massField, ratioField, secondsField, shareField } from "./basics.ts";
 const doubtedField = z.strictObject({ value: z.number(), error: z.number() });
 
 /** A stretch of the work between two clocks that were logged. */
-export const pieceField = z.strictObject({
+const pieceField = z.strictObject({
   kind: z.enum(["row", "round"]),
   row: z.int().describe("index of the last row of the plan in it"),
   round: z.int(),
@@ -16,7 +16,7 @@ export const pieceField = z.strictObject({
 });
 
 /** Where time or load went, only where it stands clear of the noise of a day; the costliest first. */
-export const causeField = z.discriminatedUnion("kind", [
+const causeField = z.discriminatedUnion("kind", [
   z.strictObject({
     kind: z.literal("too-fast-early"),
     share: ratioField.describe("by which the beginning was faster than planned"),
@@ -51,7 +51,7 @@ export const causeField = z.discriminatedUnion("kind", [
 ]);
 
 /** What the attempts of a lift show. */
-export const liftCauseField = z.discriminatedUnion("kind", [
+const liftCauseField = z.discriminatedUnion("kind", [
   z.strictObject({
     kind: z.literal("load-too-high"),
     load: massField,
@@ -72,7 +72,7 @@ export const liftCauseField = z.discriminatedUnion("kind", [
 ]);
 
 /** Whether to do it again. */
-export const secondTryField = z.strictObject({
+const secondTryField = z.strictObject({
   answer: z.enum(["do-it", "only-if", "leave-it"]),
   why: z.enum([
     "first-counts",
@@ -103,7 +103,7 @@ export const secondTryField = z.strictObject({
 const changedField = z.strictObject({ before: z.number(), now: z.number() });
 
 /** The plan of a second try beside that of the first: made with what the first one taught. */
-export const secondPlanField = z.strictObject({
+const secondPlanField = z.strictObject({
   target: changedField.describe("in the unit of the result"),
   ceiling: changedField.optional().describe("seconds under which the first round should not be"),
   rounds: z

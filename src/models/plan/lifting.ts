@@ -9,7 +9,7 @@ export const plateChangeField = z.strictObject({
 });
 
 /** What to do after a missed lift. */
-export const afterMissField = z.discriminatedUnion("kind", [
+const afterMissField = z.discriminatedUnion("kind", [
   z.strictObject({
     kind: z.literal("lift"),
     load: barLoadField,
@@ -22,14 +22,14 @@ export const afterMissField = z.discriminatedUnion("kind", [
 ]);
 
 /** A stretch of the clock of the part in which the rules allow attempts. */
-export const liftWindowField = z.strictObject({
+const liftWindowField = z.strictObject({
   index: z.int().describe("counted from 1"),
   opens: secondsField,
   closes: secondsField,
 });
 
 /** One attempt on the line where every lift before was made. */
-export const attemptField = z.strictObject({
+const attemptField = z.strictObject({
   number: z.int(),
   window: z.int().optional().describe("number of the window it is made in, where there are several"),
   clock: secondsField.describe("clock of the part at which the lift starts"),
@@ -47,7 +47,7 @@ export const attemptField = z.strictObject({
   afterMiss: afterMissField,
 });
 
-export const finishTableRowField = z.strictObject({
+const finishTableRowField = z.strictObject({
   finish: secondsField.describe("if the part before ends at this clock, or later up to `until`"),
   until: secondsField.describe("last clock for which the row holds"),
   firstLift: secondsField
@@ -61,7 +61,7 @@ export const finishTableRowField = z.strictObject({
   expected: z.number().optional().describe("expected best made load, kilograms"),
 });
 
-export const liftField = z.strictObject({
+const liftField = z.strictObject({
   movement: z.string().describe("the movement that limits, by id"),
   others: z.array(z.string()).optional().describe("the other movements of a complex, by id"),
   name: z.string().describe("the lift or the complex, as read aloud"),

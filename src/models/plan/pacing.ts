@@ -11,7 +11,7 @@ import { LEVELS } from "../vocabulary.ts";
 import { LENGTH_UNITS } from "../quantity.ts";
 import { plateChangeField } from "./lifting.ts";
 
-export const setField = z.strictObject({
+const setField = z.strictObject({
   amount: z.number().describe("reps (or the row's unit) in this set"),
   restAfter: secondsField.describe("seconds of rest before the next set; 0 after the last"),
 });
@@ -24,7 +24,7 @@ export const displayedPaceField = z.strictObject({
 });
 
 /** One visit to one movement (or one prescribed rest). Rows are in the order they are done. */
-export const pacingRowField = z.strictObject({
+const pacingRowField = z.strictObject({
   kind: z.enum(["work", "rest"]),
   index: z.int(),
   round: z.int().describe("round the row belongs to, from 1"),
@@ -75,7 +75,7 @@ export const pacingRowField = z.strictObject({
   deadline: secondsField.optional(),
 });
 
-export const roundField = z.strictObject({
+const roundField = z.strictObject({
   round: z.int(),
   label: z
     .string()
@@ -95,7 +95,7 @@ export const roundField = z.strictObject({
 });
 
 /** A threshold at the end of a row, on the clock or, where the clock ends the row, on what is done; and what to do beyond it. */
-export const ifThenField = z.strictObject({
+const ifThenField = z.strictObject({
   row: z.int().describe("the row at whose end to look"),
   round: z.int(),
   planned: secondsField.describe("planned clock there"),
@@ -126,7 +126,7 @@ export const ifThenField = z.strictObject({
 });
 
 /** Who limits and where to breathe. */
-export const rolesField = z.strictObject({
+const rolesField = z.strictObject({
   limiter: z.string().optional().describe("movement name that decides the result"),
   breather: z.string().optional().describe("movement name to recover on"),
 });
@@ -155,7 +155,7 @@ export const earlySplitsField = z.strictObject({
 });
 
 /** How much harder the part is than the model has it, for everybody, from performances of others; and what that did to this plan. */
-export const difficultyField = z.strictObject({
+const difficultyField = z.strictObject({
   early: z.int().describe("early performances counted, of which the athlete or the level is known"),
   results: z.int().describe("logged results of other athletes counted"),
   scores: z.int().describe("scores of fields counted"),
@@ -190,7 +190,7 @@ const otherWayField = wayField.extend({
 });
 
 /** Work that may be done in any order: how it is done, and what other ways would cost. */
-export const orderField = wayField.extend({
+const orderField = wayField.extend({
   decidedBy: z.enum(["result", "tie-break"]),
   next: otherWayField.optional().describe("the next best way"),
   worst: otherWayField.optional().describe("the worst order of one movement after the other"),

@@ -16,7 +16,7 @@ import { debriefField, learnedField } from "./debrief.ts";
 import { liftingField, placesField } from "./lifting.ts";
 import { pacingField } from "./pacing.ts";
 
-export const partPlanField = z.strictObject({
+const partPlanField = z.strictObject({
   name: z.string(),
   title: z.string().describe("format in words, such as `for time, cap 12:00`"),
   format: z.enum(["for-time", "amrap", "on-the-clock", "max-load"]),

@@ -36,7 +36,7 @@ export const writtenLifts = z
     "best lifts by movement: `back squat: 110 kg`, reps x load `3 x 100 kg`, on top of body mass `BW+20 kg`, with a day `{best: 82.5 kg, tested: 2026-10-03}`, with what you saw `110 kg true max` or `110 kg easy`; `?` for not known, `none` for cannot",
   );
 
-export type LiftEntries = { readonly lifts: readonly LiftResult[]; readonly cannot: readonly string[] };
+type LiftEntries = { readonly lifts: readonly LiftResult[]; readonly cannot: readonly string[] };
 
 /** Reads all lifts; faults are told at their own entries. */
 export function readLifts(

@@ -4,14 +4,14 @@ import { sayTime } from "../quantities/time.ts";
 import type { KnownScore } from "./context.ts";
 
 /** What of a logged result is held against how its part is scored. */
-export type Logged = {
+type Logged = {
   readonly time?: Seconds | undefined;
   readonly reps?: number | undefined;
   readonly load?: Mass | undefined;
   readonly rounds?: unknown;
 };
 /** Where a result does not fit its part: which entry, why, and what would. */
-export type Misfit = {
+type Misfit = {
   readonly entry: keyof Logged;
   readonly problem: string;
   readonly allowed: string;

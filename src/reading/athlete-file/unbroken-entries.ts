@@ -22,7 +22,7 @@ export const writtenUnbroken = z
     "best sets without a break by movement: `pull-up: 22`, with a load `thruster: 21 at 43 kg`; `?` for not known, `none` for cannot",
   );
 
-export type UnbrokenEntries = {
+type UnbrokenEntries = {
   readonly unbroken: readonly UnbrokenBest[];
   readonly cannot: readonly string[];
 };

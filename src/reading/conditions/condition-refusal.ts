@@ -11,7 +11,7 @@ import { proposeConditionValue, valueFormOf } from "./condition-value.ts";
 import { ownEntry } from "../../models/own-entry.ts";
 
 /** Why a condition cannot be read, as parts of a fault; a near miss is looked for among `choices`. */
-export type ConditionRefusal = {
+type ConditionRefusal = {
   readonly found: string;
   readonly problem: string;
   readonly allowed: string;

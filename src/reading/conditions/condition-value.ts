@@ -2,7 +2,7 @@ import { METRIC_UNITS, type Metric } from "../../models/condition.ts";
 import { inKilograms, inMetres, type LengthUnit, type MassUnit } from "../../models/quantity.ts";
 
 /** How the value of a metric is written, with the words for a message and an example. */
-export type ValueForm = {
+type ValueForm = {
   readonly words: string;
   readonly example: string;
   readonly pattern: RegExp;

@@ -23,7 +23,7 @@ import {
 } from "./condition-refusal.ts";
 import { readConditionValue } from "./condition-value.ts";
 
-export type ReadCondition = { readonly ok: true; readonly value: Condition } | Refused;
+type ReadCondition = { readonly ok: true; readonly value: Condition } | Refused;
 type ReadSingle = { readonly ok: true; readonly value: SingleCondition } | Refused;
 
 /**

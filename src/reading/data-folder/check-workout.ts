@@ -12,7 +12,7 @@ import { openYaml, type OpenedYaml } from "../yaml/open-yaml.ts";
 import { ownEntry } from "../../models/own-entry.ts";
 
 /** Names that exist, whether or not their files could be read. */
-export type Names = { readonly competitions: readonly string[]; readonly fields: readonly string[] };
+type Names = { readonly competitions: readonly string[]; readonly fields: readonly string[] };
 
 const AS_FIELD: Readonly<Partial<Record<ScoreKind, Field["kind"]>>> = {
   time: "time",

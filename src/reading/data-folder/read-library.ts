@@ -12,7 +12,7 @@ import type { Collector } from "./collect.ts";
 import type { SortedFiles } from "./sort-files.ts";
 
 /** The library, and the ids of movements whose files have faults: they are there, but cannot be used. */
-export type ReadLibrary = { readonly library: Library; readonly broken: readonly string[] };
+type ReadLibrary = { readonly library: Library; readonly broken: readonly string[] };
 
 /** Reads movements, warm-up blocks, recovery options and cautions, and what they say of one another. */
 export function readLibrary(files: SortedFiles["of"], collector: Collector): ReadLibrary {

@@ -1,6 +1,5 @@
 import * as z from "zod";
 import {
-  inKilograms,
   inMetres,
   type Kilograms,
   type Length,
@@ -30,8 +29,6 @@ export const heightField = quantityField<Metres>(readHeight);
 export const bodyMassField = quantityField<Kilograms>(readBodyMass);
 export const countField = quantityField<number>(readCount);
 
-/** A mass in kilograms, a length in metres, whatever unit it is written in. */
-export const kilogramsField = massField.transform((mass): Kilograms => inKilograms(mass));
 export const metresField = lengthField.transform((length): Metres => inMetres(length));
 
 /** A plain number, with decimal point or comma. */

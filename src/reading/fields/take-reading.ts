@@ -3,7 +3,7 @@ import type { Reading } from "../quantities/reading.ts";
 import { tellNotice, tellRefusal } from "../yaml/refuse.ts";
 
 /** Where in the value at hand the text stands; see `Refusal`. */
-export type Spot = {
+type Spot = {
   readonly path?: readonly PropertyKey[];
   readonly found?: string;
   readonly offset?: number;

@@ -1,7 +1,7 @@
 import type { Movement } from "../../models/movement.ts";
 
 /** Ids and names of the options of each choice, by the choice's id. */
-export type Choices = ReadonlyMap<string, readonly { readonly id: string; readonly name: string }[]>;
+type Choices = ReadonlyMap<string, readonly { readonly id: string; readonly name: string }[]>;
 
 /** The choices movements offer; one that several offer has the options of all of them. */
 export function choicesOf(movements: ReadonlyMap<string, Movement>): Choices {

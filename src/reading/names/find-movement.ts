@@ -20,7 +20,7 @@ export type FoundMovement =
   | { readonly kind: "none"; readonly nearest?: string | undefined };
 
 /** What stands beside the name in the heading of a column: a unit, a number of reps. */
-export type Label = { readonly unit?: MassUnit; readonly reps?: number };
+type Label = { readonly unit?: MassUnit; readonly reps?: number };
 
 export type FindMovement = (written: string) => FoundMovement;
 

@@ -62,7 +62,7 @@ const SHORT: readonly (readonly [RegExp, string])[] = [
 const isShort = (name: string): boolean => SHORT.some(([short]) => name.search(short) >= 0);
 
 /** A name without its shortenings. @example writtenOut("SA DB OH lunge") // => "single-arm dumbbell overhead lunge" */
-export const writtenOut = (name: string): string =>
+const writtenOut = (name: string): string =>
   SHORT.reduce((text, [short, whole]) => text.replace(short, whole), name);
 
 /** Every word without the ending of a plural: snatches, carries, burpees. Short words and those in -ss keep theirs. */

@@ -17,7 +17,7 @@ const NEVER_IN_NAMES = [",", "+", "/", "(", ")", ":", "%"];
 const BEFORE_NUMBERS = ["at", "@", "to", "in", "for", "over", "onto", "from", "on", "with"];
 
 /** What may follow `for` behind a movement: `max row for calories`. */
-export const COUNTED_IN = ["reps", "calories", "cal", "cals", "metres", "meters", "distance", "time"];
+const COUNTED_IN = ["reps", "calories", "cal", "cals", "metres", "meters", "distance", "time"];
 
 /**
  * Takes the movements that come next for one division: a name, names between slashes by division, or names joined by

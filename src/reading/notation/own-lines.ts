@@ -5,7 +5,7 @@ import { spellWords, type DivisionWord } from "./spell-words.ts";
 import { tokensOf, type TextSource } from "./token.ts";
 
 /** One division of several, with what its words stand for. */
-export type LineReader = {
+type LineReader = {
   readonly index: number;
   readonly divisions: number;
   readonly words: readonly DivisionWord[];

@@ -18,7 +18,7 @@ export type Reading = {
 export type PassesOfBlock = { readonly count: number | "endless"; readonly isLadder: boolean };
 
 /** The blocks with several passes around a line, the nearest first. */
-export type PassesAround = readonly PassesOfBlock[];
+type PassesAround = readonly PassesOfBlock[];
 
 /** Where a line stands, which decides what it means when it gives no amount. */
 export type LineSetting = {

@@ -7,7 +7,7 @@ import { tellUnreadable } from "./number-series.ts";
 import type { Token } from "./token.ts";
 
 /** A line of rest, without its place; `counted` is false where the clock of the score stands still. */
-export type RestLine = { readonly rest: RestLength; readonly counted: boolean };
+type RestLine = { readonly rest: RestLength; readonly counted: boolean };
 
 /** True for `rest 1:00` and `1:00 rest`. */
 export function isRest(tokens: readonly Token[]): boolean {

@@ -16,7 +16,7 @@ export type RoundValues = {
 };
 
 /** What a row of numbers may hold beyond numbers: `counting` allows `10 to 1`, `2 to 20 by 2` and `3-6-9-...`. */
-export type SeriesUse = "counting" | "measuring";
+type SeriesUse = "counting" | "measuring";
 
 /**
  * Takes the values of one division: `21-15-9`, `20/15`, `60 kg up by 5 kg`, and where numbers count, `10 to 1`,

@@ -2,7 +2,7 @@
  * What a workout can ask for at most and at least. Beyond it a number is a slip of the pen, or no program could plan it in
  * the time somebody waits. All judgement: each stands well beyond anything that is done in training or in competition.
  */
-export type WorkBound = {
+type WorkBound = {
   readonly low: number;
   readonly high: number;
   /** What is bounded, as the subject of a sentence, and the two bounds as they are written. */

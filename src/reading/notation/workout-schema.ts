@@ -131,8 +131,6 @@ export const workoutSchema = z.strictObject({
   early: z.array(earlySchema).default([]).describe("splits of people who have done it already"),
 });
 
-/** What people write. */
-export type WrittenWorkout = z.input<typeof workoutSchema>;
 /** The same with its simple entries read; work and phrases are still text. */
 export type ShapedWorkout = z.output<typeof workoutSchema>;
 export type ShapedPart = z.output<typeof partSchema>;

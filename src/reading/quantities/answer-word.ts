@@ -4,7 +4,7 @@ import { plainText } from "./plain-text.ts";
  * What a cell says that holds no quantity. `unknown`: nobody has tested it. `cannot`: tested or not, it cannot be done.
  * `unclear`: either, or something else.
  */
-export type AnswerWord = "unknown" | "cannot" | "unclear";
+type AnswerWord = "unknown" | "cannot" | "unclear";
 
 const UNKNOWN =
   /^(?:|-+|\?+|\.+|~|n\.?\/?a\.?|nan|null|nil|unknown|unk|tbd|tba|tbc|not (?:known|tested|given|sure|available)|untested|no (?:data|idea|info|record|result|value|test|number)s?|don'?t know|dunno|missing|blank|k\.? ?a\.?|pending|private|secret|withheld|won'?t say|no thanks?|no thank you|prefer not(?: to(?: say| answer)?)?|rather not(?: say)?|will test|to test|next week|dn[sf])$/i;

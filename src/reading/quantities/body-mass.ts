@@ -1,11 +1,10 @@
-import { inKilograms, kilograms, massIn, type Kilograms, type MassUnit } from "../../models/quantity.ts";
+import { inKilograms, type Kilograms, type MassUnit } from "../../models/quantity.ts";
 import { takeDoubtOff } from "./doubt.ts";
 import { readMass, sayMass } from "./mass.ts";
 import { plainText } from "./plain-text.ts";
 import { BODY_MASS, isPlaceholder, within } from "./plausible.ts";
 import { takeRemarkOff } from "./remark.ts";
 import { ask, mapReading, reject, type Reading } from "./reading.ts";
-import { sayNumber } from "./written-number.ts";
 
 const ALLOWED = "a body mass such as `63 kg` or `139 lb`";
 
@@ -43,7 +42,3 @@ function readings(value: number, unit: MassUnit): readonly string[] {
   const likely = candidates.filter((mass) => mass.value === value || value >= 400);
   return likely.filter((mass) => within(inKilograms(mass), BODY_MASS.usual)).map(sayMass);
 }
-
-/** A body mass in words, in the unit the athlete uses. */
-export const sayBodyMass = (mass: Kilograms, unit: MassUnit): string =>
-  `${sayNumber(massIn(unit, kilograms(mass)).value)} ${unit}`;

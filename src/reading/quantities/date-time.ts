@@ -4,7 +4,7 @@ import { plainText } from "./plain-text.ts";
 import { ask, askFor, reject, take, type Reading, type Told } from "./reading.ts";
 
 /** Local date and time as `2026-11-28T18:40`, with its time zone where one was written. */
-export type LocalDateTime = { readonly at: string; readonly zone?: string };
+type LocalDateTime = { readonly at: string; readonly zone?: string };
 
 const ALLOWED = "a date with a time of day, such as `2026-11-28 18:40`";
 const HOURS = 24;

@@ -3,7 +3,7 @@ import { reject, take, type Reading } from "./reading.ts";
 import { writtenNumber } from "./written-number.ts";
 
 /** A pace as the display of a machine or the watch shows it: seconds for each metre or calorie. */
-export type MachinePace = { readonly seconds: number; readonly per: "metres" | "calories" };
+type MachinePace = { readonly seconds: number; readonly per: "metres" | "calories" };
 
 const ALLOWED = "a time over a distance such as `1:52 per 500 m`, or calories an hour such as `1100 cal/h`";
 const PER_HOUR = /^([\d.,' ]+?)\s*(?:cal(?:orie)?s?)\s*(?:\/|per|an|a)\s*(?:h|hr|hour)$/i;

@@ -57,7 +57,7 @@ export const BIRTH_YEAR: Bounds = {
  * Heaviest single lift in kilograms by a word of the movement's name, first match. Each stands a little above the
  * heaviest lift known in public lists of records, unequipped, whoever lifted it.
  */
-export const HEAVIEST_LIFT: readonly { readonly word: RegExp; readonly kilograms: number }[] = [
+const HEAVIEST_LIFT: readonly { readonly word: RegExp; readonly kilograms: number }[] = [
   { word: /snatch/, kilograms: 230 },
   { word: /clean|jerk/, kilograms: 280 },
   { word: /front squat|overhead squat/, kilograms: 330 },
@@ -67,11 +67,7 @@ export const HEAVIEST_LIFT: readonly { readonly word: RegExp; readonly kilograms
   { word: /press|thruster/, kilograms: 240 },
 ];
 /** For movements of no such word. */
-export const HEAVIEST_OTHER = 520;
-export const HEAVIEST_LIFT_SOURCE = {
-  source: "lists of world records of weightlifting and powerlifting, rounded up; remembered, not looked up",
-  confidence: "judgement",
-} as const;
+const HEAVIEST_OTHER = 520;
 
 /** Heaviest single lift in kilograms that anybody has made in a movement of this name, a little rounded up. */
 export const heaviestLift = (name: string): number =>
@@ -82,7 +78,7 @@ export const LIGHTEST_BARBELL = 5;
 export const LIGHTEST_LOAD = 0.5;
 
 /** Heaviest lift over body mass, by a word of the movement's name, first match; beyond it one of the two is wrong. */
-export const HEAVIEST_PER_BODY_MASS: readonly { readonly word: RegExp; readonly ratio: number }[] = [
+const HEAVIEST_PER_BODY_MASS: readonly { readonly word: RegExp; readonly ratio: number }[] = [
   { word: /snatch/, ratio: 2.6 },
   { word: /clean|jerk/, ratio: 3.1 },
   { word: /front squat|overhead squat/, ratio: 3.4 },
@@ -114,11 +110,6 @@ export const SECONDS_PER_CALORIE: readonly [number, number] = [0.4, 30];
 
 /** Most repetitions in one set without stopping, and in one effort. */
 export const MOST_REPS = 20_000;
-
-export const PACE_SOURCE = {
-  source: "the fastest public performances and a slow walk, with room",
-  confidence: "judgement",
-} as const;
 
 /** Numbers typed to fill a field: repeated digits, counting up, round thousands, the largest a machine can hold. */
 export const isPlaceholder = (value: number): boolean => {

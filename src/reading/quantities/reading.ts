@@ -2,7 +2,7 @@
 export type Told = { readonly problem: string; readonly readAs: string };
 
 /** A text taken as a value. `approximate` when it was written with `~`, `about` or the like. */
-export type Taken<T> = {
+type Taken<T> = {
   readonly ok: true;
   readonly value: T;
   readonly approximate: boolean;

@@ -1,7 +1,7 @@
 import { reject, take, type Reading } from "./reading.ts";
 
 /** Sets as a coach writes them: sizes in order, one alone to be repeated; in one round where it is named. */
-export type SetsPhrase = { readonly sizes: readonly number[]; readonly round?: number };
+type SetsPhrase = { readonly sizes: readonly number[]; readonly round?: number };
 
 const ALLOWED = "sizes in order such as `5-5-5`, or one for all such as `5`; `7-7 in round 2` for one round";
 const PHRASE = /^(?:sets of\s+)?(\d{1,3}(?:\s*[-–+/]\s*\d{1,3})*)s?(?:\s+in\s+round\s+(\d{1,3}))?$/i;

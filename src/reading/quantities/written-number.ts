@@ -1,5 +1,5 @@
 /** A number as written: one value, one of two (`1,800` is 1800 here and 1.8 there), or none. */
-export type WrittenNumber =
+type WrittenNumber =
   | { readonly kind: "one"; readonly value: number }
   | { readonly kind: "either"; readonly grouped: number; readonly decimal: number }
   | { readonly kind: "none" };

@@ -3,9 +3,6 @@ import type { Meaning } from "./meaning.ts";
 import { type HeadingContext, readHeading, unitWord } from "./read-heading.ts";
 import { cellName, type Sheet } from "./sheet.ts";
 
-/** A row of a table with one athlete, counted from 0. */
-export type AthleteRow = { readonly row: number };
-
 /** How a table is built: its headings, the units below them, the rows with athletes, and rows passed over. */
 export type Layout = {
   readonly sheet: Sheet;

@@ -2,7 +2,7 @@ import type { MassUnit } from "../../models/quantity.ts";
 import type { KnownScore } from "../athlete-file/context.ts";
 
 /** Entries of an athlete file that hold one value. */
-export const SINGLE_ENTRIES = [
+const SINGLE_ENTRIES = [
   "level",
   "division",
   "sex",
@@ -18,7 +18,7 @@ export const SINGLE_ENTRIES = [
   "note",
   "limits",
 ] as const;
-export type SingleEntry = (typeof SINGLE_ENTRIES)[number];
+type SingleEntry = (typeof SINGLE_ENTRIES)[number];
 
 /** A workout done: its score, the attempts of its lift, or the clock at the end of its rounds or lines. */
 export type ResultMeaning = {

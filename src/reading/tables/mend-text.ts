@@ -1,5 +1,5 @@
 /** A text as it should be: right as it is, saved in a wrong encoding and mended, or with letters lost for good. */
-export type Mended =
+type Mended =
   | { readonly kind: "right" }
   | { readonly kind: "garbled"; readonly text: string }
   | { readonly kind: "lost" };

@@ -3,7 +3,7 @@ import type { FindMovement } from "../names/find-movement.ts";
 import type { Put } from "./cell-reading.ts";
 
 /** What a cell of an earlier import put into the file: its text, and the values. */
-export type EarlierCell = { readonly raw: string; readonly puts: readonly Put[] };
+type EarlierCell = { readonly raw: string; readonly puts: readonly Put[] };
 /** Cells by their heading. */
 export type EarlierCells = Readonly<Record<string, EarlierCell>>;
 
@@ -18,9 +18,9 @@ export type Change = {
   readonly kind: "added" | "changed" | "kept";
 };
 
-export type Merged = { readonly text: string; readonly changes: readonly Change[] };
+type Merged = { readonly text: string; readonly changes: readonly Change[] };
 
-export type MergeContext = {
+type MergeContext = {
   readonly earlier: EarlierCells;
   readonly find: FindMovement;
   /** What somebody said of a value that stands otherwise in the file. */

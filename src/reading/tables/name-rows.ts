@@ -8,7 +8,7 @@ import { cellAt, cellName } from "./sheet.ts";
 /** A row with the athlete's name. */
 export type NamedRow = { readonly row: number; readonly name: string };
 
-export type NamedRows = {
+type NamedRows = {
   readonly rows: readonly NamedRow[];
   readonly questions: readonly Question[];
   /** Rows without a name, or with one that cannot be read. */

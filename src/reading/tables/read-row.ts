@@ -178,7 +178,7 @@ const bodyMassOf = ({ bodyMass }: Athlete): number | undefined =>
   bodyMass === undefined ? undefined : inKilograms({ value: bodyMass, unit: "kg" });
 
 /** The entries of an athlete file that the cells make; a name and a level stand in where none is known. */
-export function entriesOf(cells: readonly RowCell[]): Readonly<Record<string, unknown>> {
+function entriesOf(cells: readonly RowCell[]): Readonly<Record<string, unknown>> {
   const entries: Record<string, unknown> = { name: "Somebody", level: "regular" };
   for (const { entry, key, listed, value } of cells.flatMap(putsOf)) {
     if (listed) {

@@ -1,7 +1,7 @@
 import { readClock } from "../quantities/time.ts";
 
 /** Splits of a cell: the running clock, or the time of each round that could be meant instead. */
-export type SplitsReading =
+type SplitsReading =
   | { readonly kind: "clocks"; readonly splits: readonly string[] }
   /** Both readings as they would be written, the likelier first. */
   | { readonly kind: "either"; readonly proposals: readonly string[] }

@@ -23,7 +23,7 @@ const LB = /\d\s*(?:lbs?\b|pounds?\b|#)/i;
 const BARE = /^[~<>≈]?\s*(?:BW\s*\+\s*)?\d[\d.,]*\s*\??$/i;
 
 /** What somebody answered about a whole table. */
-export type TableAnswers = {
+type TableAnswers = {
   /** What a column holds, said in other words, by its heading. */
   readonly columns: ReadonlyMap<number, string>;
   readonly loads?: MassUnit;

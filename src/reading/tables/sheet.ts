@@ -6,7 +6,7 @@ export type Sheet = {
 };
 
 /** Where a cell stands, counted from 0. */
-export type At = { readonly row: number; readonly column: number };
+type At = { readonly row: number; readonly column: number };
 
 const LETTERS = 26;
 

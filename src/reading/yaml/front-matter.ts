@@ -2,7 +2,7 @@ import type { Checked } from "../../models/fault.ts";
 import type { SourceFile } from "../files/source-file.ts";
 
 /** The two halves of an MDX file. Lines of `yaml` have the same numbers as in the file. */
-export type FrontMatter = { readonly yaml: string; readonly body: string; readonly bodyLine: number };
+type FrontMatter = { readonly yaml: string; readonly body: string; readonly bodyLine: number };
 
 /** Parts front matter and body. The file begins with a line `---`; the next such line ends the front matter. */
 export function splitFrontMatter(file: SourceFile): Checked<FrontMatter> {

@@ -7,10 +7,10 @@ import { describeIssue, flatIssues, issueFaults } from "./issue-faults.ts";
 import { openYaml, type OpenedYaml, type Scalars } from "./open-yaml.ts";
 
 /** What stands below the front matter, and the line of the file on which it begins. */
-export type Body = { readonly body: string; readonly bodyLine: number };
+type Body = { readonly body: string; readonly bodyLine: number };
 
 /** How plain words and numbers reach the schema; see {@link Scalars}. */
-export type ReadOptions = { readonly scalars?: Scalars };
+type ReadOptions = { readonly scalars?: Scalars };
 
 /** Reads a whole YAML file by a schema. Every fault becomes one place with its words; none hides another. Never throws. */
 export function readYaml<T>(file: SourceFile, schema: z.ZodType<T>, options: ReadOptions = {}): Checked<T> {

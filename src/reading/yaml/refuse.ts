@@ -19,7 +19,7 @@ export type Refusal = {
 };
 
 /** How a doubtful text was read. `readAs` is the same said beyond doubt; the file is read as if that stood there. */
-export type Notice = Omit<Refusal, "severity"> & { readonly readAs: string };
+type Notice = Omit<Refusal, "severity"> & { readonly readAs: string };
 
 /** The parts of a refusal or notice inside a schema's issue. */
 export type IssueParams = Omit<Refusal, "severity"> & {
@@ -33,18 +33,12 @@ export function refuse(ctx: z.RefinementCtx, refusal: Refusal): never {
   return z.NEVER;
 }
 
-/** Takes a text but tells how it was read. The reader repeats the reading with `readAs`, which must need no notice. */
-export function notice(ctx: z.RefinementCtx, told: Notice): never {
-  tellNotice(ctx, told);
-  return z.NEVER;
-}
-
 /** Like `refuse`, where the transform goes on to the next entry of a group. */
 export function tellRefusal(ctx: z.RefinementCtx, refusal: Refusal): void {
   raise(ctx, { severity: "fault", ...refusal });
 }
 
-/** Like `notice`, where the transform goes on to the next entry of a group. */
+/** Tells how a text was read that is taken. The reader repeats the reading with `readAs`, which must need no notice. */
 export function tellNotice(ctx: z.RefinementCtx, told: Notice): void {
   raise(ctx, { severity: "notice", ...told });
 }

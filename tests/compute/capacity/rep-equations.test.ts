@@ -1,10 +1,5 @@
 import { describe, expect, it } from "vitest";
-import {
-  REP_EQUATIONS,
-  repsAtShare,
-  shareForReps,
-  singleOverLoad,
-} from "../../../src/compute/capacity/rep-equations.ts";
+import { REP_EQUATIONS, shareForReps, singleOverLoad } from "../../../src/compute/capacity/rep-equations.ts";
 
 const equation = (name: string): (typeof REP_EQUATIONS)[number] => {
   const found = REP_EQUATIONS.find((each) => each.name === name);
@@ -68,22 +63,5 @@ describe("a single from a rep set", () => {
     expect(shareForReps(1)).toBe(1);
     expect(shareForReps(5)).toBeCloseTo(1 / 1.1645, 2);
     expect(shareForReps(60)).toBe(shareForReps(20));
-  });
-});
-
-describe("reps at a share of the single", () => {
-  // Richens and Cleather 2014, leg press, eight lifters: 17.9, 11.8 and 7.0 reps at 70, 80 and 90 %.
-  it.each([
-    [0.7, 17.9],
-    [0.8, 11.8],
-    [0.9, 7.0],
-  ])("at %f hold the reps of trained lifters inside the band", (share, reps) => {
-    const band = repsAtShare(share);
-    expect(band.few).toBeLessThan(reps);
-    expect(band.many).toBeGreaterThan(reps);
-  });
-
-  it("at 80 % are 7.6: the mean of 7.5, 8.2, 7.5 and 7.3", () => {
-    expect(repsAtShare(0.8).mean).toBeCloseTo(7.6, 1);
   });
 });

@@ -4,7 +4,6 @@ import {
   candidateLoads,
   joinCandidates,
   nearestTo,
-  thinOut,
   withoutSmallPlates,
 } from "../../../src/compute/lifting/candidate-loads.ts";
 import { makableLoads } from "../../../src/compute/lifting/makable-loads.ts";
@@ -57,15 +56,6 @@ describe("loads to choose from", () => {
     const coarse = withoutSmallPlates(loads, 80, 110, 5);
     expect(kilosOf(candidateLoads(coarse, 95, 105, "kg"))).toEqual([95, 100, 105]);
     expect(withoutSmallPlates(loads, 80, 110, 0.1)).toBe(loads);
-  });
-
-  it("can be thinned out, the first and the last kept", () => {
-    const all = candidateLoads(loads, 80, 110, "kg");
-    const thin = thinOut(all, 5);
-    expect(thin).toHaveLength(5);
-    expect(thin[0]).toEqual(all[0]);
-    expect(thin.at(-1)).toEqual(all.at(-1));
-    expect(thinOut(all, 1000)).toBe(all);
   });
 
   it("are found nearest to a load, the lighter of two", () => {

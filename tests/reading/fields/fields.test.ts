@@ -7,7 +7,6 @@ import {
   bodyMassField,
   countField,
   heightField,
-  kilogramsField,
   metresField,
   numberField,
   timeField,
@@ -28,7 +27,6 @@ const fault = (...lines: string[]): string => ["a.yaml:1:4: Fault", ...lines].jo
 
 describe("a field for a quantity", () => {
   it.each([
-    [kilogramsField, "100 lb", 45.359237],
     [metresField, "20 in", 0.508],
     [timeField, "7:32", 452],
     [heightField, "170 cm", 1.7],

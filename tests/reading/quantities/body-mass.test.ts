@@ -1,7 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { readBodyMass, sayBodyMass } from "../../../src/reading/quantities/body-mass.ts";
-import { kilograms } from "../../../src/models/quantity.ts";
+import { readBodyMass } from "../../../src/reading/quantities/body-mass.ts";
 import { tellReading } from "../../support/tell-reading.ts";
 
 const tell = (text: string): string => tellReading(readBodyMass(text), (kg) => kg.toFixed(3));
@@ -36,10 +35,6 @@ describe("the body mass of a person", () => {
     ["4 kg", "nobody weighs 4 kg"],
   ])("is refused in %j", (text, problem) => {
     expect(tell(text)).toBe(`refuses: ${problem} | Write a body mass such as \`63 kg\` or \`139 lb\`.`);
-  });
-
-  it("is said in the unit of the athlete", () => {
-    expect(sayBodyMass(kilograms(45.359237), "lb")).toBe("100 lb");
   });
 
   it("never throws", () => {

@@ -2,17 +2,18 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import * as z from "zod";
 import { readFrontMatter, readYaml } from "../../../src/reading/yaml/read.ts";
-import { notice, refuse, tellNotice, tellRefusal } from "../../../src/reading/yaml/refuse.ts";
+import { refuse, tellNotice, tellRefusal } from "../../../src/reading/yaml/refuse.ts";
 import { sayFault } from "../../../src/reading/say-fault.ts";
 
 const load = z.string().transform((text, ctx) => {
   if (text.endsWith("#")) {
     const pounds = `${text.slice(0, -1)} lb`;
-    return notice(ctx, {
+    tellNotice(ctx, {
       problem: "# is read as pounds",
       remedy: `Write \`${pounds}\` to be sure.`,
       readAs: pounds,
     });
+    return z.NEVER;
   }
   if (/ (kg|lb)$/.test(text)) return text;
   return refuse(ctx, {
