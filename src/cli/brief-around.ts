@@ -2,6 +2,7 @@ import type { Plan } from "../models/plan/plan.ts";
 import type { MassUnit } from "../models/quantity.ts";
 import { sayDay, sayDayTitle, sayExtent, sayLeaveOut, sayPieceExtent, sayWork } from "../wording/after.ts";
 import { capitalised, sayBasis, saySharpen } from "../wording/basis.ts";
+import { sayGapClock, sayGapStep, sayGapTitle } from "../wording/gaps.ts";
 import { sayLearned } from "../wording/learned.ts";
 import { sayLoad } from "../wording/mass.ts";
 import { sayCalledEarly, sayStartSlips } from "../wording/moved-start.ts";
@@ -9,7 +10,7 @@ import { sayNearest, sayPerSide } from "../wording/plates.ts";
 import { sayAbout, sayBecause, sayChangeAt } from "../wording/reason.ts";
 import { saySetUp } from "../wording/set-up.ts";
 import { sayMinutes } from "../wording/time.ts";
-import { sayAgain, sayStep, sayBuild, sayBuildSet, sayDropped, sayStepTime } from "../wording/warm-up.ts";
+import { sayStep, sayBuild, sayBuildSet, sayDropped, sayStepTime } from "../wording/warm-up.ts";
 import { columns, wrap } from "./text-block.ts";
 
 /** The warm-up by the clock. */
@@ -24,11 +25,18 @@ export function warmUpText({ warmUp, athlete }: Plan): readonly string[] {
     ...columns([...steps, ...(warmUp.start ? [[warmUp.start, "Start"]] : [])], ["right"]),
     ...[
       warmUp.build && sayBuild(warmUp.build, athlete.units),
-      ...warmUp.again.map((again) => sayAgain(again, athlete.units)),
       sayCalledEarly(warmUp.moved),
       sayStartSlips(warmUp.moved),
       ...warmUp.dropped.map(sayDropped),
     ].flatMap((line) => (line ? wrap(line, 2, 4) : [])),
+    ...warmUp.gaps.flatMap((gap) => [
+      "",
+      ...wrap(sayGapTitle(gap), 2, 4),
+      ...columns(
+        gap.steps.map((step) => [sayGapClock(gap, step), sayGapStep(gap, step, athlete.units)]),
+        ["right"],
+      ),
+    ]),
   ];
 }
 

@@ -18,7 +18,7 @@ export type DayPlan = {
   readonly workout: Pick<Plan["workout"], "id" | "title">;
   readonly date: string;
   readonly start?: Plan["start"];
-  readonly warmUp?: Pick<WarmUp, "lasts" | "steps" | "again" | "moved">;
+  readonly warmUp?: Pick<WarmUp, "lasts" | "steps" | "gaps" | "moved">;
   readonly parts: readonly DayPart[];
   /** The stop signs, with what to do. */
   readonly stops: readonly { readonly title: string; readonly say: string }[];
@@ -42,7 +42,7 @@ export function dayOf({ athlete, workout, date, start, warmUp, parts, cautions }
       warmUp: {
         lasts: warmUp.lasts,
         steps: warmUp.steps,
-        again: warmUp.again,
+        gaps: warmUp.gaps,
         moved: warmUp.moved,
       },
     }),

@@ -1,7 +1,7 @@
 import type { Plan } from "../models/plan/plan.ts";
 import { afterBlock, selfCheckBlock } from "./blocks-after.ts";
 import { cautionBlock, withheldBlock } from "./blocks-care.ts";
-import { choiceBlock, standardsBlock, setUpBlock, warmUpBlock } from "./blocks-before.ts";
+import { choiceBlock, gapsBlock, standardsBlock, setUpBlock, warmUpBlock } from "./blocks-before.ts";
 import {
   basisBlock,
   countBlock,
@@ -20,6 +20,7 @@ export const BLOCK_IDS = [
   "withheld",
   "work",
   "warm-up",
+  "gaps",
   "set-up",
   "standards",
   "count",
@@ -46,6 +47,7 @@ const MAKERS: Readonly<Record<BlockId, MakeBlock>> = {
   withheld: withheldBlock,
   work: workBlock,
   "warm-up": warmUpBlock,
+  gaps: gapsBlock,
   "set-up": setUpBlock,
   standards: standardsBlock,
   count: countBlock,
@@ -74,6 +76,7 @@ export const LOWER_CONCESSIONS: readonly Brevity[] = [
   { cautions: "short" },
   { after: "short" },
   { "warm-up": "short" },
+  { gaps: "short" },
   { cautions: "shorter" },
   { choices: "short" },
   { work: "short" },
@@ -92,6 +95,7 @@ export const LOWER_CONCESSIONS: readonly Brevity[] = [
   { standards: "dropped" },
   { loads: "dropped" },
   { finish: "dropped" },
+  { gaps: "dropped" },
   { "warm-up": "dropped" },
 ];
 

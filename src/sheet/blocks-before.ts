@@ -1,5 +1,6 @@
 import type { Plan } from "../models/plan/plan.ts";
 import { sayAbout, sayBecause } from "../wording/reason.ts";
+import { sayGapClock, sayGapStep, sayGapStepName, sayGapTitle } from "../wording/gaps.ts";
 import { sayCalledEarly, sayStartSlips } from "../wording/moved-start.ts";
 import { saySetUp } from "../wording/set-up.ts";
 import { NO_BREAK_SPACE } from "../wording/number.ts";
@@ -39,6 +40,26 @@ export function warmUpBlock({ warmUp, athlete }: Plan, detail: Detail): Block | 
   ]);
   const changes = detail === "full" ? [sayCalledEarly(warmUp.moved), sayStartSlips(warmUp.moved)] : [];
   return { title, lines: [...lines, ...changes.map((text) => ({ runs: [{ text }], indent: 0 }))] };
+}
+
+/** Long gaps between parts, on the clock of the workout. Short: what to do in a few words, the build in full. */
+export function gapsBlock({ warmUp, athlete }: Plan, detail: Detail): Block | undefined {
+  const gaps = warmUp?.gaps ?? [];
+  const lines = gaps.flatMap((gap): readonly BlockLine[] => [
+    { runs: [{ text: sayGapTitle(gap), strong: true }] },
+    ...gap.steps.map((step): BlockLine => ({
+      label: sayGapClock(gap, step),
+      runs: [
+        {
+          text:
+            detail === "full" || step.sets.length > 0
+              ? sayGapStep(gap, step, athlete.units)
+              : sayGapStepName(gap, step),
+        },
+      ],
+    })),
+  ]);
+  return lines.length === 0 ? undefined : { title: "Between the parts", lines };
 }
 
 type WarmUpStep = NonNullable<Plan["warmUp"]>["steps"][number];

@@ -6,7 +6,7 @@ import { NO_BREAK_SPACE, sayList, sayNumber } from "./number.ts";
 import { sayPerSide } from "./plates.ts";
 import { sayShare } from "./share.ts";
 import { sayRowPace } from "./pace.ts";
-import { sayClock, sayCountdown, sayDuration } from "./time.ts";
+import { sayCountdown, sayDuration } from "./time.ts";
 
 type WarmUp = NonNullable<Plan["warmUp"]>;
 type Step = WarmUp["steps"][number];
@@ -36,7 +36,7 @@ export const sayStep = ({
 type Effort = NonNullable<Step["efforts"]>[number];
 
 /** One movement of a rehearsal. Reads `8 burpees at 3.3 s a rep`, or `60 m of the run at 4:10 per km`. */
-function sayEffort(effort: Effort): string {
+export function sayEffort(effort: Effort): string {
   const { name, plural, unit, amount } = effort;
   const pace = sayRowPace(effort);
   const what =
@@ -45,11 +45,6 @@ function sayEffort(effort: Effort): string {
       : `${sayAmount({ amount, unit })} of the ${name}`;
   return pace === undefined ? what : `${what} at ${pace}`;
 }
-
-/** The second build before a late lift, as a sentence. */
-export const sayAgain = ({ name, clock, sets }: WarmUp["again"][number], units: MassUnit): string =>
-  `From ${sayClock(clock)} on the clock build the ${name} once more: ` +
-  `${sets.map((set) => `${set.reps}${NO_BREAK_SPACE}×${NO_BREAK_SPACE}${sayLoad(set.load, units)}`).join(", ")}, a minute and a half between.`;
 
 type BuildReason = NonNullable<WarmUp["build"]>["why"];
 

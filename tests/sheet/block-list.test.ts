@@ -114,6 +114,7 @@ describe("a block", () => {
     const empty = BLOCK_IDS.filter((id) => blockOf(almostNothingKnown, id, "full") === undefined);
     expect(empty).toEqual([
       "warm-up",
+      "gaps",
       "set-up",
       "standards",
       "count",

@@ -132,7 +132,7 @@ export function marksOf(plan: Plan): readonly string[] {
     ...plan.cautions.map(({ id }) => `caution:${id}`),
     ...(plan.warmUp?.steps ?? []).map(({ id }) => `warm-up:${id}`),
     ...(plan.warmUp?.before ?? []).map(({ id }) => `before:${id}`),
-    ...(plan.warmUp?.again ?? []).map(({ movement }) => `warm-up-again:${movement}`),
+    ...(plan.warmUp?.gaps ?? []).flatMap(({ lift }) => (lift ? [`warm-up-again:${lift.movement}`] : [])),
     ...things.map(({ what }) => `set-out:${what}`),
     ...(plan.after ? [`day:${plan.after.day.kind}`] : []),
     ...(plan.after?.day.pieces ?? []).map(({ id }) => `piece:${id}`),

@@ -12,6 +12,7 @@ import { barButtons } from "./bar-buttons.ts";
 import type { DayRun, Screen } from "./day-run.ts";
 import { type LiveTape, liveTape } from "./day-tape.ts";
 import { make, setText } from "./dom.ts";
+import { gapNote } from "./gap-note.ts";
 
 type BarLift = Extract<BarNow, { kind: "lift" }>;
 
@@ -36,6 +37,7 @@ export function barAgain(run: DayRun, times: PartTimes, again: LiftAgain): Scree
   let shown = barNow(again, dayAt(begun));
   let planned = -Infinity;
   const texts = barTexts();
+  const gap = gapNote(run, times);
   const closes = window?.closes ?? opens + 1000 * again.window.lastStart;
   const tape = barTape(shown, Math.max(60, (closes - opens) / 1000), dayAt(begun));
   const { answers, end } = barButtons(run, part, () =>
@@ -48,7 +50,16 @@ export function barAgain(run: DayRun, times: PartTimes, again: LiftAgain): Scree
     { class: "day-screen day-atbar" },
     make("div", { class: "day-head" }, texts.caption, texts.clock),
     tape.element,
-    make("div", { class: "day-body" }, texts.load, texts.sides, texts.change, texts.when, texts.then),
+    make(
+      "div",
+      { class: "day-body" },
+      texts.load,
+      texts.sides,
+      texts.change,
+      texts.when,
+      texts.then,
+      gap.element,
+    ),
     make("div", { class: "day-foot" }, answers, end),
   );
   const update = (now: number): void => {
@@ -64,6 +75,7 @@ export function barAgain(run: DayRun, times: PartTimes, again: LiftAgain): Scree
     const first = state.lifts.length === 0;
     tell(texts, shown, { since, shift: window?.shift ?? 0, units, first, byFeel: again.byFeel });
     tape.move(since);
+    gap.update(now);
   };
   return { element, update };
 }

@@ -8,6 +8,7 @@ import { sayClock } from "../../wording/time.ts";
 import { barButtons } from "./bar-buttons.ts";
 import type { DayRun, Screen } from "./day-run.ts";
 import { make, setText } from "./dom.ts";
+import { gapNote } from "./gap-note.ts";
 
 /** Several lifts that share the time: the plan as printed, with a tap for each lift. */
 export function printedBar(run: DayRun, times: PartTimes): Screen {
@@ -33,17 +34,19 @@ export function printedBar(run: DayRun, times: PartTimes): Screen {
     isLift ? { lift: next.lift, kilograms: next.load.kilograms, said } : undefined,
   );
   answers.hidden = !isLift;
+  const gap = gapNote(run, times);
   const element = make(
     "div",
     { class: "day-screen day-atbar" },
     make("div", { class: "day-head" }, clock),
-    make("div", { class: "day-body" }, make("p", { class: "day-hand" }, said), ...words),
+    make("div", { class: "day-body" }, make("p", { class: "day-hand" }, said), ...words, gap.element),
     make("div", { class: "day-foot" }, answers, end),
   );
   return {
     element,
     update: (now) => {
       setText(clock, sayClock(Math.floor((now - (times.go ?? times.opens ?? now)) / 1000)));
+      gap.update(now);
     },
   };
 }

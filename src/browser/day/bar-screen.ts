@@ -6,6 +6,7 @@ import { barAgain } from "./bar-again.ts";
 import { printedBar } from "./bar-printed.ts";
 import type { DayRun, Screen } from "./day-run.ts";
 import { button, make, setText } from "./dom.ts";
+import { gapNote } from "./gap-note.ts";
 
 const FELT: Readonly<Record<BodyFeeling, string>> = {
   easier: "easier than planned",
@@ -24,9 +25,11 @@ export function barScreen(run: DayRun, times: PartTimes): Screen {
 }
 
 /** One tap of three before the first lift: it makes the loss that the work before has left greater or smaller. */
-function bodyQuestion(run: DayRun, { part, opens }: PartTimes): Screen {
+function bodyQuestion(run: DayRun, times: PartTimes): Screen {
+  const { part, opens } = times;
   const clock = make("p", { class: "day-figure" });
   const caption = make("p", { class: "day-caption" });
+  const gap = gapNote(run, times);
   const element = make(
     "div",
     { class: "day-screen day-atbar" },
@@ -35,6 +38,7 @@ function bodyQuestion(run: DayRun, { part, opens }: PartTimes): Screen {
       "div",
       { class: "day-body" },
       make("p", { class: "day-now" }, `How was part ${sayPart(part.start.after ?? "")}?`),
+      gap.element,
     ),
     make(
       "div",
@@ -56,6 +60,7 @@ function bodyQuestion(run: DayRun, { part, opens }: PartTimes): Screen {
       const since = (now - (opens ?? now)) / 1000;
       setText(caption, since < 0 ? "the bar opens in" : "open for");
       setText(clock, sayClock(Math.floor(Math.abs(since))));
+      gap.update(now);
     },
   };
 }

@@ -4,7 +4,7 @@ import type { DayState } from "../../live/day-state.ts";
 import type { DayPlan } from "../../live/day-plan.ts";
 import { capitalised } from "../../wording/basis.ts";
 import { sayCalledEarly, sayStartSlips, sayWait } from "../../wording/moved-start.ts";
-import { sayAgain, sayBuildRest, sayBuildSet, sayStep } from "../../wording/warm-up.ts";
+import { sayBuildRest, sayBuildSet, sayStep } from "../../wording/warm-up.ts";
 import { sayClock } from "../../wording/time.ts";
 import type { DayRun, Screen } from "./day-run.ts";
 import { liveTape } from "./day-tape.ts";
@@ -103,8 +103,7 @@ function wordsOf(found: WarmUpNow, { athlete, warmUp }: DayPlan) {
       ? { now: `The warm-up begins in ${left}`, detail: "", load: "", said: "The warm-up has not begun" }
       : { now: "Time to go", detail: "", load: "", said: "Time to go" };
   const title = titleOf(now);
-  const again = (warmUp?.again ?? []).map((one) => ` ${sayAgain(one, athlete.units)}`).join("");
-  const detail = `${after}${sayStep(now.step)}${now.step.stage === "rest" ? again : ""}`;
+  const detail = `${after}${sayStep(now.step)}`;
   return { now: `${title}: ${left}`, detail, load, said: `Now: ${title}` };
 }
 

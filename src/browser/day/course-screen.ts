@@ -12,6 +12,7 @@ import { sayLoad } from "../../wording/mass.ts";
 import type { DayRun, Screen } from "./day-run.ts";
 import { liveTape } from "./day-tape.ts";
 import { button, make, setText } from "./dom.ts";
+import { gapNote } from "./gap-note.ts";
 
 type Mark = NonNullable<CourseNow["next"]>;
 
@@ -42,8 +43,10 @@ export function courseScreen(run: DayRun, times: PartTimes): Screen {
   );
   const protect = pacing.roles.limiter === undefined ? "" : `protect: ${pacing.roles.limiter}`;
   const context = { units, perRound: pacing.perRound };
+  const gap = gapNote(run, times);
   const update = (now: number): void => {
     const at = here(now);
+    gap.update(now);
     setText(texts.clock, sayClock(Math.floor(at.clock)));
     texts.clock.classList.toggle("long", at.clock >= 3600);
     tape.move(at.clock);
@@ -68,6 +71,7 @@ export function courseScreen(run: DayRun, times: PartTimes): Screen {
     make(
       "div",
       { class: "day-body" },
+      gap.element,
       texts.next,
       make("div", { class: "day-athand" }, texts.hand, texts.what),
       texts.set,

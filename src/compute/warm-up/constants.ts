@@ -268,9 +268,9 @@ export const WARM_UP_CONSTANTS = {
     confidence: "judgement",
   },
   longGap: {
-    value: 1200,
+    value: 600,
     unit: "seconds",
-    does: "time between the work before and a lift from which the lift is built again",
+    does: "time between the work before and the next lift or part from which that gap gets a plan of its own",
     source: "Russell et al. 2015, PMC4365002 (abstract): fifteen still minutes cool and cost power",
     confidence: "judgement",
   },

@@ -14,7 +14,7 @@ import { WARM_UP_CONSTANTS, type WarmUpNumbers } from "./constants.ts";
 import { fitTime, type Fitted, type Stretch } from "./fit-time.ts";
 import { type DroppedBlock, pickBlocks, type PickedBlock } from "./pick-blocks.ts";
 import { layOut, orderSteps, type WarmUpStep } from "./lay-out.ts";
-import { buildAgain } from "./build-again.ts";
+import { gapsBetween, planGaps } from "./plan-gaps.ts";
 import { type BuildPlan, FEWEST_SETS, lastsOf, planBuild, setsWanted } from "./plan-build.ts";
 import { primerWords, rehearsedEfforts } from "./primer-words.ts";
 import { minutesOfDay, wallClock } from "./wall-clock.ts";
@@ -53,11 +53,13 @@ export function planWarmUp(input: WarmUpInput): WarmUp {
   const numbers = withOverrides(WARM_UP_CONSTANTS, input.overrides);
   const time = timeAvailable(input, numbers);
   const age = input.situation.numbers.age;
+  // What comes long after the first work is built in the gap before it.
+  const cooledBefore = gapsBetween(input.parts, numbers).map(({ part }) => part);
   const goals = buildGoals(
     {
       athlete: input.athlete,
       movements: input.library.movements,
-      parts: input.parts,
+      parts: input.parts.filter((part) => !cooledBefore.includes(part)),
       best: input.best,
       noMaxLift: input.withholding.noMaxLift,
       ...(age !== undefined && { age }),
@@ -88,7 +90,7 @@ export function planWarmUp(input: WarmUpInput): WarmUp {
     before: all
       .filter((each) => each.block.stage === "ready")
       .map(({ id, say, block }) => ({ id, title: block.title, say })),
-    again: buildAgain(input, numbers),
+    gaps: planGaps(input, numbers),
     dropped: [...dropped, ...noTime(picked, fitted)],
     ...(moved.buildSets > 0 && { build: summaryOf(steps, goals) }),
     moved,

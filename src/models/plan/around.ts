@@ -10,6 +10,17 @@ import {
 import { displayedPaceField } from "./pacing.ts";
 import { SESSION_SLOTS, WARM_UP_STAGES } from "../library.ts";
 import { CONDITIONS, JOINTS, STRESSES } from "../vocabulary.ts";
+/** Movements rehearsed, each at its planned pace. */
+const effortsField = z.array(
+  z.strictObject({
+    name: z.string(),
+    plural: z.string(),
+    unit: amountUnitField,
+    amount: z.number(),
+    secondsPerUnit: secondsField,
+    displayed: displayedPaceField.optional(),
+  }),
+);
 
 /** One step of the warm-up, counted back from the start. */
 const warmUpStepField = z.strictObject({
@@ -20,17 +31,7 @@ const warmUpStepField = z.strictObject({
   before: secondsField.describe("seconds before the start at which the step begins"),
   lasts: secondsField,
   clock: z.string().optional().describe("local wall time `18:04`, when the start is known"),
-  efforts: z
-    .array(
-      z.strictObject({
-        name: z.string(),
-        plural: z.string(),
-        unit: amountUnitField,
-        amount: z.number(),
-        secondsPerUnit: secondsField,
-        displayed: displayedPaceField.optional(),
-      }),
-    )
+  efforts: effortsField
     .optional()
     .describe("what `{efforts}` in the words of a rehearsal stands for, at planned pace"),
   joints: z
@@ -63,6 +64,29 @@ const buildReasonField = z.strictObject({
     .describe("of a place in the band, the largest first"),
 });
 
+/** A long gap between two parts: what to do in it, counted back from the first lift or rep of the part that follows. */
+export const gapField = z.strictObject({
+  part: z.string().describe("name of the part that follows"),
+  from: secondsField.describe("clock of the workout at which the work before is planned to end"),
+  at: secondsField.describe("clock of the workout of the first lift or rep that follows"),
+  lift: z.strictObject({ movement: z.string(), name: z.string() }).optional(),
+  steps: z.array(
+    z.strictObject({
+      kind: z.enum(["come-down", "keep-warm", "move-again", "build", "rehearse", "rest"]),
+      before: secondsField.describe("seconds before what follows at which the step begins"),
+      lasts: secondsField,
+      sets: z.array(
+        z.strictObject({
+          load: barLoadField,
+          reps: z.int(),
+          before: secondsField.describe("seconds before the first lift"),
+        }),
+      ),
+      efforts: effortsField.optional(),
+    }),
+  ),
+});
+
 export const warmUpField = z.strictObject({
   lasts: secondsField,
   start: z.string().optional().describe("local wall time of the start"),
@@ -81,16 +105,11 @@ export const warmUpField = z.strictObject({
   before: z
     .array(z.strictObject({ id: z.string(), title: z.string(), say: z.string() }))
     .describe("what is done the evening before or on arrival; it takes no time of the warm-up"),
-  again: z
-    .array(
-      z.strictObject({
-        movement: z.string(),
-        name: z.string(),
-        clock: secondsField.describe("clock of the workout from which to build again"),
-        sets: z.array(z.strictObject({ load: barLoadField, reps: z.int() })),
-      }),
-    )
-    .describe("a second, short build before a lift that comes long after the work before it"),
+  gaps: z
+    .array(gapField)
+    .describe(
+      "what to do where a part begins long after the work before it, each counted back from what comes next",
+    ),
   moved: z
     .strictObject({ buildSets: z.int(), hasRehearsal: z.boolean(), isHot: z.boolean() })
     .describe("what the warm-up holds, as far as a start that moves is concerned"),

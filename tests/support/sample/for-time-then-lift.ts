@@ -289,7 +289,7 @@ export const forTimeThenLift: Plan = {
     lasts: 2400,
     start: "18:40",
     before: [],
-    again: [],
+    gaps: [],
     steps: [
       {
         id: "standards",

@@ -1,0 +1,133 @@
+import type { PlannedPart } from "../conditions/situation-of.ts";
+import type { WarmUpNumbers } from "./constants.ts";
+import { easyLoad } from "./easy-load.ts";
+import type { WarmUp, WarmUpInput } from "./plan-warm-up.ts";
+import { rehearsedEfforts } from "./primer-words.ts";
+
+export type Gap = WarmUp["gaps"][number];
+/** What a gap is planned from. */
+type GapInput = Pick<WarmUpInput, "parts" | "gym" | "bar"> & {
+  readonly withholding: Pick<WarmUpInput["withholding"], "noMaxLift">;
+};
+type GapStep = Gap["steps"][number];
+
+/** The second build: quick sets, reps falling, the last well below the opener. Shares of the best. Judgement. */
+const RUNGS = [
+  { share: 0.45, reps: 3 },
+  { share: 0.58, reps: 2 },
+  { share: 0.68, reps: 1 },
+  { share: 0.76, reps: 1 },
+] as const;
+/** In a gap shorter than this the body is still warm: the first rung is left out. Seconds; judgement. */
+const COOLED_AFTER = 1200;
+/** From one set to the next, to load the bar before the first, and from the last to the first attempt; seconds. Judgement. */
+const BETWEEN_SETS = 90;
+const TO_LOAD = 60;
+const LAST_REST = 150;
+/** The rehearsal before paced work and the rest after it; moving again before either; coming down after the work. Seconds; judgement. */
+const REHEARSAL = 60;
+const REST_BEFORE_WORK = 180;
+const MOVE_AGAIN = 240;
+const COME_DOWN = 300;
+/** Coming down and moving again take no more than this share of a gap each. */
+const MOST_OF_GAP = 0.25;
+
+/** Where a part begins long after the work before it: the part, when that work ends and when the first lift or rep is due. */
+type Between = { readonly part: PlannedPart; readonly from: number; readonly at: number };
+
+/** The parts that begin so long after the work before them that a body cools down. Clocks of the workout. */
+export function gapsBetween(parts: readonly PlannedPart[], numbers: WarmUpNumbers): readonly Between[] {
+  return parts.flatMap((part, index): readonly Between[] => {
+    const before = parts[index - 1];
+    if (before === undefined || (part.lifting === undefined && part.pacing === undefined)) return [];
+    const from = endOf(before);
+    const first = part.pacing === undefined ? (part.lifting?.lifts[0]?.attempts[0]?.clock ?? 0) : 0;
+    const at = part.start.clock + first;
+    return at - from >= numbers.longGap ? [{ part, from, at }] : [];
+  });
+}
+
+/** Clock of the workout at which the work of a part is over: lifts count to the last attempt. */
+function endOf({ start, pacing, lifting }: PlannedPart): number {
+  const lifts = (lifting?.lifts ?? []).flatMap(({ attempts }) => attempts.map(({ clock }) => clock));
+  return start.clock + (pacing?.duration ?? Math.max(0, ...lifts));
+}
+
+/**
+ * What to do in every long gap of a workout, counted back from what comes next: come down, keep warm, move again, then build the lift or
+ * rehearse the work, and rest. The build stays light and short: the first one is only woken up again.
+ */
+export function planGaps(input: GapInput, numbers: WarmUpNumbers): Gap[] {
+  return gapsBetween(input.parts, numbers).map((between) => gapOf(between, input, numbers));
+}
+
+function gapOf({ part, from, at }: Between, input: GapInput, numbers: WarmUpNumbers): Gap {
+  const length = at - from;
+  const lift = input.withholding.noMaxLift || part.pacing ? undefined : part.lifting?.lifts[0];
+  const hard = lift ? buildAgain(lift, length, input, numbers) : rehearsal(part, numbers);
+  const share = MOST_OF_GAP * length;
+  const busy = hard[0]?.before ?? REST_BEFORE_WORK;
+  const move = stepBefore("move-again", busy, Math.min(MOVE_AGAIN, share));
+  const down: GapStep = { kind: "come-down", before: length, lasts: Math.min(COME_DOWN, share), sets: [] };
+  const warm = length - down.lasts - move.before;
+  return {
+    part: part.name,
+    from,
+    at,
+    ...(lift && { lift: { movement: lift.movement, name: lift.name } }),
+    steps: [down, ...(warm > 0 ? [stepBefore("keep-warm", move.before, warm)] : []), move, ...hard],
+  };
+}
+
+/** A step that ends so many seconds before what comes next. */
+const stepBefore = (kind: GapStep["kind"], ends: number, lasts: number): GapStep => ({
+  kind,
+  before: ends + lasts,
+  lasts,
+  sets: [],
+});
+
+type Lift = NonNullable<PlannedPart["lifting"]>["lifts"][number];
+
+function buildAgain(
+  lift: Lift,
+  length: number,
+  { gym, bar }: GapInput,
+  { buildUnderOpener }: WarmUpNumbers,
+): readonly GapStep[] {
+  const { best, reps, attempts } = lift;
+  const opener = attempts[0]?.load.kilograms ?? best.kilograms;
+  const loads = RUNGS.slice(length < COOLED_AFTER ? 1 : 0).map((rung) => ({
+    load: easyLoad(
+      gym,
+      bar,
+      Math.min(rung.share * best.kilograms, buildUnderOpener * opener),
+      best.kilograms,
+    ),
+    reps: reps > 1 ? 1 : rung.reps,
+  }));
+  // Light lifters meet the empty bar more than once: each load stands there once, with the most reps, and none reaches the opener.
+  const rungs = loads.filter(
+    ({ load }, index) =>
+      load.kilograms < opener &&
+      loads.findIndex((other) => other.load.kilograms === load.kilograms) === index,
+  );
+  if (rungs.length === 0) return [{ kind: "rest", before: LAST_REST, lasts: LAST_REST, sets: [] }];
+  const sets = rungs.map((rung, index) => ({
+    ...rung,
+    before: LAST_REST + BETWEEN_SETS * (rungs.length - 1 - index),
+  }));
+  const lasts = TO_LOAD + BETWEEN_SETS * (sets.length - 1);
+  return [
+    { ...stepBefore("build", LAST_REST, lasts), sets },
+    { kind: "rest", before: LAST_REST, lasts: LAST_REST, sets: [] },
+  ];
+}
+
+/** The first movements of the part at its pace; nothing to rehearse where nothing has a pace. */
+function rehearsal(part: PlannedPart, numbers: WarmUpNumbers): readonly GapStep[] {
+  const efforts = rehearsedEfforts([part], numbers);
+  const rest: GapStep = { kind: "rest", before: REST_BEFORE_WORK, lasts: REST_BEFORE_WORK, sets: [] };
+  if (efforts.length === 0) return [rest];
+  return [{ ...stepBefore("rehearse", REST_BEFORE_WORK, REHEARSAL), efforts: [...efforts] }, rest];
+}
