@@ -11,6 +11,7 @@ import { sayGuide, sayHalf } from "../wording/guide.ts";
 import { sayIfThenSentence } from "../wording/if-then.ts";
 import { sayKilograms, sayLoad } from "../wording/mass.ts";
 import { sayRowPace } from "../wording/pace.ts";
+import { saySpeed } from "../wording/speed.ts";
 import { clockShift, sayWhichClock } from "../wording/part-clock.ts";
 import { sayPlaces } from "../wording/places.ts";
 import { sayPerSide } from "../wording/plates.ts";
@@ -74,6 +75,7 @@ export function workText(part: PartPlan, plan: Plan): readonly string[] {
     "",
     ...[
       sayGuide(pacing, part === plan.parts.at(-1)),
+      saySpeed(pacing),
       sayCeiling(pacing, shift),
       half,
       ...pacing.ifThen.map((one) => sayIfThenSentence(one, pacing, context, shift)),

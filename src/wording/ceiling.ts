@@ -24,6 +24,8 @@ export function sayCeiling(
 ): string | undefined {
   if (!ceiling) return undefined;
   const round = sayRoundOf({ rounds }, ceiling.round);
+  if (round && ceiling.row !== undefined)
+    return `Not past ${round} before ${sayClock(ceiling.seconds + shift)}.`;
   if (!round) {
     const row = rows.find(({ index }) => index === ceiling.row);
     const where = row === undefined ? "this point" : `the ${nameFor(row, 2)}`;

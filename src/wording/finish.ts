@@ -26,6 +26,7 @@ const SHORTEST = 240;
  * wall ends the work before, where the work is short, or where another part follows that wants what is left.
  */
 export function sayFinish(visited: readonly Visited[], pacing: Pacing, isLast: boolean): string | undefined {
+  if (pacing.score === "slowest-interval" || pacing.intervals !== undefined) return undefined;
   return quicker(visited, pacing) ?? (isLast ? lastTenth(pacing) : undefined);
 }
 
@@ -48,8 +49,8 @@ function quicker(visited: readonly Visited[], pacing: Pacing): string | undefine
 }
 
 function lastTenth(pacing: Pacing): string | undefined {
-  const { rows, score, ending, duration, intervals, tooHeavy, outOfReach } = pacing;
-  if (duration < SHORTEST || score === "slowest-interval" || intervals !== undefined) return undefined;
+  const { rows, ending, duration, tooHeavy, outOfReach } = pacing;
+  if (duration < SHORTEST) return undefined;
   if (ending === "eliminated" || tooHeavy !== undefined || outOfReach.length > 0) return undefined;
   const work = rows.filter(({ kind, amount }) => kind === "work" && amount > 0);
   const row = work.find(({ shareOfWork }) => shareOfWork >= FROM);

@@ -70,6 +70,9 @@ function unitOf(kind: ScoreKind, { units, perRound }: ScoreContext): string {
 export function sayScore(kind: ScoreKind, value: number, context: ScoreContext): SaidScore {
   const { perRound } = context;
   const whole = Math.round(value);
+  // Within the first round, as in a ladder that nobody gets through, what is done are reps.
+  if (kind === "rounds-and-reps" && perRound !== undefined && whole < perRound)
+    return sayScore("reps", value, context);
   if (kind === "rounds-and-reps" && perRound !== undefined && whole > 0 && whole % perRound === 0) {
     const rounds = whole / perRound;
     return { figure: sayNumber(rounds, 0), unit: rounds === 1 ? "round" : "rounds" };
@@ -91,6 +94,9 @@ export function sayRange(kind: ScoreKind, range: Range, context: ScoreContext): 
     if (cautiousDone === undefined) return sayTimeRange(hopeful, cautious);
     return `${sayTimeFrom(hopeful, cautious)} to ${sayWholeScore("reps", cautiousDone, context)}`;
   }
+  const { perRound } = context;
+  if (kind === "rounds-and-reps" && perRound !== undefined && Math.ceil(range.hopeful) < perRound)
+    return sayRange("reps", range, context);
   const low = figureOf(kind, range.cautious, context, Math.floor);
   const high = figureOf(kind, range.hopeful, context, Math.ceil);
   if (low === high) return low;

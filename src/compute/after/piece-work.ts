@@ -1,13 +1,17 @@
 import type { RecoveryOption } from "../../models/library.ts";
 import { makableLoads } from "../lifting/makable-loads.ts";
 import { nearestOf } from "../lifting/plates.ts";
+import { withoutSmall } from "../warm-up/easy-load.ts";
 import type { AfterNumbers } from "./constants.ts";
 import type { After, PlanAfterInput } from "./plan-after.ts";
 
 type Work = After["day"]["pieces"][number]["work"][number];
 
+/** Up to this share of a best a load can be found by feel. Judgement. */
+const LIGHT = 0.5;
+
 /**
- * The work of a piece in the athlete's own numbers: loads from their best lifts rounded down to plates, reps from their
+ * The work of a piece in the athlete's own numbers: loads from their best lifts rounded down to plates a person takes, reps from their
  * best unbroken sets. Undefined when one of the movements is not for them, or its light load cannot be made. No load
  * where the best is not their own.
  */
@@ -29,11 +33,13 @@ export function workOf(
     const best = share === undefined ? undefined : input.best(id);
     const meant = best === undefined || share === undefined ? undefined : share * best.kilograms;
     const isOwn = best !== undefined && best.basis !== "level" && best.basis !== "assumed";
+    // Without a best of their own nobody is told a heavier load by guess.
+    if (share !== undefined && share > LIGHT && !isOwn) return undefined;
     if (best === undefined || meant === undefined || !isOwn) {
       work.push({ movement: id, name: movement.name, plural: movement.plural, sets, reps });
       continue;
     }
-    const load = nearestOf(makableLoads(input.gym, input.bar), meant, "down");
+    const load = nearestOf(makableLoads(withoutSmall(input.gym), input.bar), meant, "down");
     if (load.kilograms > meant * numbers.heavierThanMeant) return undefined;
     const shareOfBest = load.kilograms / best.kilograms;
     work.push({

@@ -56,6 +56,8 @@ type Weighed = {
   readonly allowed: readonly OptionVerdict[];
   readonly favoured: OptionVerdict | undefined;
   readonly ruledOutBy: string | undefined;
+  /** Whether a stated limit speaks against an option. */
+  readonly barred: boolean;
 };
 type Picked = { readonly pick: OptionVerdict; readonly by: Choice["decidedBy"] };
 
@@ -180,8 +182,16 @@ function weigh(choice: MovementChoice, { situation }: AtMovement, { withholding 
     allowed: weighed.filter((each) => ruledOutBy(each) === undefined),
     favoured,
     ruledOutBy: favoured && ruledOutBy(favoured),
+    barred: weighed.some(
+      (each) =>
+        ruledOutBy(each) !== undefined ||
+        each.onLimits.some(({ condition, holds }) => !holds && isAgainst(condition)),
+    ),
   };
 }
+
+/** A condition that asks for the absence of something stated. */
+const isAgainst = (condition: Verdict["condition"]): boolean => condition.kind === "fact" && !condition.holds;
 
 /** The first option whose conditions hold, else the first at all: the last one needs none, unless a limit took it. */
 const firstThatHolds = (options: readonly OptionVerdict[]): OptionVerdict | undefined =>
@@ -247,8 +257,10 @@ function explain(
     because: by === "limit" ? limitReasons(weighed) : known,
     decidedBy: by,
     ...(other !== undefined && (isUnsure || by === "limit") && { other: shown(other) }),
-    // What a limit decided is not changed over from on the way.
-    ...(by !== "limit" && pick.option.switchWhen !== undefined && { switchWhen: pick.option.switchWhen }),
+    // Nobody changes over on the way to what a stated limit keeps out.
+    ...(by !== "limit" &&
+      !weighed.barred &&
+      pick.option.switchWhen !== undefined && { switchWhen: pick.option.switchWhen }),
     ...(by !== "limit" && isUnsure && test !== undefined && { test }),
   };
 }

@@ -559,7 +559,7 @@ export const pacingConstants = {
     confidence: "judgement",
   },
   leastChange: {
-    value: 1.5,
+    value: 3,
     unit: "seconds",
     range: [0, 60],
     does: "change of a round that is told; nobody can follow a smaller one",

@@ -9,6 +9,10 @@ import { startStation, stretchAtEnd } from "./stations.ts";
 
 /** The first round is not tried faster than this, over the plan. */
 const FASTEST_TRIED = 1.4;
+/** A start quicker than this share of the plan is another plan, and where the slowest interval counts, another interval. Judgement. */
+const LEAST = { start: 0.93, interval: 0.96 } as const;
+/** The first rung of a ladder is no start where it is less than this share of the work. Judgement. */
+const LEAST_RUNG = 0.1;
 /** A first round with less of the work than this says nothing about the pace. Judgement. */
 const SHORTEST = 0.02;
 
@@ -27,6 +31,13 @@ export function ceilingOf(
   if (rounds.length < 2) return ceilingOfStations(solved, rows);
   const { bench, log } = solved;
   const [first] = rounds;
+  const rung = first && rows[first.lastRow];
+  if (rung?.ladder !== undefined && rung.shareOfWork < LEAST_RUNG) {
+    return ceilingOfStations(
+      solved,
+      rows.filter(({ index }) => rounds.some(({ lastRow }) => lastRow === index)),
+    );
+  }
   if (!first || (rows[first.lastRow]?.shareOfWork ?? 0) < SHORTEST) return undefined;
   const { before, after } = fasterStart(
     solved,
@@ -37,14 +48,15 @@ export function ceilingOf(
     }),
   );
   if (!endsByClock({ bench, log }, first.round)) {
-    return { round: first.round, seconds: first.seconds * ratioOf(before.seconds, after.seconds) };
+    const least = score === "slowest-interval" ? LEAST.interval : LEAST.start;
+    return { round: first.round, seconds: first.seconds * ratioOf(before.seconds, after.seconds, least) };
   }
   if (isByInterval(score) || !(before.done > 0)) return undefined;
   const most = Math.floor((first.scoreDone * after.done) / before.done + 1e-6);
   return { round: first.round, seconds: first.seconds, score: most };
 }
 
-/** The clock at the end of the first stations, where nothing is gained by being there sooner. */
+/** The clock at the end of the first stations (rungs of a ladder), where nothing is gained by being there sooner. */
 function ceilingOfStations(solved: Solved, rows: readonly PacingRow[]): Pacing["ceiling"] {
   const row = startStation(rows);
   if (row === undefined) return undefined;
@@ -57,8 +69,8 @@ function ceilingOfStations(solved: Solved, rows: readonly PacingRow[]): Pacing["
   return { round: row.round, row: row.index, seconds: row.end * ratioOf(before.seconds, after.seconds) };
 }
 
-const ratioOf = (planned: number, fastest: number): number =>
-  planned > 0 ? Math.min(1, fastest / planned) : 1;
+const ratioOf = (planned: number, fastest: number, least: number = LEAST.start): number =>
+  planned > 0 ? Math.min(1, Math.max(least, fastest / planned)) : 1;
 
 type Start = { readonly seconds: number; readonly done: number };
 

@@ -86,6 +86,8 @@ export function ifThenOf(
   const held =
     state.stopped === "deadline" || isShort ? (one: IfThen) => one.action.kind !== "hold" : () => true;
   if (isOneRound) return byStation(lookout, rows, { bench, log }, rules).filter(held);
+  // Where the slowest interval counts, what was lost in one is not won back in another.
+  if (reading.score === "slowest-interval") return [];
   if (!endsByClock({ bench, log }, round.round)) {
     return byClock(lookout, rules.ahead)
       .filter(held)
@@ -118,29 +120,46 @@ function smallerSetsAfter(
     index > row.index &&
     (limiter === undefined || name === limiter) &&
     more.length > 0 &&
-    (first?.amount ?? 0) > 1;
+    usualOf([first, ...more]) > smallerOf(first);
+  const smallerOf = (first: Set | undefined): number =>
+    Math.max(1, Math.floor((first?.amount ?? 1) * smallerSets));
   const broken = rows.find(isBroken);
   return (
     broken && {
       kind: "smaller-sets",
       movement: broken.movement ?? "",
       name: broken.name,
-      amount: Math.max(1, Math.floor((broken.sets[0]?.amount ?? 1) * smallerSets)),
+      amount: smallerOf(broken.sets[0]),
     }
   );
 }
+
+type Set = PacingRow["sets"][number];
+
+/** The set in the middle of all by size: what is mostly done. */
+const usualOf = (sets: readonly (Set | undefined)[]): number =>
+  sets.flatMap((set) => set?.amount ?? []).toSorted((one, other) => one - other)[
+    Math.floor(sets.length / 2)
+  ] ?? 0;
 
 /** Mean of what the rounds after are planned with; 0 without any. */
 const meanOf = (left: readonly Round[], value: (round: Round) => number): number =>
   left.reduce((sum, round) => sum + value(round), 0) / Math.max(1, left.length);
 
+/** What comes so much later or sooner than planned, as a share of its clock, is a day of another form; never more than the other. Judgement. */
+const ANOTHER_FORM = { least: 0.04, most: 0.1 } as const;
+
+/** Seconds off the plan at which to act: at least so many, more where it is late. */
+const differenceAt = (row: PacingRow, least: number): number =>
+  Math.min(row.end * ANOTHER_FORM.most, Math.max(least, Math.round(row.end * ANOTHER_FORM.least)));
+
 /**
- * Thresholds on the clock. `most`: seconds off the plan at which to act. What to expect adds up: what one is off by, and what is
+ * Thresholds on the clock. `least`: seconds off the plan at which to act. What to expect adds up: what one is off by, and what is
  * changed in every round left; where sets are cut, what the form of such a day brings.
  */
-function byClock(lookout: Lookout, most: number): IfThen[] {
+function byClock(lookout: Lookout, least: number): IfThen[] {
   const { row, left, late, smallerSets, resultAt, target, isTime } = lookout;
-  const difference = Math.min(most, row.end * 0.1);
+  const difference = differenceAt(row, least);
   const secondsPerRound = (meanOf(left, ({ seconds }) => seconds) * difference) / row.end;
   const at = (by: number, action: IfThen["action"]) => {
     const ofForm = resultAt(row.end / (row.end + by));
@@ -163,8 +182,6 @@ function byClock(lookout: Lookout, most: number): IfThen[] {
   ];
 }
 
-/** A station that comes so much later or sooner than planned, as a share of its clock, is a day of another form. Judgement. */
-const ANOTHER_FORM = 0.04;
 /** Least change of a pace that is told: a tenth of a second a rep, or this share where a display shows it. Judgement. */
 const LEAST_PACE = { seconds: 0.1, share: 0.01 } as const;
 
@@ -178,7 +195,7 @@ function byStation(
   { bench: { track } }: Pick<Solved, "bench" | "log">,
   { ahead }: Rules,
 ): IfThen[] {
-  const difference = Math.min(row.end * 0.1, Math.max(ahead, Math.round(row.end * ANOTHER_FORM)));
+  const difference = differenceAt(row, ahead);
   const next = longestAfter(row, rows);
   const movement = track.tasks.find(({ movement: { id } }) => id === next?.movement)?.movement;
   const paceAt = (by: number): IfThen["action"] | undefined => {

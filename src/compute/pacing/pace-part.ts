@@ -22,6 +22,7 @@ import { sharpenOf } from "./sharpen.ts";
 import { solveCourse, type SolvedCourse } from "./solve-course.ts";
 import { basisOf } from "./task-basis.ts";
 import { athleteSpread } from "../search/uncertainty.ts";
+import { speedCosts } from "./speed-costs.ts";
 import { tooHeavyOf } from "./too-heavy.ts";
 import { endingOf, outOfReachOf, whenStoppedOf } from "./when-stopped.ts";
 
@@ -84,6 +85,7 @@ function pacingOf(
   const half = halfOf(rows);
   const ceiling = ceilingOf(solved, rows, rounds, reading.score);
   const intervals = intervalRows(solved);
+  const speed = speedCosts(solved);
   const whenStopped = whenStoppedOf(solved, rows, ending, course.ends);
   const left = Math.max(0, state.fast + state.slow);
   const perRound = course.perRound;
@@ -106,6 +108,7 @@ function pacingOf(
     ...(hard ? { hard } : {}),
     ifThen: ifThenOf(solved, { rows, rounds, hard, limiter: roles.limiter }, reading),
     roles,
+    ...(speed ? { speed } : {}),
     margin: { seconds: left, share: Math.min(1, left / rules.reserve) },
     ...(intervals ? { intervals } : {}),
     ...(whenStopped ? { whenStopped } : {}),

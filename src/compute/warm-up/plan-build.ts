@@ -141,7 +141,10 @@ function topLoad(
 ): BarLoad | undefined {
   const loads = makableLoads(gym, bar);
   const opener = goal.opener ?? Infinity;
-  const ceiling = Math.min(Math.max(goal.top, numbers.buildHighest * goal.best), opener - LEAST_UNDER);
+  // A build to the load of the workout ends with it, and not over it.
+  const isLoad = goal.serves === "load" && goal.why.kind === "load";
+  const highest = isLoad ? goal.top + LEAST_UNDER : Math.max(goal.top, numbers.buildHighest * goal.best);
+  const ceiling = Math.min(highest, opener - LEAST_UNDER);
   const inBand = goal.serves === "lift" && goal.why.kind !== "under-the-opener";
   const floor = inBand ? numbers.buildLowest * goal.best : 0;
   const large = makableLoads(withoutSmall(gym), bar);

@@ -5,6 +5,9 @@ import { type PlannedRow, workRowsOf } from "../conditions/situation-of.ts";
 import type { WarmUpStep } from "./lay-out.ts";
 import type { WarmUpNumbers } from "./constants.ts";
 
+/** Reps it takes to find a rhythm, where they are far enough from the best set. */
+const FEW = 3;
+
 /** Most movements rehearsed; more would be a workout of its own, and a pace on a display takes its time to find. */
 const MOST_REHEARSED = 3;
 const MOST_WITH_A_DISPLAY = 2;
@@ -22,7 +25,9 @@ export function primerWords(
   if (situation.facts.cannot?.includes(movement.id) === true) return undefined;
   const visit = situation.numbers.amount ?? numbers.primerMost;
   const unbroken = situation.numbers.unbroken ?? numbers.primerMost;
-  const amount = Math.max(1, Math.min(numbers.primerMost, Math.floor(unbroken * numbers.primerShare), visit));
+  const few = unbroken >= FEW * FEW ? FEW : 1;
+  const share = Math.max(few, Math.floor(unbroken * numbers.primerShare));
+  const amount = Math.max(1, Math.min(numbers.primerMost, share, visit));
   return say.replace("{amount}", String(amount)).replace("{movement}", nameFor(amount, movement, say));
 }
 

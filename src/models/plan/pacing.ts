@@ -221,7 +221,7 @@ export const pacingField = z.strictObject({
       row: z
         .int()
         .optional()
-        .describe("in work of one round: the row that ends the start; `seconds` is then the clock there"),
+        .describe("in work of one round, or of a ladder whose first rung is a trifle: the row that ends the start; `seconds` is then the clock there"),
       seconds: secondsField,
       score: z
         .number()
@@ -236,6 +236,13 @@ export const pacingField = z.strictObject({
     .describe("the round where it gets hard"),
   ifThen: z.array(ifThenField),
   roles: rolesField,
+  speed: z
+    .strictObject({
+      cheapest: z.strictObject({ name: z.string(), cost: shareField }),
+      dearest: z.strictObject({ name: z.string(), cost: z.number() }),
+    })
+    .optional()
+    .describe("movements in which a tenth quicker costs least and most, as a share of the effort of a unit"),
   margin: z
     .strictObject({ seconds: secondsField, share: shareField })
     .optional()

@@ -186,21 +186,19 @@ describe("the rest of the day", () => {
     expect(pieces(plan)).toEqual(["easy-walk", "rest"]);
   });
 
-  it("takes loads from the athlete's own lifts, rounded down to plates", () => {
+  it("takes loads from the athlete's own lifts, rounded down to plates a person takes", () => {
     const press = after({ ...trained, retry: "no" }, sitUps).day.pieces.find(
       (piece) => piece.id === "overhead-touch",
     );
     // 70 % of 100 kg (less what a result of six days ago loses, which is nothing) is 70 kg
     expect(press?.work).toMatchObject([
-      { movement: "push-press", sets: 4, reps: 2, load: { kilograms: 41 } },
+      { movement: "push-press", sets: 4, reps: 2, load: { kilograms: 40 } },
     ]);
   });
 
-  it("names no load where the best is not the athlete's own", () => {
+  it("holds no lift over half of a best that is not the athlete's own", () => {
     const plan = after({ ...trained, retry: "no", lifts: [] }, sitUps);
-    expect(plan.day.pieces.find((piece) => piece.id === "overhead-touch")?.work[0]).not.toHaveProperty(
-      "load",
-    );
+    expect(pieces(plan)).not.toContain("overhead-touch");
   });
 
   it("leaves muscles alone that have just worked, unless it is easy", () => {
