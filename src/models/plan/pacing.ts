@@ -221,7 +221,9 @@ export const pacingField = z.strictObject({
       row: z
         .int()
         .optional()
-        .describe("in work of one round, or of a ladder whose first rung is a trifle: the row that ends the start; `seconds` is then the clock there"),
+        .describe(
+          "in work of one round, or of a ladder whose first rung is a trifle: the row that ends the start; `seconds` is then the clock there",
+        ),
       seconds: secondsField,
       score: z
         .number()
