@@ -34,7 +34,8 @@ await run(
         return;
       }
       const surroundings = surroundingsOf(options, { RIGSHEET_AUDIENCE: "everyone" });
-      const { data, faults } = readUsable(surroundings, (text) => process.stderr.write(`${text}\n`));
+      const only = options.all ? undefined : options.athlete;
+      const { data, faults } = readUsable(surroundings, (text) => process.stderr.write(`${text}\n`), only);
       if (faults.length > 0) process.exitCode = 1;
       const athletes = data.athletes.map((value) => ({ id: value.id, name: value.name, value }));
       const workouts = data.workouts.map((value) => ({ id: value.id, name: value.title, value }));

@@ -22,19 +22,23 @@ export function readChecked(surroundings: Surroundings, tell: (text: string) => 
 
 /**
  * What can be used though some files have faults; the faults are told on the error output and given back, so that a
- * command can end accordingly.
+ * command can end accordingly. Where one athlete is named, only what that one's plans rest on is read.
  *
  * @throws an Error that tells all faults, where every brief needs what is broken, or that there is nothing to read.
  */
-export function readUsable(surroundings: Surroundings, tell: (text: string) => void): ReadData {
-  const { value, faults, notices } = readFolders(surroundings);
+export function readUsable(
+  surroundings: Surroundings,
+  tell: (text: string) => void,
+  athlete?: string,
+): ReadData {
+  const { value, faults, notices } = readFolders(surroundings, athlete);
   if (!value) throw new Error(sayFaults(faults));
   const told = [...faults, ...notices];
   if (told.length > 0) tell(`${sayFaults(told)}\n`);
   return { data: value, faults };
 }
 
-function readFolders(surroundings: Surroundings): Usable {
+function readFolders(surroundings: Surroundings, athlete?: string): Usable {
   const { dataFolder } = surroundings;
   if (!existsSync(join(dataFolder, "content"))) {
     throw new Error(
@@ -42,5 +46,5 @@ function readFolders(surroundings: Surroundings): Usable {
         `Name the folder that holds content/ and athletes/ with --data or RIGSHEET_DATA.`,
     );
   }
-  return loadUsable(surroundings);
+  return loadUsable(surroundings, athlete);
 }

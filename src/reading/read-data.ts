@@ -1,4 +1,5 @@
 import type { AthleteContext, KnownCompetition, KnownScore, KnownWorkout } from "./athlete-file/context.ts";
+import type { Band } from "../models/band.ts";
 import type { Competition } from "../models/competition.ts";
 import { checkAthletes, type AthleteOfFile } from "./data-folder/check-athletes.ts";
 import { checkCoachWords, checkOwnCoachWords } from "./data-folder/check-coach-words.ts";
@@ -13,6 +14,7 @@ import type { Checked, Fault } from "../models/fault.ts";
 import type { SettableConstants } from "../models/model-constant.ts";
 import type { Field } from "../models/field.ts";
 import { idOfFile } from "./files/id-of-file.ts";
+import { makeAnew, type Remember } from "./files/remember.ts";
 import { choicesOf } from "./names/choices-of.ts";
 import { liftFinder, movementFinder } from "./names/find-movement.ts";
 import type { Movement } from "../models/movement.ts";
@@ -52,18 +54,19 @@ export type FilesRead = ReadFiles & {
 /**
  * Reads everything people wrote: the built-in library and the own data folder, whose files replace built-in ones of the
  * same name. References are checked: movements by any of their names, gyms, workouts, competitions, fields, options. What
- * can be read is there though other files have faults. `settable` are the numbers of the model that settings may name. Never
- * throws.
+ * can be read is there though other files have faults. `settable` are the numbers of the model that settings may name;
+ * `remember` gives what was read of the same files before. Never throws.
  */
 export function readFiles(
   builtIn: readonly SourceFile[],
   own: readonly SourceFile[],
   settable: SettableConstants = new Map(),
+  remember: Remember = makeAnew,
 ): FilesRead {
   const files = sortFiles(builtIn, own);
   const collector = makeCollector();
   collector.faults.push(...files.faults);
-  const { library, broken } = readLibrary(files.of, collector);
+  const { library, broken } = rememberedLibrary(files.of, collector, remember);
   const gymIds = files.of.gyms.map(({ path }) => idOfFile(path));
   const settings = readSettings(files, settingsSchema(gymIds, settable), collector) ?? USUAL_SETTINGS;
   const findMovement = movementFinder(library.movements);
@@ -84,7 +87,8 @@ export function readFiles(
     ...(settings.dates === undefined ? {} : { dates: settings.dates }),
     ...(settings.zone === undefined ? {} : { zone: settings.zone }),
   };
-  const athletes = readAthletes(files.of.athletes, workouts, library.movements, context, collector);
+  const readAthlete = rememberingReader(files, context, remember);
+  const athletes = readAthletes(files.of.athletes, workouts, library.movements, readAthlete, collector);
   const athleteIds = files.of.athletes.map(({ path }) => idOfFile(path).toLowerCase());
   const known = athleteIds.length > 0 ? athleteIds : undefined;
   for (const workout of workouts) {
@@ -95,8 +99,7 @@ export function readFiles(
       ...checkEarlyAthletes(workout, file, known),
     );
   }
-  const readBand = bandReader(context);
-  const bands = files.of.bands.flatMap((file) => collector.take(readBand(file)) ?? []);
+  const bands = rememberedBands(files, context, collector, remember);
   const faults = withoutConsequences(collector.faults, broken);
   const read: DataRead = {
     settings,
@@ -118,6 +121,49 @@ function readSettings(files: SortedFiles, schema: ReturnType<typeof settingsSche
   // An empty settings file is the same as none.
   if (files.settings.text.replace(/^\s*(?:#.*)?$/gm, "").trim() === "") return undefined;
   return collector.take(readYaml(files.settings, schema, { scalars: "text" }));
+}
+
+/** The library with its faults and notices, read anew only where a file of it changed. */
+function rememberedLibrary(
+  files: SortedFiles["of"],
+  collector: Collector,
+  remember: Remember,
+): ReturnType<typeof readLibrary> {
+  const from = [files.movements, files["warm-ups"], files.recovery, files.cautions];
+  const { read, faults, notices } = remember("library", from, () => {
+    const own = makeCollector();
+    return { read: readLibrary(files, own), faults: own.faults, notices: own.notices };
+  });
+  collector.faults.push(...faults);
+  collector.notices.push(...notices);
+  return read;
+}
+
+/** Reads an athlete's file, or takes what was read of it before among the same other files. */
+function rememberingReader(
+  files: SortedFiles,
+  context: AthleteContext,
+  remember: Remember,
+): ReturnType<typeof athleteReader> {
+  const read = athleteReader(context);
+  const around = allButAthletes(files);
+  return (file) => remember("athlete", [around, [file]], () => read(file));
+}
+
+const allButAthletes = ({ of, settings }: SortedFiles): readonly SourceFile[] => [
+  ...Object.entries(of).flatMap(([kind, files]) => (kind === "athletes" ? [] : files)),
+  ...(settings ? [settings] : []),
+];
+
+/** Typical athletes, read anew only where any file but an athlete's changed. */
+function rememberedBands(
+  files: SortedFiles,
+  context: AthleteContext,
+  collector: Collector,
+  remember: Remember,
+): readonly Band[] {
+  const read = remember("library", [allButAthletes(files)], () => files.of.bands.map(bandReader(context)));
+  return read.flatMap((band) => collector.take(band) ?? []);
 }
 
 /** Values by id, the name of the file. */
@@ -165,10 +211,9 @@ function readAthletes(
   files: readonly SourceFile[],
   workouts: readonly Workout[],
   movements: ReadonlyMap<string, Movement>,
-  context: AthleteContext,
+  read: ReturnType<typeof athleteReader>,
   collector: Collector,
 ) {
-  const read = athleteReader(context);
   const athletes = files.flatMap((file): readonly AthleteOfFile[] => {
     const athlete = collector.take(read(file));
     return athlete ? [{ athlete, file }] : [];

@@ -1,10 +1,10 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { BUNDLE } from "./bundle-into.ts";
 import { digestOfBytes } from "./digest.ts";
+import { inOwnProcess } from "./in-own-process.ts";
 import { OWN_FOLDER } from "./secret.ts";
 
-const ENTRY = "src/site/brief-worker.ts";
-const BUNDLE = "maker.mjs";
 const SUM = "sum";
 
 /**
@@ -21,7 +21,7 @@ export async function bundleMaker(root: string, code: string): Promise<string> {
   mkdirSync(all, { recursive: true, mode: 0o700 });
   for (const name of readdirSync(all)) rmSync(join(all, name), { recursive: true, force: true });
   const fresh = `${folder}.${process.pid}.new`;
-  await bundle(root, fresh);
+  await inOwnProcess("framework-worker.ts", "bundle", { root, folder: fresh });
   writeFileSync(join(fresh, SUM), digestOfBytes(readFileSync(join(fresh, BUNDLE))));
   renameSync(fresh, folder);
   return file;
@@ -31,30 +31,4 @@ function isWhole(folder: string): boolean {
   const [bundle, sum] = [BUNDLE, SUM].map((name) => join(folder, name));
   if (bundle === undefined || sum === undefined || !existsSync(bundle) || !existsSync(sum)) return false;
   return readFileSync(sum, "utf8") === digestOfBytes(readFileSync(bundle));
-}
-
-/** Packages stay outside, where Node finds them from the project's folder; Astro's own would not run twice. */
-async function bundle(root: string, folder: string): Promise<void> {
-  const [{ build }, { getViteConfig }] = await Promise.all([import("vite"), import("astro/config")]);
-  const configure = getViteConfig({ root }, { root, logLevel: "silent" });
-  const config = await configure({ mode: "production", command: "build" });
-  await build({
-    ...config,
-    configFile: false,
-    logLevel: "error",
-    mode: "production",
-    publicDir: false,
-    ssr: { external: ["astro", "tinypool"] },
-    build: {
-      ssr: true,
-      outDir: folder,
-      emptyOutDir: true,
-      minify: false,
-      rolldownOptions: {
-        input: { maker: join(root, ENTRY) },
-        external: [/^astro(?:\/|$)/],
-        output: { entryFileNames: BUNDLE, codeSplitting: false },
-      },
-    },
-  });
 }

@@ -9,11 +9,14 @@ import type { Checked, Fault } from "../models/fault.ts";
 import { askDates } from "../reading/data-folder/ask-dates.ts";
 import { askDivisions } from "../reading/data-folder/ask-divisions.ts";
 import { leaveOut } from "../reading/data-folder/leave-out.ts";
+import type { Remember } from "../reading/files/remember.ts";
 import type { SourceFile } from "../reading/files/source-file.ts";
 import { type FilesRead, readFiles } from "../reading/read-data.ts";
 import { inReadingOrder } from "../reading/say-fault.ts";
 import { LIBRARY_FOLDERS, readFolder, type SourceFolder } from "./read-folder.ts";
+import { openReadMemory } from "./read-memory.ts";
 import { readTexts } from "./read-texts.ts";
+import { sourcesForOne } from "./sources-for-one.ts";
 import type { Surroundings } from "./surroundings.ts";
 
 /** Everything people wrote, as files: what the tool brings along, and what stands in the data folder. */
@@ -60,15 +63,15 @@ export function checkSources(sources: Sources, date?: IsoDate): Checked<Data> {
 }
 
 /** What can be used though some files have faults, and all faults of all files. */
-export function usableSources(sources: Sources, date?: IsoDate): Usable {
-  const everything = readEverything(sources, date);
+export function usableSources(sources: Sources, date?: IsoDate, remember?: Remember): Usable {
+  const everything = readEverything(sources, date, remember);
   const { read, files, faults, consequences } = everything;
   const value = leaveOut({ read, files, faults: [...faults, ...consequences] });
   return { ...(value ? { value } : {}), faults, notices: read.notices };
 }
 
-function readEverything(sources: Sources, date: IsoDate | undefined): FilesRead {
-  const everything = readFiles(sources.builtIn, sources.own, SETTABLE);
+function readEverything(sources: Sources, date: IsoDate | undefined, remember?: Remember): FilesRead {
+  const everything = readFiles(sources.builtIn, sources.own, SETTABLE, remember);
   const { read, faults } = everything;
   const texts = readTexts(everything);
   const asked = new Set(faults.map(({ place }) => place.file));
@@ -101,5 +104,15 @@ const earlySplitsOf = ({ workouts, library }: DataRead): readonly Fault[] =>
 /** Reads and checks the data folder. */
 export const loadData = (places: Places): Checked<Data> => checkSources(readSources(places), places.date);
 
-/** Reads the data folder and takes what can be used of it. */
-export const loadUsable = (places: Places): Usable => usableSources(readSources(places), places.date);
+/**
+ * Reads the data folder and takes what can be used of it; what was read of the same files before is taken as it was. Where one
+ * athlete is named, only what that one's plans rest on is read.
+ */
+export function loadUsable(places: Surroundings, athlete?: string): Usable {
+  const sources = readSources(places);
+  const wanted = athlete === undefined ? sources : sourcesForOne(sources, athlete);
+  const memory = openReadMemory(places, wanted === sources);
+  const usable = usableSources(wanted, places.date, memory.remember);
+  memory.save();
+  return usable;
+}

@@ -7,6 +7,12 @@ const WORTH_A_THREAD = 3;
 /** More threads than this would need more memory than a build may take, a gigabyte (`npm run bench` measures it). */
 const MOST_THREADS = 6;
 
+/**
+ * Memory a thread may take for what it makes, old and young, in megabytes: it would tidy up later and hold more than it needs.
+ * What thousands of athletes are as data takes a tenth of it (`npm run bench`).
+ */
+const [MOST_MEGABYTES, MOST_YOUNG_MEGABYTES] = [400, 32];
+
 /** Makes briefs one after another, on as many cores as there are and are worth it. */
 export type MakerPool = {
   /** Makes every order; gives what each could not make, in the order given. */
@@ -36,6 +42,10 @@ export async function openPool(file: string, given: MakerGiven, threads: number)
     maxThreads: threads,
     // What the command itself was started with is not for threads.
     execArgv: [],
+    resourceLimits: {
+      maxOldGenerationSizeMb: MOST_MEGABYTES,
+      maxYoungGenerationSizeMb: MOST_YOUNG_MEGABYTES,
+    },
     workerData: given,
   });
   return {

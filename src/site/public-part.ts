@@ -4,11 +4,12 @@ import * as z from "zod";
 import type { Data } from "../models/data.ts";
 import { placeFile } from "./brief-cache.ts";
 import { digestOf, digestOfBytes } from "./digest.ts";
-import { HANDED, handData } from "./handed-data.ts";
+import { handData } from "./handed-data.ts";
+import { inOwnProcess } from "./in-own-process.ts";
 import { allInside } from "./made-files.ts";
 import { SHELL_ADDRESS } from "./page-shell.ts";
+import type { FrameworkRun } from "./run-framework.ts";
 import { OWN_FOLDER } from "./secret.ts";
-import { SHOWN_OPENLY } from "./shown-openly.ts";
 import type { Surroundings } from "./surroundings.ts";
 
 const LIST = "list.json";
@@ -104,31 +105,21 @@ function replace(kept: string, from: string, fresh: string): void {
 async function renderInto(fresh: string, surroundings: Surroundings, data: Data): Promise<void> {
   const handed = join(fresh, ".handed.json");
   handData(handed, data);
-  setEnvironment(surroundings, fresh, handed);
-  const { build } = await import("astro");
-  // Its own lines would print every address; what has to be said is said by us.
-  await build({ root: surroundings.root, logLevel: "silent" });
+  const { root, dataFolder, base, origin, date } = surroundings;
+  const run: FrameworkRun = {
+    root,
+    dataFolder,
+    base,
+    date,
+    fresh,
+    handed,
+    ...(origin === undefined ? {} : { origin }),
+  };
+  await inOwnProcess("framework-worker.ts", "render", run);
   rmSync(join(fresh, ".prerender"), { recursive: true, force: true });
   rmSync(handed, { force: true });
   if (!existsSync(join(fresh, SHELL)))
     throw new Error("The page from which locked pages are made is missing.");
-}
-
-/** Astro reads its configuration from files and the environment; this is the way to hand it ours. */
-function setEnvironment(surroundings: Surroundings, fresh: string, handed: string): void {
-  const { dataFolder, base, origin, date } = surroundings;
-  Object.assign(process.env, {
-    RIGSHEET_OUT: fresh,
-    RIGSHEET_DATA: dataFolder,
-    RIGSHEET_BASE: base,
-    RIGSHEET_SITE: origin ?? "",
-    RIGSHEET_AUDIENCE: "gym",
-    RIGSHEET_DATE: date,
-    [HANDED]: handed,
-    [SHOWN_OPENLY]: "",
-    NODE_ENV: "production",
-    ASTRO_TELEMETRY_DISABLED: "1",
-  });
 }
 
 /** Where the public part is kept, beside the secret. */
