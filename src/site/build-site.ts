@@ -10,6 +10,7 @@ import type { FailedBrief } from "./failed-briefs.ts";
 import { evenOut } from "./even-out.ts";
 import { groupsOf } from "./groups.ts";
 import { hostingFiles } from "./hosting-files.ts";
+import { endOwnProcesses } from "./in-own-process.ts";
 import { takeOver, pagesWithFiles } from "./kept-briefs.ts";
 import { readLinkVersions } from "./link-versions.ts";
 import { type BriefsGiven, type BriefsMade, makeBriefs, makeShard } from "./make-briefs.ts";
@@ -95,6 +96,7 @@ async function alone<T>(
   }
   const fresh = join(root, ".rigsheet", `build-${process.pid}`);
   const stop = (signal: NodeJS.Signals): void => {
+    endOwnProcesses();
     clearAway(`${fresh}-cache`);
     clearAway(fresh);
     release();
