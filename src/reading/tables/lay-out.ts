@@ -1,4 +1,5 @@
 import { comparable } from "../../models/nearest.ts";
+import { joinRounds } from "./join-rounds.ts";
 import type { Meaning } from "./meaning.ts";
 import { type HeadingContext, readHeading, unitWord } from "./read-heading.ts";
 import { cellName, type Sheet } from "./sheet.ts";
@@ -36,7 +37,7 @@ export function layOut(written: Sheet, context: HeadingContext): Layout | undefi
   const isAside = aside.known > upright.known && aside.known > 1;
   const [sheet, found] = isAside ? [turned, aside] : [written, upright];
   if (found.known < 2) return undefined;
-  return readRows(sheet, found.row, isAside);
+  return readRows(joinRounds(sheet, found.row, context), found.row, isAside);
 }
 
 /** Headings are words: a row that is mostly numbers holds results. */
