@@ -20,7 +20,7 @@ import { sourcesForOne } from "./sources-for-one.ts";
 import type { Surroundings } from "./surroundings.ts";
 
 /** Everything people wrote, as files: what the tool brings along, and what stands in the data folder. */
-type Sources = {
+export type Sources = {
   readonly builtIn: readonly SourceFile[];
   readonly own: readonly SourceFile[];
   readonly faults: readonly Fault[];
