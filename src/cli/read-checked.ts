@@ -3,6 +3,7 @@ import { join } from "node:path";
 import type { Data, Usable } from "../models/data.ts";
 import { sayFaults } from "../reading/say-fault.ts";
 import { loadUsable } from "../site/load-data.ts";
+import { counted } from "./counted.ts";
 import type { Surroundings } from "../site/surroundings.ts";
 
 /** What can be used of everything people wrote, and what has to be told of the rest. */
@@ -23,6 +24,7 @@ export function readChecked(surroundings: Surroundings, tell: (text: string) => 
 /**
  * What can be used though some files have faults; the faults are told on the error output and given back, so that a
  * command can end accordingly. Where one athlete is named, only what that one's plans rest on is read.
+ * Notices are the check\'s to tell: here only that there are some.
  *
  * @throws an Error that tells all faults, where every brief needs what is broken, or that there is nothing to read.
  */
@@ -33,8 +35,11 @@ export function readUsable(
 ): ReadData {
   const { value, faults, notices } = readFolders(surroundings, athlete);
   if (!value) throw new Error(sayFaults(faults));
-  const told = [...faults, ...notices];
-  if (told.length > 0) tell(`${sayFaults(told)}\n`);
+  if (faults.length > 0) tell(`${sayFaults(faults)}\n`);
+  if (notices.length > 0)
+    tell(
+      `${counted(notices.length, "notice")}: npm run check tells ${notices.length === 1 ? "it" : "them"}.\n`,
+    );
   return { data: value, faults };
 }
 

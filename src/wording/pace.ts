@@ -1,3 +1,4 @@
+import { inMetres } from "../models/quantity.ts";
 import type { PacingRow } from "../models/plan/pacing.ts";
 import { NO_BREAK_SPACE, sayNumber } from "./number.ts";
 import { sayClock } from "./time.ts";
@@ -8,6 +9,7 @@ const PER: Readonly<Record<DisplayedPace["kind"], string>> = {
   "per-500-m": "per 500 m",
   "per-1000-m": "per 1000 m",
   "per-km": "per km",
+  "per-100-m": "per 100 m",
   "calories-per-hour": "cal/h",
 };
 
@@ -31,14 +33,25 @@ const ONE: Readonly<Partial<Record<PacingRow["unit"], string>>> = {
   calories: "calorie",
 };
 
-/** The pace of one visit: as displayed where a machine or a watch shows it, else seconds of one rep. Reads `2.9 s a rep`. */
+/** A way on a floor marked in feet is told by so many of them: seconds of one would be all alike. */
+const LANE = 10;
+
+/**
+ * The pace of one visit: as displayed where a machine or a watch shows it, else seconds of one rep, of a way in the unit it is written in.
+ * Reads `2.9 s a rep`, or `3.4 s per 10 ft`.
+ */
 export function sayRowPace({
   displayed,
   secondsPerUnit,
   unit,
-}: Pick<PacingRow, "displayed" | "secondsPerUnit" | "unit">): string | undefined {
+  writtenIn,
+}: Pick<PacingRow, "displayed" | "secondsPerUnit" | "unit" | "writtenIn">): string | undefined {
   if (displayed) return sayPace(displayed);
   const one = ONE[unit];
   if (secondsPerUnit === undefined || one === undefined) return undefined;
+  if (unit === "metres" && writtenIn === "ft") {
+    const lane = secondsPerUnit * inMetres({ value: LANE, unit: writtenIn });
+    return keepTogether(`${sayNumber(lane, 1)} s per ${LANE} ${writtenIn}`);
+  }
   return keepTogether(`${sayNumber(secondsPerUnit, 1)} s a ${one}`);
 }

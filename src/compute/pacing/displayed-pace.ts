@@ -3,6 +3,9 @@ import type { PacingRow } from "../../models/plan/pacing.ts";
 import type { AmountUnit } from "../../models/vocabulary.ts";
 import { caloriesPerHour, powerOfCalories, powerOfPace } from "../capacity/erg-power.ts";
 
+/** Seconds a metre beyond which nobody runs or walks: a pace in water, which is read per 100 m. Judgement: 15 min per km is a stroll. */
+const SLOWEST_ON_FOOT = 0.9;
+
 /** Pace as the machine or the watch shows it; undefined where nothing shows one. */
 export function displayedPace(
   movement: Movement,
@@ -10,7 +13,11 @@ export function displayedPace(
   secondsPerUnit: number,
 ): PacingRow["displayed"] | undefined {
   if (!(secondsPerUnit > 0)) return undefined;
-  if (movement.kind === "run" && unit === "metres") return { kind: "per-km", value: secondsPerUnit * 1000 };
+  if (movement.kind === "run" && unit === "metres") {
+    return secondsPerUnit > SLOWEST_ON_FOOT
+      ? { kind: "per-100-m", value: secondsPerUnit * 100 }
+      : { kind: "per-km", value: secondsPerUnit * 1000 };
+  }
   if (movement.erg === undefined) return undefined;
   if (unit === "calories") {
     const value = caloriesPerHour(secondsPerUnit);

@@ -38,6 +38,9 @@ const HURRIES = [
   [0, 0.1],
 ] as const;
 
+/** Times the slowest rhythm of something held at which reps are no set any more: it is put down instead. Judgement. */
+const DRAWN_TOO_FAR = 1.5;
+
 type Spread = Pick<SetPlan, "sizes" | "rest" | "cycle" | "restFirst">;
 
 /** All of it in one set, with a breath before it where that helps; undefined where that is too much or leaves too much time. */
@@ -51,6 +54,8 @@ function inOneSet(question: SetQuestion, rules: Rules, time: number): Spread | u
   const easy = amount <= reach(rules.easySet, fastest);
   if (!easy && amount > reach(rules.spareShare, Math.min(even, slowest))) return undefined;
   const natural = Math.min(even, held ? fastest * rules.easyInSet : even);
+  // Where no breath may be taken first, an easy set is not drawn out until it is no rhythm any more.
+  if (!mayBreathe && amount >= 2 && even > DRAWN_TOO_FAR * slowest) return undefined;
   const breath = time - amount * natural;
   if (mayBreathe && breath <= rules.fewBreaths) return { ...one, cycle: natural, restFirst: breath };
   const cycle = mayBreathe ? Math.min((time - rules.fewBreaths) / amount, slowest) : even;

@@ -18,7 +18,7 @@ const setField = z.strictObject({
 
 /** Pace in the unit the machine or the watch shows. */
 export const displayedPaceField = z.strictObject({
-  kind: z.enum(["per-500-m", "per-1000-m", "per-km", "calories-per-hour"]),
+  kind: z.enum(["per-500-m", "per-1000-m", "per-km", "per-100-m", "calories-per-hour"]),
   value: z.number().describe("seconds for the distance kinds, calories per hour otherwise"),
   watts: z.number().optional(),
 });

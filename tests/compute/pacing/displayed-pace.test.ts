@@ -23,6 +23,8 @@ describe("the pace shown", () => {
   it("of a bike erg is per 1000 m, of a run per kilometre", () => {
     expect(displayedPace(erg("bike-erg"), "metres", 0.12)).toMatchObject({ kind: "per-1000-m", value: 120 });
     expect(displayedPace(run, "metres", 0.3)).toEqual({ kind: "per-km", value: 300 });
+    // Slower than a stroll is water: 1.54 s a metre are 2:34 for 100 m.
+    expect(displayedPace(run, "metres", 1.54)).toEqual({ kind: "per-100-m", value: 154 });
   });
 
   it("of an air bike has calories but no watts, since its formula is not published", () => {
