@@ -1,4 +1,5 @@
 import { arrangePlates } from "../compute/lifting/arrange-plates.ts";
+import { noLessThan, noMoreThan } from "../compute/lifting/bound-ladder.ts";
 import { barLoadOfCandidate, nearestTo } from "../compute/lifting/candidate-loads.ts";
 import { ladderFinishing } from "../compute/lifting/finish-table.ts";
 import { heaviestNext } from "../compute/lifting/ladder-problem.ts";
@@ -38,14 +39,19 @@ export type BarDay = {
   readonly now: number;
 };
 
-/** The ladder from the true opening on, by the same programme as in the build. Undefined where no time is left for a lift. */
+/**
+ * The ladder from the true opening on, by the same programme as in the build; harder work than planned before it never loads or
+ * jumps more than work as planned, easier never less. Undefined where no time is left for a lift.
+ */
 function ladderOfDay(
   again: LiftAgain,
-  { late, felt }: Pick<BarDay, "late" | "felt">,
+  { late, felt = "as-planned" }: Pick<BarDay, "late" | "felt">,
 ): PlannedLadder | undefined {
   const { task, window, constants } = taskAgain(again, felt);
   const planned = planLadder(task, window, constants);
-  return again.untilClock ? ladderFinishing(task, window, planned, late, constants) : planned;
+  const own = again.untilClock ? ladderFinishing(task, window, planned, late, constants) : planned;
+  if (!own || felt === "as-planned") return own;
+  return (felt === "harder" ? noMoreThan : noLessThan)(own, ladderOfDay(again, { late }));
 }
 
 /** What to lift next, when, and which plates to change. */

@@ -1,6 +1,6 @@
 import type { AttemptConstants } from "./attempt-constants.ts";
 import type { AttemptWindow } from "./attempt-times.ts";
-import { describedLadder } from "./choose-ladder.ts";
+import { noLessThan, noMoreThan } from "./bound-ladder.ts";
 import type { LadderTask } from "./lifting-task.ts";
 import { planLadder, type PlannedLadder } from "./plan-ladder.ts";
 
@@ -94,51 +94,17 @@ function inOrder(finishes: readonly Finish[]): readonly Finish[] {
   const at = finishes.findIndex(({ offset }) => offset === 0);
   const ordered = [...finishes];
   for (let later = at + 1; later < finishes.length; later++) {
-    ordered[later] = bounded(ordered[later], ordered[later - 1]);
+    ordered[later] = bounded(ordered[later], ordered[later - 1], noMoreThan);
   }
   for (let sooner = at - 1; sooner >= 0; sooner--) {
-    const [own, next] = [ordered[sooner], ordered[sooner + 1]];
-    if (own && next && !isAtLeast(loadsOf(own), loadsOf(next)))
-      ordered[sooner] = withLoads(own, loadsOf(next));
+    ordered[sooner] = bounded(ordered[sooner], ordered[sooner + 1], noLessThan);
   }
   return ordered;
 }
 
-const loadsOf = ({ planned }: Finish): readonly number[] => planned?.chosen.loads ?? [];
-
-/** Whether one ladder loads and jumps at least as much as another on each of its rungs. */
-const isAtLeast = (loads: readonly number[], others: readonly number[]): boolean =>
-  others.every((other, at) => {
-    const [load = 0, before = 0, otherBefore = 0] = [loads[at], loads[at - 1], others[at - 1]];
-    return load >= other && (at === 0 || load - before >= other - otherBefore - 1e-6);
-  });
-
-function bounded(own: Finish | undefined, before: Finish | undefined): Finish {
+function bounded(own: Finish | undefined, beside: Finish | undefined, bound: typeof noMoreThan): Finish {
   if (!own) throw new RangeError("a finish is missing");
-  const limit = before ? loadsOf(before) : [];
-  if (!own.planned || isAtLeast(limit, loadsOf(own).slice(0, limit.length))) return cut(own, limit.length);
-  const { loads: available } = own.planned.problem;
-  const loads: number[] = [];
-  for (const [at, load] of loadsOf(own).slice(0, limit.length).entries()) {
-    const last = loads.at(-1);
-    const jump = (limit[at] ?? 0) - (limit[at - 1] ?? 0);
-    const most = Math.min(load, limit[at] ?? 0, last === undefined ? Infinity : last + jump);
-    const found = available.findLast((each) => each <= most + 1e-6 && each > (last ?? 0));
-    if (found === undefined) break;
-    loads.push(found);
-  }
-  return withLoads(own, loads);
-}
-
-const cut = (own: Finish, rungs: number): Finish =>
-  loadsOf(own).length <= rungs ? own : withLoads(own, loadsOf(own).slice(0, rungs));
-
-function withLoads(own: Finish, [first, ...rest]: readonly number[]): Finish {
-  if (!own.planned || first === undefined) return own;
-  const { chosen, problem } = own.planned;
-  const loads = [first, ...rest.slice(0, problem.slots.length - 1)] as const;
-  const ladder = { loads: [...loads] as [number, ...number[]], lower: chosen.lower };
-  return { ...own, planned: { problem, chosen: describedLadder(ladder, chosen.rule, problem) } };
+  return own.planned ? { ...own, planned: bound(own.planned, beside?.planned) } : own;
 }
 
 function rowOf({ offset, planned }: Finish, opens: number, rest: number): FinishRow {
