@@ -19,14 +19,19 @@ export async function keepPage(worker: string, besides: readonly string[]): Prom
   }
 }
 
-/** The page itself without its key, and every style, script and font it asked for. */
-function addressesOf({ baseURI }: Document): readonly string[] {
-  const own = new URL(baseURI);
+/** The page itself without its key, every style, script and font its head names, and those it asked for besides. */
+function addressesOf(page: Document): readonly string[] {
+  const own = new URL(page.baseURI);
   own.hash = "";
-  const parts = performance
-    .getEntriesByType("resource")
-    .map(({ name }) => name)
-    .filter((name) => name.startsWith(own.origin) && /\.(css|js|woff2)$/.test(new URL(name).pathname));
+  const named = [
+    ...[...page.querySelectorAll<HTMLLinkElement>("link[href]")].map(({ href }) => href),
+    ...[...page.scripts].map(({ src }) => src),
+  ];
+  // Alphabets beyond the Latin one are asked for by the style alone, and only where a letter needs them.
+  const asked = performance.getEntriesByType("resource").map(({ name }) => name);
+  const parts = [...named, ...asked].filter(
+    (address) => address.startsWith(own.origin) && /\.(css|js|woff2)$/.test(new URL(address).pathname),
+  );
   return [own.href, ...new Set(parts)];
 }
 
