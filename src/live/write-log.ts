@@ -52,9 +52,7 @@ const noteOf = ({ state: { stopped, note = "" } }: LoggedDay): string =>
 
 function entryOf(lines: readonly string[], { part, state }: PartTimes, day: LoggedDay): string {
   const { plan, date, times } = day;
-  // Before the first lift somebody is asked how the part before it was: that tells of that part.
-  const body = times.find((one) => one.part.start.after === part.name)?.state.body;
-  const felt = state.felt ?? (body && FELT[body]);
+  const felt = feltOf({ part, state }, times);
   const note = noteOf(day);
   const all = [
     `athlete: ${plan.athlete.id}`,
@@ -67,6 +65,15 @@ function entryOf(lines: readonly string[], { part, state }: PartTimes, day: Logg
     ...(note === "" ? [] : [`note: ${JSON.stringify(note)}`]),
   ];
   return all.map((line, index) => `${index === 0 ? "  - " : "    "}${line}\n`).join("");
+}
+
+/** How a part felt: as was tapped, else as was answered before the first lift after it. */
+export function feltOf(
+  { part, state }: Pick<PartTimes, "part" | "state">,
+  times: readonly PartTimes[],
+): Feeling | undefined {
+  const body = times.find((one) => one.part.start.after === part.name)?.state.body;
+  return state.felt ?? (body && FELT[body]);
 }
 
 function linesOf({ part, state, go }: PartTimes, { plan: { athlete } }: LoggedDay): readonly string[] {

@@ -1,7 +1,7 @@
 import type { Plan } from "../models/plan/plan.ts";
 import { sayBasis, saySharpen } from "../wording/basis.ts";
 import { sayFinish, sayFinishPlan } from "../wording/lift-words.ts";
-import { sayLoad } from "../wording/mass.ts";
+import { sayLoad, sayOtherUnit } from "../wording/mass.ts";
 import { sayPart } from "../wording/part-name.ts";
 import { sayNearest, sayPerSide } from "../wording/plates.ts";
 import type { Block, BlockLine, Detail } from "./block.ts";
@@ -38,13 +38,15 @@ export function countBlock({ parts }: Plan): Block | undefined {
   return lines.length === 0 ? undefined : { title: "Rounds done, for your judge", lines };
 }
 
-/** Prescribed loads with their plates; of those that cannot be made, what can. */
+/** Prescribed loads with their plates; of those that cannot be made, what can. What hangs on no bar stands above, beside its movement. */
 export function loadsBlock({ loads, athlete }: Plan): Block | undefined {
-  const lines = loads.map(({ name, load }): BlockLine => {
+  const lines = loads.flatMap(({ name, load }): readonly BlockLine[] => {
     const plates = sayPerSide(load);
     const nearest = sayNearest(load);
+    if (plates === undefined && nearest === undefined && sayOtherUnit(load, athlete.units) === undefined)
+      return [];
     const words = [sayLoad(load, athlete.units), plates].filter(Boolean).join(": ");
-    return { runs: [{ text: name, strong: true }, { text: nearest ? `${words}. ${nearest}.` : words }] };
+    return [{ runs: [{ text: name, strong: true }, { text: nearest ? `${words}. ${nearest}.` : words }] }];
   });
   return lines.length === 0 ? undefined : { title: "Loads", lines };
 }

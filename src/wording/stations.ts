@@ -45,6 +45,11 @@ function waitBefore(row: Row, rows: readonly Row[]): readonly string[] {
   return [`first ${before.why === "stand" ? "stand" : "rest"} ${time}`];
 }
 
+/** The rest before the first row of an interval is what the interval before it left, and told with that one. */
+const isToldByInterval = (row: Row, { intervals, rows }: Pacing): boolean =>
+  intervals !== undefined &&
+  rows.find(({ kind, round }) => kind === "work" && round === row.round)?.index === row.index;
+
 /** One visit on its own: amount, movement, own load, height and pace; with `rests` the rest between its sets and the wait before it. */
 export const sayStation = (row: Row, rows: readonly Row[], rests: boolean): Station => ({
   work: `${sayAmount({ ...row, amount: row.prescribed ?? row.amount })} ${row.short}`,
@@ -87,7 +92,7 @@ export function sayStations(pacing: Pacing): readonly Station[] {
         ...paces,
         ...(first.sides ? [SIDES[first.sides]] : []),
         ...toList(sayRestsAlone(rows.map(({ sets }) => sets))),
-        ...over((row) => waitBefore(row, pacing.rows)),
+        ...over((row) => (isToldByInterval(row, pacing) ? [] : waitBefore(row, pacing.rows))),
       ],
     };
   });

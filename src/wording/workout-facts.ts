@@ -30,5 +30,5 @@ const endOf = ({ parts }: Pick<Plan, "parts">): number =>
 export const sayEquipment = ({ setUp }: Pick<Plan, "setUp">): string =>
   setUp
     .flatMap((line) => (line.kind === "equipment" ? line.things : []))
-    .map(({ what }) => what.replaceAll("-", " "))
+    .map(({ what }) => (what === "row" ? "rower" : what.replaceAll("-", " ")))
     .join(", ");

@@ -54,9 +54,9 @@ export function barAgain(run: DayRun, times: PartTimes, again: LiftAgain): Scree
       "div",
       { class: "day-body" },
       texts.load,
+      texts.when,
       texts.sides,
       texts.change,
-      texts.when,
       texts.then,
       gap.element,
     ),
@@ -113,15 +113,16 @@ function tell(texts: Texts, shown: BarNow, told: Told): void {
   setText(texts.load, sayLoad(shown.load, told.units));
   setText(texts.sides, sayPerSide(shown.load) ?? "");
   setText(texts.change, told.first ? "" : sayPlateChange(shown.change));
-  setText(texts.when, `at ${sayClock(shown.start + told.shift)} · chance ${sayShare(shown.chance)}`);
-  setText(texts.then, thenWords(shown, told));
+  setText(texts.when, `at ${sayClock(shown.start + told.shift)}`);
+  const chance = `Chance ${sayShare(shown.chance)}.`;
+  setText(texts.then, [chance, thenWords(shown, told)].filter(Boolean).join(" "));
 }
 
 function thenWords({ byFeelUpTo, then }: BarLift, { shift, units, byFeel }: Told): string {
   if (byFeelUpTo !== undefined)
     return `By feel: up to ${sayKilograms(byFeelUpTo, units)}, half the step if the last one was slow.`;
   if (byFeel || then.length === 0) return "";
-  return `If made: ${then.map(({ load, start }) => `${sayMass(load.mass)} at ${sayClock(start + shift)}`).join(", ")}`;
+  return `If made: ${then.map(({ load, start }) => `${sayMass(load.mass)} at ${sayClock(start + shift)}`).join(", ")}.`;
 }
 
 function barTape(shown: BarNow, length: number, { done }: BarDay): LiveTape {

@@ -1,7 +1,7 @@
-import { FEELINGS } from "../../models/vocabulary.ts";
+import { FEELINGS, type Feeling } from "../../models/vocabulary.ts";
 import { mayBeginAnew } from "../../live/day-state.ts";
 import type { PartTimes } from "../../live/part-times.ts";
-import { hasLog, writeLog } from "../../live/write-log.ts";
+import { feltOf, hasLog, writeLog } from "../../live/write-log.ts";
 import { utf8 } from "../../lock/bytes.ts";
 import { sayPart } from "../../wording/part-name.ts";
 import { handOver } from "../hand-over.ts";
@@ -39,7 +39,9 @@ export function logScreen(run: DayRun): Screen {
     make(
       "div",
       { class: "day-body" },
-      ...times.filter(({ go }) => go !== undefined).map((part) => questionsOf(run, part)),
+      ...times
+        .filter(({ go }) => go !== undefined)
+        .map((part) => questionsOf(run, part, feltOf(part, times))),
       make("label", { attributes: { for: "day-note" } }, "A note for your coach"),
       note,
       make("pre", { attributes: { tabindex: "0", "aria-label": "The log as text" } }, text),
@@ -112,7 +114,7 @@ function signalButtons(run: DayRun): HTMLElement {
 }
 
 /** What the taps cannot tell of a part: the count where the clock ended it, how it felt, which version was done. */
-function questionsOf(run: DayRun, { part, state }: PartTimes): HTMLElement {
+function questionsOf(run: DayRun, { part, state }: PartTimes, known: Feeling | undefined): HTMLElement {
   const name = sayPart(part.name);
   const several = run.plan.parts.length > 1;
   const id = `day-count-${part.name.replace(/\W+/g, "-")}`;
@@ -128,7 +130,7 @@ function questionsOf(run: DayRun, { part, state }: PartTimes): HTMLElement {
   return make(
     "fieldset",
     {},
-    make("legend", {}, several ? `Part ${name}` : "How it was"),
+    make("legend", {}, several ? `How part ${name} felt` : "How it felt"),
     ...(part.pacing && part.pacing.ending !== "finishes"
       ? [make("label", { attributes: { for: id } }, "Counted in all"), count]
       : []),
@@ -141,7 +143,7 @@ function questionsOf(run: DayRun, { part, state }: PartTimes): HTMLElement {
           () => {
             run.tap({ kind: "felt", part: part.name, felt });
           },
-          { key: `felt-${part.name}-${felt}`, pressed: state.felt === felt },
+          { key: `felt-${part.name}-${felt}`, pressed: known === felt },
         ),
       ),
       button(

@@ -1,4 +1,5 @@
 import { listed } from "../../models/words.ts";
+import { sayList } from "../../wording/number.ts";
 import type { Reader } from "../reader.ts";
 import type { Written } from "./show-word.ts";
 
@@ -40,16 +41,29 @@ function valuesOf(
   }
 }
 
-/** For whom a passage is, in words, where it is shown to anyone. @example sayWhom({ level: "new, regular" }) // => "level: new, regular" */
+/** What the names an attribute lists are called in a sentence. */
+const WHOM: Readonly<Record<(typeof READERS)[number], (names: readonly string[]) => string>> = {
+  level: (names) => `${sayList(names, "and")} athletes`,
+  division: (names) => sayList(names, "and"),
+  unit: (names) => `who reads loads in ${sayList(names, "or")}`,
+  sex: (names) => ({ female: "women", male: "men" })[names.join()] ?? sayList(names, "and"),
+  habit: (names) => `the habit ${sayList(names.map(spaced), "or")}`,
+  limit: (names) =>
+    names.includes("any") ? "any stated limit" : `the limit ${sayList(names.map(spaced), "or")}`,
+};
+
+const spaced = (name: string): string => `“${name.replaceAll("-", " ")}”`;
+
+/** For whom a passage is, in words, where it is shown to anyone. @example sayWhom({ level: "new, regular" }) // => "new and regular athletes" */
 export const sayWhom = (written: Written): string =>
   READERS.flatMap((attribute) => {
     const given = written[attribute];
-    return given === undefined ? [] : [`${attribute}: ${listed(String(given)).join(", ")}`];
-  }).join("; ");
+    return given === undefined ? [] : [WHOM[attribute](listed(String(given)))];
+  }).join(", ");
 
 /** The line before a passage that is shown to anyone, as HTML; nothing for a reader of their own page. */
-export function whomLine(written: Written, reader: Reader, before = ""): string {
+export function whomLine(written: Written, reader: Reader, before = "For"): string {
   if (reader.kind !== "anyone") return "";
-  const text = `${before}${sayWhom(written)}`.replaceAll("&", "&amp;").replaceAll("<", "&lt;");
+  const text = `${before} ${sayWhom(written)}`.replaceAll("&", "&amp;").replaceAll("<", "&lt;");
   return `<em class="whom">${text}: </em>`;
 }

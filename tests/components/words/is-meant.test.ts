@@ -47,9 +47,14 @@ describe("a passage for some readers", () => {
 
   it("is shown to anyone, with a line that says for whom", () => {
     expect(isMeant({ level: "new" }, anyone)).toBe(true);
-    expect(sayWhom({ level: "new, regular", unit: "lb" })).toBe("level: new, regular; unit: lb");
-    expect(whomLine({ division: "a<b" }, anyone, "all except ")).toBe(
-      '<em class="whom">all except division: a&lt;b: </em>',
+    expect(sayWhom({ level: "new, regular", unit: "lb" })).toBe(
+      "new and regular athletes, who reads loads in lb",
+    );
+    expect(sayWhom({ habit: "starts-too-fast", limit: "shoulder, knee" })).toBe(
+      "the habit “starts too fast”, the limit “shoulder” or “knee”",
+    );
+    expect(whomLine({ division: "a<b" }, anyone, "For all but")).toBe(
+      '<em class="whom">For all but a&lt;b: </em>',
     );
     expect(whomLine({ level: "new" }, reader)).toBe("");
   });
