@@ -5,7 +5,7 @@ import { sayOtherUnit } from "../wording/mass.ts";
 import { sayNumber } from "../wording/number.ts";
 import { clockShift } from "../wording/part-clock.ts";
 import { sayPart } from "../wording/part-name.ts";
-import { sayPerSide } from "../wording/plates.ts";
+import { sayPerSide, sayPlateStep } from "../wording/plates.ts";
 import { sayClock } from "../wording/time.ts";
 import { TEXT_CAPITALS } from "./figure-size.ts";
 import { PIECE_GAP, type KeyPanel, type KeySetting } from "./key-panel.ts";
@@ -173,7 +173,7 @@ function wordsOf(
   };
 }
 
-/** The plates of one side behind the figures, on as many small lines as they need. */
+/** The plates of one side, and which of them to change, behind the figures, on as many small lines as they need. */
 function withPlates(
   figures: Measured,
   attempt: Attempt,
@@ -184,8 +184,10 @@ function withPlates(
   }: { readonly left: number; readonly setting: KeySetting; readonly plates: string },
   setter: Setter,
 ): Measured {
+  const change = attempt.change && sayPlateStep(attempt.change);
   const runs = [
     ...(said ? [{ text: said, strong: true }] : []),
+    ...(change && said ? [{ text: `(${change})` }] : []),
     ...(attempt.onlyIfWell ? [{ text: ONLY_IF_WELL }] : []),
   ];
   const room = Math.max(setting.columnWidth - left, LEAST_PLATES);

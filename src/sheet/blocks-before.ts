@@ -3,13 +3,12 @@ import { sayAbout, sayBecause } from "../wording/reason.ts";
 import { sayGapClock, sayGapStep, sayGapStepName, sayGapTitle } from "../wording/gaps.ts";
 import { sayCalledEarly, sayStartSlips } from "../wording/moved-start.ts";
 import { saySetUp } from "../wording/set-up.ts";
-import { NO_BREAK_SPACE } from "../wording/number.ts";
 import { sayStep, sayBuildSet, sayStepTime } from "../wording/warm-up.ts";
 import type { Block, BlockLine, Detail } from "./block.ts";
 
 /**
  * The warm-up counted back from the start, every build set with its plates. Short: without what to do at each step;
- * shorter: the steps run on in a paragraph, the build in one of its own.
+ * shorter: short steps that follow each other share a line, and sets stand behind their step.
  */
 export function warmUpBlock({ warmUp, athlete }: Plan, detail: Detail): Block | undefined {
   if (!warmUp || warmUp.steps.length === 0) return undefined;
@@ -23,13 +22,8 @@ export function warmUpBlock({ warmUp, athlete }: Plan, detail: Detail): Block | 
   }));
   const title = warmUp.start ? "Warm-up" : "Warm-up, minutes to the start";
   if (detail === "shorter") {
-    const runs = [...moments, ...start].flatMap(({ time, title: what }) => [
-      { text: time.replaceAll(" ", NO_BREAK_SPACE), strong: true, keepsNext: true },
-      { text: what },
-    ]);
-    const builds = warmUp.steps.flatMap((step) => step.sets.map((set) => sayBuildSet(set, athlete.units)));
-    const build = { runs: [{ text: "Build", strong: true }, { text: builds.join("; ") }] };
-    return { title, lines: [{ runs }, ...(builds.length > 0 ? [build] : [])] };
+    const lines = [...shortMoments(warmUp.steps, athlete.units), ...start.map(lineOf)];
+    return { title, lines };
   }
   const lines = [...moments, ...start].flatMap(({ time, title: what, step }): readonly BlockLine[] => [
     {
@@ -60,6 +54,36 @@ export function gapsBlock({ warmUp, athlete }: Plan, detail: Detail): Block | un
     })),
   ]);
   return lines.length === 0 ? undefined : { title: "Between the parts", lines };
+}
+
+const lineOf = ({ time, title }: WarmUpMoment): BlockLine => ({
+  label: time,
+  runs: [{ text: title, strong: true }],
+});
+
+/** A step up to so many seconds long shares a line with its neighbours of that kind. */
+const SHORT_STEP = 180;
+/** Stages that keep a line of their own, however short. */
+const OWN_LINE: readonly WarmUpStep["stage"][] = ["rehearsal", "rest"];
+
+/** The steps a line each, every build set behind its step; short ones of preparation that follow each other share a line. */
+function shortMoments(steps: readonly WarmUpStep[], units: Plan["athlete"]["units"]): readonly BlockLine[] {
+  const groups: WarmUpStep[][] = [];
+  let open = false;
+  for (const step of steps) {
+    const short = step.sets.length === 0 && step.lasts <= SHORT_STEP && !OWN_LINE.includes(step.stage);
+    const last = groups.at(-1);
+    if (short && open && last) last.push(step);
+    else groups.push([step]);
+    open = short;
+  }
+  return groups.flatMap((group): readonly BlockLine[] => {
+    const [first] = group;
+    if (!first) return [];
+    const line = lineOf({ time: sayStepTime(first), title: group.map(({ title }) => title).join(" · ") });
+    const sets = first.sets.map((set) => sayBuildSet(set, units)).join("; ");
+    return [sets === "" ? line : { ...line, runs: [...line.runs, { text: sets }] }];
+  });
 }
 
 type WarmUpStep = NonNullable<Plan["warmUp"]>["steps"][number];

@@ -39,13 +39,19 @@ export function layoutPage(
   const bottom = height - MARGIN.bottom - FOOTER;
   const folded: Frame = { ...inside, y: MARGIN.top, height: fold - MARGIN.top - HALF_GAP * 0.7 };
   const material = { width: inside.width, link, setter, everyRound: true };
-  const whole = bottom - MARGIN.top - HALF_GAP - leastLowerHeight(plan, material);
+  const whole = (keepsWarmUp: boolean): number =>
+    bottom - MARGIN.top - HALF_GAP - leastLowerHeight(plan, material, keepsWarmUp);
+  const [withWarmUp, without] = [whole(true), whole(false)];
   const withTape = CONCESSIONS.filter(({ tape, every }) => tape > 0 && every === "row");
-  const tries = [WIDE, withTape, CONCESSIONS, FAR_CONCESSIONS].flatMap((concessions) => [
-    { folds: true, height: folded.height, concessions },
+  const tries = [WIDE, withTape, CONCESSIONS, FAR_CONCESSIONS].flatMap((concessions) => {
     // What it says during the work as small as it may be, so that much stays for what is read before.
-    { folds: false, height: whole, concessions: concessions === WIDE ? WIDE.slice(2) : concessions },
-  ]);
+    const bare = concessions === WIDE ? WIDE.slice(2) : concessions;
+    return [
+      { folds: true, height: folded.height, concessions },
+      { folds: false, height: withWarmUp, concessions: bare },
+      { folds: false, height: without, concessions: bare },
+    ];
+  });
   const found = firstOf(tries, ({ height: room, concessions, folds }) => {
     const laidOut = layoutUpper(plan, { ...folded, height: room }, capitals, setter, {
       concessions,

@@ -50,9 +50,10 @@ export function layoutLower(plan: Plan, frame: Frame, material: LowerMaterial): 
   ]);
 }
 
-/** The height that what may not be given up needs, millimetres. */
-export function leastLowerHeight(plan: Plan, material: LowerMaterial): number {
-  const blocks = measuredBlocks(plan, material)(LOWER_CONCESSIONS);
+/** The height that what may not be given up needs, and the warm-up if it is to be kept, millimetres. */
+export function leastLowerHeight(plan: Plan, material: LowerMaterial, keepsWarmUp: boolean): number {
+  const given = LOWER_CONCESSIONS.filter((each) => !keepsWarmUp || each["warm-up"] !== "dropped");
+  const blocks = measuredBlocks(plan, material)(given);
   const under = codeOf(material)?.height ?? 0;
   const arranged = shareOut(blocks, Number.MAX_VALUE, under);
   return arranged ? highest(arranged, under) : 0;

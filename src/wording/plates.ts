@@ -54,6 +54,15 @@ export function sayPlateChange(change: PlateChange): string {
   return steps.length === 0 ? "no change of plates" : `${steps.join(", ")}, each side`;
 }
 
+/** The same in a narrow place beside the plates, whose unit it shares; nothing where all stay. Reads `off 1.5, on 2.5 + 1.5`. */
+export function sayPlateStep({ off, on }: PlateChange): string | undefined {
+  const mixed = new Set([...off, ...on].map(({ unit }) => unit)).size > 1;
+  const step = (verb: string, plates: readonly Mass[]): readonly string[] =>
+    plates.length === 0 ? [] : [`${verb} ${plates.map(mixed ? sayMass : sayMassFigure).join(" + ")}`];
+  const steps = [...step("off", off), ...step("on", on)];
+  return steps.length === 0 ? undefined : steps.join(", ");
+}
+
 /**
  * Says that the prescribed load cannot be made here, and what can, in the unit of the plates and, where that is another, in the one prescribed.
  * Nothing when it can. The heavier one is never less than what the rules ask for.
