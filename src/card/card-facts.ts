@@ -5,6 +5,7 @@ import { sayLiftFigure, sayLiftLoad } from "../wording/lift-words.ts";
 import { clockShift } from "../wording/part-clock.ts";
 import { sayClock } from "../wording/time.ts";
 import { isUnfinished } from "../wording/unfinished.ts";
+import { sayKindInFull } from "../wording/workout-facts.ts";
 
 /** A moment and its clock, as `3` and `4:58`. */
 type Split = { readonly label: string; readonly clock: string };
@@ -13,6 +14,8 @@ type Split = { readonly label: string; readonly clock: string };
 export type CardFacts = {
   readonly title: string;
   readonly competition?: string;
+  /** Where it is done, if that was said. */
+  readonly gym?: string;
   readonly name?: string;
   readonly division?: string;
   readonly goal?: Goal;
@@ -20,8 +23,19 @@ export type CardFacts = {
   readonly tape: readonly PartPlan[];
   readonly splits: readonly Split[];
   readonly loads?: string;
-  /** The work as written, which is no secret. */
-  readonly work: readonly string[];
+  /** The work as written, which is no secret: with the loads of the athlete's division where that is shared, else of all. */
+  readonly work: readonly CardWork[];
+  /** Whose loads stand between slashes, in order. */
+  readonly whose?: string;
+};
+
+/** A part of the work: its kind with the clock, and its lines, indented by spaces. */
+export type CardWork = { readonly kind: string; readonly lines: readonly string[] };
+
+/** The workout as everybody reads it. */
+export type WorkOfAll = {
+  readonly divisions: readonly string[];
+  readonly parts: readonly { readonly name: string; readonly prescription: readonly string[] }[];
 };
 
 /** More splits than this cannot be read on a picture; then only those worth a look are shown. */
@@ -31,8 +45,8 @@ const MOST_SPLITS = 24;
  * What of a plan a card may show. A person's full name never appears: their share name does if they share a name. The
  * name of a band of athletes is nobody's and always appears.
  */
-export function cardFacts(plan: Plan): CardFacts {
-  const { athlete, workout } = plan;
+export function cardFacts(plan: Plan, ofAll?: WorkOfAll): CardFacts {
+  const { athlete, workout, gym } = plan;
   const shares = (fact: SharedFact): boolean => athlete.shares.includes(fact);
   const name = athlete.anonymous ? athlete.name : shares("name") ? athlete.shareName : undefined;
   const goal = shares("target") ? sayGoal(plan) : undefined;
@@ -42,14 +56,25 @@ export function cardFacts(plan: Plan): CardFacts {
   return {
     title: workout.title,
     ...(workout.competition === undefined ? {} : { competition: workout.competition }),
+    ...(gym.assumed ? {} : { gym: gym.name }),
     ...(name === undefined ? {} : { name }),
     ...(shares("division") ? { division: athlete.division } : {}),
     ...withGoal,
     tape: shares("splits") ? plan.parts.map((part) => (shares("loads") ? part : withoutLifts(part))) : [],
     splits: shares("splits") ? splitsOf(plan.parts) : [],
     ...(loads === undefined ? {} : { loads }),
-    work: plan.parts.flatMap((part) => part.prescription),
+    ...workOf(plan, shares("division") || athlete.anonymous ? undefined : ofAll),
   };
+}
+
+/** The division of somebody who does not share it would be told by its loads. */
+function workOf({ parts }: Plan, ofAll: WorkOfAll | undefined): Pick<CardFacts, "work" | "whose"> {
+  const work = parts.map(({ name, title, prescription }): CardWork => ({
+    kind: sayKindInFull(title),
+    lines: ofAll?.parts.find((part) => part.name === name)?.prescription ?? prescription,
+  }));
+  const parted = ofAll && work.some(({ lines }) => lines.some((line) => line.includes("/")));
+  return parted ? { work, whose: ofAll.divisions.join(" / ") } : { work };
 }
 
 const isLoad = ({ headline }: Plan): boolean =>

@@ -20,7 +20,7 @@ export function fitText({ largest, smallest, lines, ...box }: Fit): TextBox & { 
 }
 
 /** Lines a text takes when broken at spaces; a word wider than a line takes as many as it fills. */
-function linesOf(text: string, size: number, strong: boolean, width: number): number {
+export function linesOf(text: string, size: number, strong: boolean, width: number): number {
   const space = approximateWidth(" ", size, strong);
   let lines = 1;
   let used = 0;

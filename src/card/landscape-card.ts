@@ -2,12 +2,14 @@ import { sayEightInTen } from "../wording/goal.ts";
 import type { CardFacts } from "./card-facts.ts";
 import { CARD_SIZES, LINE_HEIGHT, type CardPage, type TextBox } from "./card-page.ts";
 import { fitText } from "./fit-text.ts";
-import { tapeBand } from "./tape-band.ts";
+import { roomyStrip } from "../charts/tape.ts";
+import { tapeBand, type TapeBand } from "./tape-band.ts";
+import { workBlock } from "./work-block.ts";
 
 const { width, height } = CARD_SIZES.landscape;
 /** Previews may crop to the middle square, so what counts stands inside it. */
 const SQUARE = { x: (width - height) / 2 + 12, width: height - 24 } as const;
-const TAPE = { text: 26, strip: 70 } as const;
+const TAPE = { text: 30, strip: 78, most: 215 } as const;
 
 /** Room over the figures in their line, and the share of the line that figures and the room around them take. */
 const FIGURE_ABOVE = 0.06;
@@ -15,62 +17,71 @@ const FIGURE_SHARE = 0.86;
 
 const middle = { align: "middle", tone: "ink", strong: false } as const;
 
+/** Above the first line and below the last, and between what stands at the bottom and the middle. */
+const EDGE = { top: 34, bottom: 28, gap: 12 } as const;
+const LOADS_HEIGHT = 84;
+
 /** The wide card: everything on the middle axis, title, goal, and the tape from edge to edge at the bottom. */
 export function landscapeCard(facts: CardFacts): CardPage {
-  const measured = tapeBand(
-    facts.tape,
-    facts.title,
-    { x: 0, y: 0, width: width - 96 },
-    TAPE.text,
-    TAPE.strip,
-  );
-  const tapeTop = measured ? height - 28 - measured.height : height - 40;
-  const band = tapeBand(
-    facts.tape,
-    facts.title,
-    { x: 48, y: tapeTop, width: width - 96 },
-    TAPE.text,
-    TAPE.strip,
-  );
-  const title = fitText({
-    ...middle,
-    ...SQUARE,
-    y: 34,
-    text: facts.title,
-    largest: 78,
-    smallest: 42,
-    lines: 2,
-    strong: true,
-  });
-  const who = [facts.name, facts.division].filter(Boolean).join(", ") || (facts.competition ?? "");
-  const name = fitText({
-    ...middle,
-    x: 60,
-    width: width - 120,
-    y: 34 + title.height + 4,
-    text: who,
-    largest: 38,
-    smallest: 26,
-    lines: 1,
-  });
-  const top = 34 + title.height + 4 + (who === "" ? 0 : name.height);
-  const centre = facts.goal ? goalTexts(facts.goal, top, tapeTop) : workTexts(facts.work, top, tapeTop);
-  const loads = facts.loads && !band ? [loadsText(facts.loads)] : [];
+  const band = bandOf(facts);
+  const head = headOf(facts, band !== undefined && band.height > TAPE.strip * 3);
+  const loads = facts.loads && !band ? loadsText(facts.loads) : undefined;
+  const bottom = band?.top ?? height - (loads ? LOADS_HEIGHT + EDGE.gap : EDGE.bottom);
+  const centre = facts.goal
+    ? goalTexts(facts.goal, head.bottom, bottom)
+    : workTexts(facts, head.bottom, bottom);
   return {
     width,
     height,
     shapes: band?.shapes ?? [],
-    texts: [title, ...(who === "" ? [] : [name]), ...centre, ...loads, ...(band?.texts ?? [])],
+    texts: [...head.texts, ...centre, ...(loads ? [loads] : []), ...(band?.texts ?? [])],
   };
 }
 
-/** The loads stand where the tape would. */
+/** The tape at the bottom, high enough for the names of its movements where the goal leaves room for them. */
+function bandOf({ tape, title }: CardFacts): (TapeBand & { readonly top: number }) | undefined {
+  const roomy = roomyStrip({ parts: tape }, TAPE.text, TAPE.strip);
+  const strip = roomy > TAPE.most ? TAPE.strip : roomy;
+  const at = (y: number): TapeBand | undefined =>
+    tapeBand(tape, title, { x: 48, y, width: width - 96 }, TAPE.text, strip);
+  const measured = at(0);
+  if (!measured) return undefined;
+  const top = height - EDGE.bottom - measured.height;
+  const band = at(top);
+  return band && { ...band, top };
+}
+
+/** Title, who or where, and over a goal the kind of the work with its clock; without a goal that stands with the work. */
+function headOf(
+  facts: CardFacts,
+  isTight: boolean,
+): { readonly texts: readonly TextBox[]; readonly bottom: number } {
+  const where = [facts.competition, facts.gym].filter(Boolean).join(" · ");
+  const who = [facts.name, facts.division].filter(Boolean).join(", ");
+  const kind = facts.goal && !isTight ? facts.work.map((part) => part.kind).join(" · ") : "";
+  const line = { ...middle, x: 60, width: width - 120, largest: 44, smallest: 30, lines: 1 } as const;
+  const title = { ...middle, ...SQUARE, largest: 78, smallest: 42, lines: 2, strong: true } as const;
+  const texts: TextBox[] = [];
+  let y: number = EDGE.top;
+  for (const box of [
+    { ...title, text: facts.title },
+    { ...line, text: [who, who === "" || !facts.goal ? where : ""].filter(Boolean).join(" · ") },
+    { ...line, text: kind, largest: 38 },
+  ]) {
+    if (box.text === "") continue;
+    const { height: high, ...set } = fitText({ ...box, y });
+    texts.push(set);
+    y += high + 4;
+  }
+  return { texts, bottom: y };
+}
+
 const loadsText = (text: string): TextBox =>
   fitText({
     ...middle,
     x: 60,
     width: width - 120,
-    y: height - 76,
+    y: height - LOADS_HEIGHT,
     text,
     largest: 50,
     smallest: 30,
@@ -87,15 +98,14 @@ function goalTexts(goal: NonNullable<CardFacts["goal"]>, top: number, bottom: nu
     ...middle,
     x: 60,
     width: width - 120,
-    smallest: 24,
+    smallest: 30,
     lines: 1,
-    tone: "accent",
-    strong: true,
   } as const;
-  const label = fitText({ ...line, y: top + 6, text: goal.label, largest: 34 });
-  const under = fitText({ ...line, y: 0, text: words, largest: 38 });
+  const label = fitText({ ...line, y: top + 6, text: goal.label, largest: 44, tone: "accent", strong: true });
+  const under = fitText({ ...line, y: 0, text: words, largest: 46 });
   const room = bottom - top - 12 - label.height - under.height;
   const largest = Math.min(270, room / FIGURE_SHARE);
+  if (largest < LEAST_FIGURE) return goalInOneLine(goal, under, top, bottom);
   const figure = fitText({
     ...middle,
     ...SQUARE,
@@ -111,23 +121,33 @@ function goalTexts(goal: NonNullable<CardFacts["goal"]>, top: number, bottom: nu
   return [label, { ...figure, y }, { ...under, y: y + figure.size * (FIGURE_ABOVE + FIGURE_SHARE) }];
 }
 
-function workTexts(work: readonly string[], top: number, bottom: number): readonly TextBox[] {
-  const most = Math.max(26, (bottom - top - 24) / Math.max(1, work.length) / LINE_HEIGHT);
-  const boxes = work.map((line) =>
-    fitText({
-      ...middle,
-      x: 60,
-      y: 0,
-      width: width - 120,
-      text: line.trim(),
-      largest: Math.min(46, most),
-      smallest: 22,
-      lines: 1,
-    }),
-  );
-  const size = Math.min(...boxes.map((box) => box.size));
-  const fitting = Math.floor((bottom - top - 12) / (size * LINE_HEIGHT));
-  return boxes
-    .slice(0, fitting)
-    .map((box, index) => ({ ...box, size, y: top + 16 + index * size * LINE_HEIGHT }));
+/** A figure smaller than this stands in one line with its label, as a tape that names its movements leaves it room. Pixels. */
+const LEAST_FIGURE = 100;
+
+function goalInOneLine(
+  { label, figure }: NonNullable<CardFacts["goal"]>,
+  under: TextBox & { readonly height: number },
+  top: number,
+  bottom: number,
+): readonly TextBox[] {
+  const room = bottom - top - EDGE.gap - under.height;
+  const line = { ...middle, x: 60, width: width - 120, y: top, lines: 1, strong: true } as const;
+  const goal = fitText({
+    ...line,
+    text: `${label} ${figure}`,
+    largest: Math.min(110, room / LINE_HEIGHT),
+    smallest: 40,
+  });
+  return [goal, { ...under, y: top + goal.height }];
 }
+
+const workTexts = ({ work, whose }: CardFacts, top: number, bottom: number): readonly TextBox[] =>
+  workBlock(work, whose, {
+    x: 60,
+    width: width - 120,
+    top: top + 12,
+    bottom,
+    align: "middle",
+    largest: 76,
+    smallest: 26,
+  });

@@ -3,9 +3,10 @@ import { pathThrough } from "../charts/drawing.ts";
 import { approximateWidth } from "../charts/measure.ts";
 import { sayEightInTen } from "../wording/goal.ts";
 import type { CardFacts } from "./card-facts.ts";
-import { CARD_SIZES, LINE_HEIGHT, type CardPage, type TextBox } from "./card-page.ts";
+import { CARD_SIZES, type CardPage, type TextBox } from "./card-page.ts";
 import { fitText } from "./fit-text.ts";
 import { tapeBand } from "./tape-band.ts";
+import { workBlock } from "./work-block.ts";
 
 const { width, height } = CARD_SIZES.portrait;
 const MARGIN = 72;
@@ -32,7 +33,7 @@ export function portraitCard(facts: CardFacts): CardPage {
   );
   const middle = facts.goal
     ? goalTexts(facts.goal, head.bottom)
-    : workTexts(facts.work, head.bottom, band ? TAPE.y - 20 : BELOW.bottom);
+    : workTexts(facts, head.bottom + 24, band ? TAPE.y - 20 : BELOW.bottom);
   return {
     width,
     height,
@@ -42,9 +43,10 @@ export function portraitCard(facts: CardFacts): CardPage {
 }
 
 /** Under a goal that stands alone the work fills the room of tape and splits; loads keep theirs. */
-function workBelow({ goal, tape, work, loads }: CardFacts): readonly TextBox[] {
+function workBelow(facts: CardFacts): readonly TextBox[] {
+  const { goal, tape, loads } = facts;
   if (!goal || tape.length > 0) return [];
-  return workTexts(work, TAPE.y, BELOW.bottom - (loads ? LOADS_HEIGHT : 0));
+  return workTexts(facts, TAPE.y, BELOW.bottom - (loads ? LOADS_HEIGHT : 0));
 }
 
 /** A piece of tape at the upper edge, torn below: the card hangs by it. */
@@ -59,7 +61,7 @@ function cornerTape(): readonly Shape[] {
 }
 
 function headOf(facts: CardFacts): { readonly texts: readonly TextBox[]; readonly bottom: number } {
-  const above = [facts.competition, facts.division].filter(Boolean).join(" · ");
+  const above = [facts.competition, facts.gym, facts.division].filter(Boolean).join(" · ");
   const line = fitText({ ...left, y: 96, text: above, largest: 40, smallest: 28, lines: 1 });
   const title = fitText({
     ...left,
@@ -78,29 +80,30 @@ function headOf(facts: CardFacts): { readonly texts: readonly TextBox[]; readonl
     smallest: 34,
     lines: 2,
   });
-  const shown = [line, title, name].filter((box) => box.text !== "");
-  return { texts: shown, bottom: 152 + title.height + (facts.name ? name.height + 10 : 0) };
+  const under = 152 + title.height + (facts.name ? name.height + 10 : 0);
+  // Under a goal that stands alone, and where there is none, the kind stands with the work.
+  const told = facts.goal && facts.tape.length > 0 ? facts.work.map(({ kind }) => kind).join(" · ") : "";
+  const kind = fitText({ ...left, y: under + 8, text: told, largest: 44, smallest: 34, lines: 2 });
+  const shown = [line, title, name, kind].filter((box) => box.text !== "");
+  return { texts: shown, bottom: under + (told === "" ? 0 : kind.height + 8) };
 }
 
 /** The label over the figure, what it is counted in and the range under it. */
 function goalTexts(goal: NonNullable<CardFacts["goal"]>, top: number): readonly TextBox[] {
   const bottom = TAPE.y - 24;
-  const line = (text: string, y: number, strong: boolean): TextBox & { readonly height: number } =>
-    fitText({
-      ...left,
-      y,
-      text,
-      largest: strong ? 54 : 44,
-      smallest: 30,
-      lines: 1,
-      tone: strong ? "accent" : "ink",
-      strong,
-    });
-  const label = line(goal.label, top + 30, true);
-  const under = [
-    line(goal.unit, 0, true),
-    line(goal.range === undefined ? "" : sayEightInTen(goal.range), 0, false),
-  ].filter((box) => box.text !== "");
+  const line = { ...left, smallest: 34, lines: 1 } as const;
+  const label = fitText({
+    ...line,
+    y: top + 30,
+    text: goal.label,
+    largest: 54,
+    tone: "accent",
+    strong: true,
+  });
+  const words = [goal.unit, goal.range === undefined ? "" : sayEightInTen(goal.range)];
+  const under = [fitText({ ...line, y: 0, text: words.filter(Boolean).join(" · "), largest: 50 })].filter(
+    (box) => box.text !== "",
+  );
   const room = bottom - top - 30 - label.height - under.reduce((sum, box) => sum + box.height, 0);
   const largest = Math.min(400, room / FIGURE_SHARE);
   const figure = fitText({
@@ -123,22 +126,16 @@ function goalTexts(goal: NonNullable<CardFacts["goal"]>, top: number): readonly 
   return [label, { ...figure, y }, ...lines];
 }
 
-/** A line of the work, where there are so few that it could be larger than the title. */
-const LARGEST_WORK = 76;
-
-function workTexts(work: readonly string[], top: number, bottom: number): readonly TextBox[] {
-  const most = Math.max(34, (bottom - top - 60) / Math.max(1, work.length) / LINE_HEIGHT);
-  const boxes = work.map((line) => {
-    const indent = (line.length - line.trimStart().length) * 22;
-    const box = { ...left, x: MARGIN + indent, y: 0, width: INNER - indent, text: line.trim() };
-    return fitText({ ...box, largest: Math.min(LARGEST_WORK, most), smallest: 30, lines: 1 });
+const workTexts = ({ work, whose }: CardFacts, top: number, bottom: number): readonly TextBox[] =>
+  workBlock(work, whose, {
+    x: MARGIN,
+    width: INNER,
+    top,
+    bottom,
+    align: "start",
+    largest: 104,
+    smallest: 34,
   });
-  const size = Math.min(...boxes.map((box) => box.size));
-  const fitting = Math.floor((bottom - top - 40) / (size * LINE_HEIGHT));
-  return boxes
-    .slice(0, fitting)
-    .map((box, index) => ({ ...box, size, y: top + 40 + index * size * LINE_HEIGHT }));
-}
 
 /** Height kept for a line of loads under the work. */
 const LOADS_HEIGHT = 96;

@@ -77,7 +77,11 @@ async function writeCards(
     const cards = join(to, `${workout.id}-cards`);
     mkdirSync(cards, { recursive: true, mode: 0o700 });
     try {
-      const bytes = await makeCard(plan, { size: "portrait", fonts: readCardFonts(surroundings) });
+      const bytes = await makeCard(plan, {
+        size: "portrait",
+        fonts: readCardFonts(surroundings),
+        ofAll: workout,
+      });
       writeBytes(join(cards, `${String(index + 1).padStart(3, "0")}-${athlete.id}.png`), bytes);
       count++;
     } catch (error) {

@@ -53,7 +53,13 @@ const card = (size: CardSize, label: string): FileKind => ({
   ending: "png",
   step: 32 * KIB,
   make: async (plan, { site }) =>
-    Uint8Array.from(await makeCard(plan, { size, fonts: readCardFonts(site.surroundings) })),
+    Uint8Array.from(
+      await makeCard(plan, {
+        size,
+        fonts: readCardFonts(site.surroundings),
+        ofAll: site.data.workouts.find(({ id }) => id === plan.workout.id),
+      }),
+    ),
 });
 
 /** Every kind of file, in the order in which a page offers them. */

@@ -7,6 +7,17 @@ const SECONDS_A_MINUTE = 60;
 export const sayKind = ({ parts }: Pick<Plan, "parts">): string =>
   parts.map(({ title }) => title).join(", then ");
 
+/**
+ * The kind and clock of a part for somebody who does not know how workouts are written down.
+ *
+ * @example sayKindInFull("amrap, 13:00") // => "13:00, as many rounds as possible"
+ */
+export const sayKindInFull = (title: string): string =>
+  title
+    .replace(/^amrap, (.+)$/, "$1, as many rounds as possible")
+    .replace(/^on the clock, ([\d:]+)$/, "$1 on the clock")
+    .replace(/^max load, /, "heaviest load, ");
+
 /** How long a workout takes athletes from the quickest to the slowest of these plans, in whole minutes; empty where nothing is planned. */
 export function sayLength(plans: readonly Pick<Plan, "parts">[]): string {
   const ends = plans.map(endOf).filter((end) => end > 0);

@@ -1,5 +1,6 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { approximateWidth } from "../../src/charts/measure.ts";
 import { cardFacts } from "../../src/card/card-facts.ts";
 import { landscapeCard } from "../../src/card/landscape-card.ts";
 import { portraitCard } from "../../src/card/portrait-card.ts";
@@ -25,16 +26,34 @@ describe("what a card may show", () => {
     expect(cardFacts(sharing(plan))).toEqual({
       title: "Kiln Road",
       competition: "Saltmarsh Trials",
+      gym: "Kestrel Yard",
       tape: [],
       splits: [],
       work: [
-        "5 rounds",
-        "  16 kettlebell swings 16 kg",
-        "  12 pull-ups",
-        "  10 box step-overs 50 cm",
-        "1 clean and jerk, as heavy as possible until 16:00",
+        {
+          kind: "for time, cap 12:00",
+          lines: ["5 rounds", "  16 kettlebell swings 16 kg", "  12 pull-ups", "  10 box step-overs 50 cm"],
+        },
+        {
+          kind: "heaviest clean and jerk, until 16:00",
+          lines: ["1 clean and jerk, as heavy as possible until 16:00"],
+        },
       ],
     });
+  });
+
+  it("of the work is that of all divisions where the athlete's is not shared", () => {
+    const ofAll = {
+      divisions: ["men", "women"],
+      parts: [{ name: "a", prescription: ["12 pull-ups", "16 kettlebell swings at 24/16 kg"] }],
+    };
+    const named = { ...plan, parts: plan.parts.slice(0, 1).map((part) => ({ ...part, name: "a" })) };
+    const hidden = cardFacts(sharing(named), ofAll);
+    expect(hidden.work[0]?.lines).toEqual(["12 pull-ups", "16 kettlebell swings at 24/16 kg"]);
+    expect(hidden.whose).toBe("men / women");
+    const told = cardFacts(sharing(named, "division"), ofAll);
+    expect(told.work[0]?.lines[1]).toBe("  16 kettlebell swings 16 kg");
+    expect(told.whose).toBeUndefined();
   });
 
   it("of a name is the share name, and nothing where there is none", () => {
@@ -90,6 +109,35 @@ describe("what a card may show", () => {
 });
 
 describe("a card", () => {
+  it.each([
+    ["portrait", portraitCard],
+    ["landscape", landscapeCard],
+  ] as const)("has no text on another and none outside, whatever is shared: %s", (_shape, draw) => {
+    for (const one of Object.values(samplePlans)) {
+      fc.assert(
+        fc.property(fc.subarray([...SHARED_FACTS]), (shares) => {
+          const { texts, height } = draw(cardFacts(sharing(one, ...shares)));
+          const boxes = texts
+            .filter(({ text }) => text !== "")
+            .map(({ text, x, y, width, size, align }) => {
+              const wide = Math.min(width, approximateWidth(text, size * 0.8, false));
+              const left = { start: x, middle: x + (width - wide) / 2, end: x + width - wide }[align];
+              return { text, left, right: left + wide, top: y + size * 0.2, bottom: y + size * 0.8 };
+            });
+          for (const [at, box] of boxes.entries()) {
+            expect([box.text, box.top >= 0 && box.bottom <= height]).toEqual([box.text, true]);
+            const on = boxes
+              .slice(at + 1)
+              .filter((other) => other.left < box.right && box.left < other.right)
+              .filter((other) => other.top < box.bottom && box.top < other.bottom);
+            expect([box.text, on.map(({ text }) => text)]).toEqual([box.text, []]);
+          }
+        }),
+        { numRuns: 40 },
+      );
+    }
+  });
+
   it("shows nothing that is not shared, whatever is", () => {
     fc.assert(
       fc.property(fc.subarray([...SHARED_FACTS]), (shares) => {

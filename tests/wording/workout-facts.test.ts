@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { sayEquipment, sayKind, sayLength } from "../../src/wording/workout-facts.ts";
+import { sayEquipment, sayKind, sayKindInFull, sayLength } from "../../src/wording/workout-facts.ts";
 import { samplePlans } from "../support/sample-plan.ts";
 
 const { forTimeThenLift: plan } = samplePlans;
@@ -23,4 +23,17 @@ it("equipment is named once each, in the words of the vocabulary", () => {
   expect(sayEquipment({ setUp: [{ kind: "equipment", things }, { kind: "chalk" }] })).toBe(
     "skipping rope, barbell",
   );
+});
+
+it("a kind in full is for somebody who does not know how workouts are written", () => {
+  expect(
+    ["amrap, 13:00", "on the clock, 18:45", "max load, until 18:00", "for time, cap 11:00"].map(
+      sayKindInFull,
+    ),
+  ).toEqual([
+    "13:00, as many rounds as possible",
+    "18:45 on the clock",
+    "heaviest load, until 18:00",
+    "for time, cap 11:00",
+  ]);
 });
