@@ -34,7 +34,10 @@ export function notesOf(plan: Plan): readonly Note[] {
         ? [
             {
               kind: "thresholds",
-              runs: [{ text: capitalised(said.moment.replace(/^the /, "")), strong: true }, { text: said.say }],
+              runs: [
+                { text: capitalised(said.moment.replace(/^the /, "")), strong: true },
+                { text: said.say },
+              ],
             },
           ]
         : [];

@@ -1,5 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { sayNearest, sayPerSide, sayPlateChange, sayPlateFigures, sayPlateStep } from "../../src/wording/plates.ts";
+import {
+  sayNearest,
+  sayPerSide,
+  sayPlateChange,
+  sayPlateFigures,
+  sayPlateStep,
+} from "../../src/wording/plates.ts";
 
 const nb = (text: string): string => text.replaceAll("_", "\u00a0");
 const kg = (value: number) => ({ value, unit: "kg" }) as const;
@@ -73,7 +79,9 @@ it("a load that cannot be made names the nearest that can", () => {
 
 describe("the change beside the plates", () => {
   it("says off first, without a unit where there is one alone, and nothing where all stay", () => {
-    expect(sayPlateStep({ seconds: 20, off: [kg(1.5)], on: [kg(2.5), kg(1.5)] })).toBe("off 1.5, on 2.5 + 1.5");
+    expect(sayPlateStep({ seconds: 20, off: [kg(1.5)], on: [kg(2.5), kg(1.5)] })).toBe(
+      "off 1.5, on 2.5 + 1.5",
+    );
     expect(sayPlateStep({ seconds: 20, off: [kg(1.25)], on: [lb(5)] })).toBe(nb("off 1.25_kg, on 5_lb"));
     expect(sayPlateStep({ seconds: 20, off: [], on: [] })).toBeUndefined();
   });
