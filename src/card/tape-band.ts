@@ -6,7 +6,7 @@ import type { PartPlan } from "../models/plan/plan.ts";
 import { BASELINE, type TextBox } from "./card-page.ts";
 
 /** The tape on a card: shapes without words, its words as boxes, and how high it is. Pixels. */
-type TapeBand = {
+export type TapeBand = {
   readonly shapes: readonly Shape[];
   readonly texts: readonly TextBox[];
   readonly height: number;
