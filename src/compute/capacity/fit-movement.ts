@@ -77,12 +77,12 @@ export function fitMovement(
   const reach = reachOf(movement, own, kappa, rules, constants);
   const doing = { fastest: fastestOf(fitting), held: isHeld(movement) };
   const central = centralShare(fitting);
-  const muscles = musclesOf(fitting, doing, central);
+  const fitted = fittedMuscles(fitting, doing, central);
   const { error, basis, from } = known;
   const { fastest } = doing;
   return {
-    ...sustainableOf(fitting, { kappa, reach }, doing, muscles, central),
-    ...{ fastest, kappa, reach, muscles, error, basis, from },
+    ...sustainableOf(fitting, { kappa, reach }, doing, fitted, central),
+    ...{ fastest, kappa, reach, muscles: withOwnSet(fitting, fitted), error, basis, from },
     isOwn: own.length > 0,
   };
 }
@@ -208,20 +208,27 @@ function centralShare({ subject, movement, unit }: Fitting): number {
 }
 
 /**
- * The muscles: fitted to own efforts with the athlete's own best set; without efforts to the reference pace with the set that goes with it,
- * and then carried over to the own best set, since who does more in one set also gets more back in a break, if not in proportion.
+ * The muscles that explain what the fit rests on: own efforts with the athlete's own best set, else the reference pace with the set that
+ * goes with it.
  */
-function musclesOf(fitting: Fitting, doing: Doing, central: number): MuscleFit {
+function fittedMuscles(fitting: Fitting, doing: Doing, central: number): MuscleFit {
   const { subject, points, own, reference } = fitting;
+  const known = own.length > 0 ? unbrokenAtReference(fitting) : reference.unbroken;
   const { rules, constants } = subject;
+  return fitMuscles(points, { known, musclesFirst: central < 1 }, doing, rules, constants);
+}
+
+/**
+ * Muscles fitted to a reference carried over to the own best set: who does more in one set also gets more back in a break, if not in
+ * proportion.
+ */
+function withOwnSet(fitting: Fitting, fitted: MuscleFit): MuscleFit {
+  const { subject, own, reference } = fitting;
   const best = unbrokenAtReference(fitting);
-  const musclesFirst = central < 1;
-  if (own.length > 0 || !Number.isFinite(best))
-    return fitMuscles(points, { known: best, musclesFirst }, doing, rules, constants);
-  const usual = fitMuscles(points, { known: reference.unbroken, musclesFirst }, doing, rules, constants);
-  if (Math.abs(best / reference.unbroken - 1) < 1e-9) return usual;
-  const carried = (reference.unbroken / best) ** constants.ownSetRefill;
-  return { unbroken: best, muscleRecovery: usual.muscleRecovery * carried };
+  if (own.length > 0 || !Number.isFinite(best) || Math.abs(best / reference.unbroken - 1) < 1e-9)
+    return fitted;
+  const carried = (reference.unbroken / best) ** subject.constants.ownSetRefill;
+  return { unbroken: best, muscleRecovery: fitted.muscleRecovery * carried };
 }
 
 /** The best set from fresh at the reference load: the athlete's own, brought there from its load, else the usual one. */

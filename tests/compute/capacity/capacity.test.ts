@@ -170,6 +170,15 @@ describe("a load", () => {
     expect(strong.loadShare).toBeCloseTo(43 / 110, 9);
   });
 
+  it("asks no more of heart and lungs of who does more in one set", () => {
+    const usual = known(capacity(), reps(pullUp));
+    for (const best of [12, 25, 40]) {
+      const own = known(capacity({ unbroken: [{ movement: "pull-up", reps: best }] }), reps(pullUp));
+      expect(own.unbroken).toBe(best);
+      expect(own.sustainable).toBeCloseTo(usual.sustainable, 9);
+    }
+  });
+
   it("above the best lift is not possible, a lift not tested being doubted a little", () => {
     const tested = capacity({}, { clean: 100 });
     expect(known(tested, reps(clean, 100)).possible).toBe(true);
