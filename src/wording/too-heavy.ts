@@ -1,7 +1,7 @@
 import type { Plan } from "../models/plan/plan.ts";
-import type { MassUnit } from "../models/quantity.ts";
-import { sayLoad } from "./mass.ts";
-import { sayCount, sayNumber } from "./number.ts";
+import { kilograms, massIn, type MassUnit } from "../models/quantity.ts";
+import { sayLoad, sayMass } from "./mass.ts";
+import { NO_BREAK_SPACE, sayCount, sayNumber } from "./number.ts";
 import { sayShare } from "./share.ts";
 import { sayDuration } from "./time.ts";
 
@@ -10,6 +10,10 @@ type TooHeavy = NonNullable<Pacing["tooHeavy"]>[number];
 
 /** More lifts this near the best than this are no sensible day's work. Judgement: what lifters plan in a heavy session. */
 const SENSIBLE = 20;
+/** Up to this share of the best a load is repeated at a pace. Judgement: where reps of a barbell begin to need seconds of their own. */
+const REPEATABLE = 0.7;
+/** Loads people ask for are multiples of these. */
+const STEPS: Readonly<Record<MassUnit, number>> = { kg: 2.5, lb: 5 };
 
 /**
  * What the load asks: so near the best that it cannot be repeated at a pace, or not known to be possible at all; and what to do
@@ -28,9 +32,17 @@ export function sayTooHeavy(
   const planned = rows.filter((row) => row.name === name && row.load?.kilograms === load.kilograms);
   const many =
     reps > SENSIBLE
-      ? `${sayNumber(reps, 0)} of them are too many for a day's work: ask for a lighter version, and in a competition stop as soon as one turns slow.`
-      : "Ask for a lighter version if this is training.";
+      ? `${sayNumber(reps, 0)} of them are too many for a day's work: ask for ${sayLighter(load, share, units)}. In a competition stop after ${SENSIBLE}, and before that as soon as one turns slow.`
+      : `If this is training, ask for ${sayLighter(load, share, units)}.`;
   return `${what}: ${sayShare(share)} of your best is too heavy to repeat at a pace. ${sayTaken(planned)}, each as safe as the first; the first miss ends them. ${many}`;
+}
+
+/** The version to ask for: `40 kg or less, 70 % of your best`. */
+function sayLighter({ kilograms: mass, pieces }: TooHeavy["load"], share: number, units: MassUnit): string {
+  const { value } = massIn(units, kilograms((REPEATABLE * mass) / share));
+  const step = STEPS[units];
+  const each = sayMass({ value: Math.max(step, Math.floor(value / step + 1e-6) * step), unit: units });
+  return `${pieces > 1 ? `${pieces}${NO_BREAK_SPACE}×${NO_BREAK_SPACE}` : ""}${each} or less, ${sayShare(REPEATABLE)} of your best`;
 }
 
 /** How the plan takes a heavy load: one at a time with the gap, mostly so, or in sets of so many at most. */
