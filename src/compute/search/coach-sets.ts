@@ -53,8 +53,12 @@ export function coachSets(
   for (const count of countsFrom(Math.max(2, Math.ceil(amount / first)), amount)) {
     const { rest, restFirst } = restsFor(question, rules, resting, count);
     if (rest < rules.breakShortest - 1e-9) break;
+    // Nothing makes up for so many breaks, and more are disliked more.
+    if (best && DISLIKE.break * Math.log(count) - DISLIKE.even >= best.dislike - 1e-9) break;
     for (const sizes of shapesOf(amount, count)) {
       if ((sizes[0] as number) > first && first > 1) continue;
+      // Sets that are disliked too much however easy they are need not be followed.
+      if (best && dislikeOf(sizes, rest, 0, rules) >= best.dislike - 1e-9) continue;
       const use = useOf(question, rules, sizes, rest);
       if (use === undefined || use > most + 1e-9) continue;
       const dislike = dislikeOf(sizes, rest, use, rules);
@@ -88,12 +92,11 @@ function* countsFrom(fewest: number, most: number): Generator<number> {
 function* shapesOf(amount: number, count: number): Generator<readonly number[]> {
   if (amount >= FIVES_FROM && amount % 5 === 0 && count <= amount / 5)
     yield parted(amount / 5, count, 1).map((fives) => 5 * fives);
-  const seen = new Set<string>();
+  const seen: (readonly number[])[] = [];
   for (const fall of FALLS) {
     const sizes = parted(amount, count, fall);
-    const key = sizes.join();
-    if (seen.has(key)) continue;
-    seen.add(key);
+    if (seen.some((other) => other.every((size, i) => size === sizes[i]))) continue;
+    seen.push(sizes);
     yield sizes;
   }
 }
