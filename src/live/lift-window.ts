@@ -20,9 +20,8 @@ export function windowOf(times: readonly PartTimes[], part: DayPart): DayWindowO
   const opens = own?.go ?? own?.opens;
   if (opens === undefined || workout === undefined || !part.lifting) return undefined;
   const shift = (opens - workout) / SECOND;
-  const { closes } = part.lifting.window;
-  const again = part.lifting.lifts[0]?.again;
+  const { closes, untilClock = false } = part.lifting.window;
   const late = shift - part.lifting.window.opens;
-  const ends = closes === undefined ? undefined : closes + (again?.untilClock === true ? 0 : late);
+  const ends = closes === undefined ? undefined : closes + (untilClock ? 0 : late);
   return { opens, late, shift, ...(ends !== undefined && { closes: workout + ends * SECOND }) };
 }

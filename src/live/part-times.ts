@@ -82,8 +82,7 @@ function endOf(
 
 /** When the window of a part that is only lifted closes: at its own clock, or so long after it truly opened. */
 function closesAt({ lifting, pacing }: DayPart, go: number, workout: number | undefined): number | undefined {
-  const { opens = 0, closes } = lifting?.window ?? {};
+  const { opens = 0, closes, untilClock = false } = lifting?.window ?? {};
   if (pacing !== undefined || closes === undefined || workout === undefined) return undefined;
-  const untilClock = lifting?.lifts[0]?.again?.untilClock === true;
   return untilClock ? workout + closes * SECOND : go + (closes - opens) * SECOND;
 }

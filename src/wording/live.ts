@@ -1,8 +1,9 @@
 import type { PlannedRow } from "../models/plan/plan.ts";
 import { sayAmount } from "./amount.ts";
+import { sayMass } from "./mass.ts";
 import { nameFor } from "./movement-words.ts";
 import { NO_BREAK_SPACE, sayNumber } from "./number.ts";
-import { sayDuration } from "./time.ts";
+import { sayClock, sayDuration } from "./time.ts";
 
 /** Within so many seconds of the plan nobody is ahead or behind: taps are no more exact. */
 const EVEN = 1.5;
@@ -42,3 +43,24 @@ export const sayBarStop = (why: "all-done" | "two-misses" | "none-made" | "no-ti
     "none-made": "No lift today: you are done",
     "no-time": "No time for another lift",
   })[why];
+
+type AtBar = {
+  readonly load: { readonly mass: Parameters<typeof sayMass>[0]; readonly kilograms: number };
+  readonly name: string;
+};
+
+/**
+ * What follows a lift, after a made or a missed one.
+ *
+ * @example sayThenAtBar({ kind: "stop" }, here) // => "done"
+ */
+export function sayThenAtBar(
+  then: { readonly kind: "stop" } | (AtBar & { readonly kind: "lift"; readonly clock: number }),
+  here: AtBar,
+): string {
+  if (then.kind === "stop") return "done";
+  const other = then.name !== here.name;
+  const isSame = !other && Math.abs(then.load.kilograms - here.load.kilograms) < 0.005;
+  const what = isSame ? "again" : `${other ? `${then.name} ` : ""}${sayMass(then.load.mass)}`;
+  return `${what} at ${sayClock(then.clock)}`;
+}

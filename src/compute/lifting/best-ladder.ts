@@ -1,4 +1,4 @@
-import { both, chancesByDay, DAY_WEIGHTS, without } from "./day-grid.ts";
+import { both, chancesByDay, DAY_WEIGHTS } from "./day-grid.ts";
 import { type LadderProblem, nextLoads } from "./ladder-problem.ts";
 
 /** Worth of the day by its strength, and the loads still to come while everything is made. */
@@ -25,7 +25,7 @@ export function bestLadder(opener: number, problem: LadderProblem): readonly [nu
     chances[slot]?.set(load, found);
     return found;
   };
-  const stopped = (load: number): Float64Array => Float64Array.from(DAY_WEIGHTS, () => worth(load));
+  const stopped = (load: number): Float64Array => new Float64Array(DAY_WEIGHTS.length).fill(worth(load));
   const loads = problem.loads.filter((load) => load >= opener);
   /** By slot: the value of standing before it with a load just made. */
   const values: Map<number, Value>[] = [];
@@ -42,9 +42,11 @@ export function bestLadder(opener: number, problem: LadderProblem): readonly [nu
       let most = weighed(likely, best.worth);
       for (const load of at ? nextLoads(made, made === opener, at, problem) : []) {
         const after = valueOf(slot + 1, load);
-        const again = chance(slot + 1, load);
-        const missed = add(both(valueOf(slot + 2, load).worth, again), without(stopped(made), again));
-        const value = add(both(after.worth, chance(slot, load)), without(missed, chance(slot, load)));
+        const value = tried(
+          { made: after.worth, madeAgain: valueOf(slot + 2, load).worth, none: worth(made) },
+          chance(slot, load),
+          chance(slot + 1, load),
+        );
         const expected = weighed(likely, value);
         if (expected <= most + 1e-9) continue;
         most = expected;
@@ -56,7 +58,21 @@ export function bestLadder(opener: number, problem: LadderProblem): readonly [nu
   return [opener, ...valueOf(1, opener).rest];
 }
 
-const add = (a: Float64Array, b: Float64Array): Float64Array => a.map((each, day) => each + (b[day] ?? 0));
+type Ends = { readonly made: Float64Array; readonly madeAgain: Float64Array; readonly none: number };
 
-const weighed = (weights: Float64Array, values: Float64Array): number =>
-  weights.reduce((sum, each, day) => sum + each * (values[day] ?? 0), 0);
+/** Value of a load by the strength of the day: made at once, made again after a miss, or missed twice. */
+function tried(ends: Ends, chance: Float64Array, again: Float64Array): Float64Array {
+  const values = new Float64Array(DAY_WEIGHTS.length);
+  for (let day = 0; day < values.length; day++) {
+    const [made, madeAgain] = [chance[day] ?? 0, again[day] ?? 0];
+    const missed = (ends.madeAgain[day] ?? 0) * madeAgain + ends.none * (1 - madeAgain);
+    values[day] = (ends.made[day] ?? 0) * made + missed * (1 - made);
+  }
+  return values;
+}
+
+function weighed(weights: Float64Array, values: Float64Array): number {
+  let sum = 0;
+  for (let day = 0; day < weights.length; day++) sum += (weights[day] ?? 0) * (values[day] ?? 0);
+  return sum;
+}

@@ -18,22 +18,37 @@ export const DAY_WEIGHTS: Float64Array = DENSITIES.map((density) => density / TO
  * chance to miss any load.
  */
 export function chancesByDay(load: number, slot: Slot, isFirst: boolean, belief: Belief): Float64Array {
-  const kept = isFirst ? 1 : 1 - belief.slip;
-  return DAYS.map(
-    (day) =>
-      kept * quickNormalBelow((slot.strength * (belief.mean + belief.spread * day) - load) / belief.noise),
-  );
+  const { mean, spread, noise, slip } = belief;
+  const kept = isFirst ? 1 : 1 - slip;
+  const chances = new Float64Array(NODES);
+  for (let day = 0; day < NODES; day++) {
+    chances[day] =
+      kept * quickNormalBelow((slot.strength * (mean + spread * (DAYS[day] ?? 0)) - load) / noise);
+  }
+  return chances;
 }
 
+// Plain loops: these run for every load of every slot, and a callback each would cost several times as much.
+
 /** Chances that both hold, day by day. */
-export const both = (weights: Float64Array, chances: Float64Array): Float64Array =>
-  weights.map((weight, day) => weight * (chances[day] ?? 0));
+export function both(weights: Float64Array, chances: Float64Array): Float64Array {
+  const held = new Float64Array(NODES);
+  for (let day = 0; day < NODES; day++) held[day] = (weights[day] ?? 0) * (chances[day] ?? 0);
+  return held;
+}
 
 /** Chances that the first holds and the second does not. */
-export const without = (weights: Float64Array, chances: Float64Array): Float64Array =>
-  weights.map((weight, day) => weight * (1 - (chances[day] ?? 0)));
+export function without(weights: Float64Array, chances: Float64Array): Float64Array {
+  const left = new Float64Array(NODES);
+  for (let day = 0; day < NODES; day++) left[day] = (weights[day] ?? 0) * (1 - (chances[day] ?? 0));
+  return left;
+}
 
-export const totalOf = (weights: Float64Array): number => weights.reduce((sum, each) => sum + each, 0);
+export function totalOf(weights: Float64Array): number {
+  let sum = 0;
+  for (let day = 0; day < NODES; day++) sum += weights[day] ?? 0;
+  return sum;
+}
 
 /** Mean and standard deviation of the strength of the day by weights, in spreads from the mean it began with. */
 export function momentsOf(weights: Float64Array): { readonly mean: number; readonly deviation: number } {

@@ -64,7 +64,11 @@ function planLines(
     ok: true,
     notices: [],
     value: {
-      window: { opens: window.opens, ...(window.closes !== undefined && { closes: window.closes }) },
+      window: {
+        opens: window.opens,
+        ...(window.closes !== undefined && { closes: window.closes }),
+        ...(isUntilClock(input) && { untilClock: true }),
+      },
       objective: objective.kind,
       ...(input.objectiveLoad && { objectiveLoad: input.objectiveLoad }),
       ...(first && objective.reach !== undefined && { objectiveChance: chanceOf(objective.reach, first) }),
@@ -110,10 +114,12 @@ function described(
 /** What a lift that has the window to itself is planned again from on the day; a typical band has no day. */
 function againFor(input: LoadedInput, [lift, ...others]: readonly PlannedLift[]): Pick<Lift, "again"> {
   if (!lift || others.length > 0 || input.anonymous) return {};
-  const { clock, start } = input.part;
-  const untilClock = clock.kind === "max-load" && clock.length?.kind === "until" && start.kind === "after";
-  return { again: againOf(lift.task, lift.window, untilClock, input.overrides) };
+  return { again: againOf(lift.task, lift.window, isUntilClock(input), input.overrides) };
 }
+
+/** Whether a window opens when the part before ends and closes at its own clock. */
+const isUntilClock = ({ part: { clock, start } }: LoadedInput): boolean =>
+  clock.kind === "max-load" && clock.length?.kind === "until" && start.kind === "after";
 
 /**
  * One row for each stretch in which the part before may end while there is still a window; none where that leaves a single

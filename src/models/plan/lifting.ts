@@ -116,7 +116,11 @@ const liftField = z.strictObject({
 });
 
 export const liftingField = z.strictObject({
-  window: z.strictObject({ opens: secondsField, closes: secondsField.optional() }),
+  window: z.strictObject({
+    opens: secondsField,
+    closes: secondsField.optional(),
+    untilClock: z.boolean().optional().describe("it closes at its own clock, however late it opens"),
+  }),
   objective: z.enum(["expected-lift", "expected-place", "chance-of-load"]),
   objectiveLoad: massField.optional(),
   objectiveChance: shareField.optional(),
@@ -159,6 +163,19 @@ export const placesField = z.strictObject({
     })
     .optional()
     .describe("whether going easier here to lift more in the part after it could pay"),
+});
+/** What going easier in a part buys at the lift after it, where no field says whether it pays. */
+export const heldBackField = z.strictObject({
+  lift: z.string().describe("the part lifted after this one"),
+  held: z.number().describe("seconds or score units held back"),
+  unit: z.enum(["second", "rep"]),
+  kilograms: z
+    .number()
+    .describe("what that adds to the lift; not over 0 where the shorter window costs more"),
+  step: z.number().optional().describe("from the load aimed at there to the next the plates make, kilograms"),
+  stepShare: shareField
+    .optional()
+    .describe("share of this part's result that buys such a step; absent over all of it"),
 });
 export type Lifting = z.infer<typeof liftingField>;
 export type Lift = z.infer<typeof liftField>;
