@@ -13,7 +13,7 @@ import { sayKilograms, sayLoad } from "../wording/mass.ts";
 import { sayRowPace } from "../wording/pace.ts";
 import { saySpeed } from "../wording/speed.ts";
 import { clockShift, sayWhichClock } from "../wording/part-clock.ts";
-import { sayPlaces } from "../wording/places.ts";
+import { sayPlaces, sayTogether } from "../wording/places.ts";
 import { sayPerSide } from "../wording/plates.ts";
 import { sayRestRow } from "../wording/rest-row.ts";
 import { sayRange } from "../wording/score.ts";
@@ -82,13 +82,20 @@ export function workText(part: PartPlan, plan: Plan): readonly string[] {
       sayEnding(pacing, context),
       sayEarlyChange(pacing),
       ...(places ? sayPlaces(places, units) : []),
+      ...sayTogether(part, units),
     ].flatMap((line) => (line === undefined || line === "" ? [] : wrap(line, 2, 4))),
   ];
 }
 
+/** What a field tells of a part, and how ties of it are broken, after an empty line; nothing where neither is known. */
+function compared(part: PartPlan, units: MassUnit): readonly string[] {
+  const lines = [...(part.places ? sayPlaces(part.places, units) : []), ...sayTogether(part, units)];
+  return lines.length === 0 ? [] : ["", ...lines];
+}
+
 /** The lifts of a part: the made line with plates and what to do after a miss, then the finish table. */
 export function liftText(part: PartPlan, plan: Plan): readonly string[] {
-  const { lifting, places } = part;
+  const { lifting } = part;
   if (!lifting) return [];
   const { units } = plan.athlete;
   const shift = clockShift(part);
@@ -127,6 +134,8 @@ export function liftText(part: PartPlan, plan: Plan): readonly string[] {
     ...lifts,
     ...(table.length > 0 ? ["", `  ${title}`, ...columns(table, ["right"])] : []),
     // Work that is paced has told its places with its pace.
-    ...(places && !part.pacing ? ["", ...sayPlaces(places, units).flatMap((line) => wrap(line, 2, 4))] : []),
+    ...(part.pacing
+      ? []
+      : compared(part, units).flatMap((line) => (line === "" ? [line] : wrap(line, 2, 4)))),
   ];
 }

@@ -13,7 +13,7 @@ import { planBasis } from "./plan/plan-basis.ts";
 import type { PlanContext } from "./plan/plan-context.ts";
 import { planDebriefs } from "./plan/plan-debriefs.ts";
 import { planParts } from "./plan/plan-parts.ts";
-import { placesOfParts } from "./plan/plan-places.ts";
+import { placesOfParts, tiesAndTrade } from "./plan/plan-places.ts";
 import { planTotal } from "./plan/plan-total.ts";
 import { planSecondTries } from "./plan/plan-second-tries.ts";
 import { prescribedLoads } from "./plan/prescribed-loads.ts";
@@ -84,9 +84,10 @@ function planWith(input: MakePlanInput, word: CoachWord | undefined): PlanAndPar
   const { learned, context, division, planned } = partsOf(input, word);
   const plans = planned.map(({ plan }) => plan);
   const compared = placesOfParts(plans, workout.parts, context);
+  const together = tiesAndTrade(plans, workout.parts, compared, context);
   const parts = plans.map((plan, index) => {
     const places = compared[index];
-    return places === undefined ? plan : { ...plan, places };
+    return { ...plan, ...(places !== undefined && { places }), ...together[index] };
   });
   const held = planDebriefs(athlete, workout, planned, parts, context);
   const { seen = [] } = context;

@@ -3,7 +3,7 @@ import { kilograms, massIn, inKilograms, type MassUnit } from "../models/quantit
 import { sayKilograms, sayMass } from "./mass.ts";
 import { NO_BREAK_SPACE, sayNumber } from "./number.ts";
 import { sayShare } from "./share.ts";
-import { sayClock } from "./time.ts";
+import { sayClock, sayDuration } from "./time.ts";
 
 type Places = NonNullable<Plan["parts"][number]["places"]>;
 type HoldBack = NonNullable<Places["holdBack"]>;
@@ -98,3 +98,35 @@ function sayReps(reps: number): string {
   const whole = Math.max(1, Math.round(reps));
   return `${sayNumber(whole, 0)}${NO_BREAK_SPACE}${whole === 1 ? "rep" : "reps"}`;
 }
+
+type Together = Pick<Plan["parts"][number], "heldBack" | "tiesBy">;
+
+/** How ties of a part are broken, and what holding back in one buys at the lift after it; nothing where neither is known. */
+export function sayTogether({ heldBack, tiesBy }: Together, units: MassUnit): readonly string[] {
+  const ties =
+    tiesBy === undefined
+      ? []
+      : [`Ties here go by part ${tiesBy}: at the same result the better one there is placed first.`];
+  return [...(heldBack === undefined ? [] : [sayHeldBack(heldBack, units)]), ...ties];
+}
+
+/** `Each 10 s held back here buy about 0.4 kg at the lift in part b, so one step of plates there (2.5 kg) costs about 1:05.` */
+function sayHeldBack(
+  { lift, held, unit, kilograms: gained, step, stepShare }: NonNullable<Together["heldBack"]>,
+  units: MassUnit,
+): string {
+  const say = (amount: number): string => (unit === "second" ? sayDuration(amount) : sayReps(amount));
+  const { value } = massIn(units, kilograms(Math.abs(gained)));
+  if (gained <= 0 || value < LEAST_TOLD)
+    return `Going slower here buys nothing at the lift in part ${lift}: what it saves in strength the shorter window takes.`;
+  const buys = `${held > 1 || unit === "second" ? "Each" : "Every"} ${say(held)} held back here ${held > 1 ? "buy" : "buys"} about ${sayNumber(value, 1)}${NO_BREAK_SPACE}${units} at the lift in part ${lift}`;
+  if (step === undefined) return `${buys}.`;
+  if (stepShare === undefined || stepShare > TOO_DEAR)
+    return `Do not hold back here for the lift in part ${lift}: each ${say(held)} would buy about ${sayNumber(value, 1)}${NO_BREAK_SPACE}${units} there, and a step of plates is ${sayKilograms(step, units)}.`;
+  return `${buys}, so one step of plates there (${sayKilograms(step, units)}) costs about ${say(Math.round((held * step) / gained))} here.`;
+}
+
+/** Share of a part nobody gives for one step of plates. Judgement. */
+const TOO_DEAR = 0.1;
+/** Less than this is told as nothing, in the reader's unit. */
+const LEAST_TOLD = 0.05;

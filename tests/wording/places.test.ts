@@ -1,5 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { sayCrowds, sayExpectedPlace, sayHoldBack, sayPlaces, sayWorth } from "../../src/wording/places.ts";
+import {
+  sayCrowds,
+  sayExpectedPlace,
+  sayHoldBack,
+  sayPlaces,
+  sayTogether,
+  sayWorth,
+} from "../../src/wording/places.ts";
 import { samplePlans } from "../support/sample-plan.ts";
 import { without } from "../support/without.ts";
 
@@ -70,5 +77,42 @@ describe("holding back", () => {
     const alone = without(places, "holdBack");
     expect(sayHoldBack(alone, "kg")).toBeUndefined();
     expect(sayPlaces(alone, "kg")).toHaveLength(3);
+  });
+});
+
+describe("parts that hang together without a field", () => {
+  const held = { lift: "B", held: 10, unit: "second", kilograms: 0.4, step: 2.5, stepShare: 0.09 } as const;
+  const say = (heldBack: Parameters<typeof sayTogether>[0]["heldBack"]): string =>
+    sayTogether({ heldBack }, "kg").join(" ");
+
+  it("say what ten seconds held back buy, and what one step of plates costs", () => {
+    expect(say(held)).toBe(
+      nb(
+        "Each 10_s held back here buy about 0.4_kg at the lift in part B, so one step of plates there (2.5_kg) costs about 63_s here.",
+      ),
+    );
+    expect(say({ ...held, unit: "rep", held: 3 })).toBe(
+      nb(
+        "Each 3_reps held back here buy about 0.4_kg at the lift in part B, so one step of plates there (2.5_kg) costs about 19_reps here.",
+      ),
+    );
+    expect(say({ ...held, unit: "rep", held: 1 })).toContain("Every 1\u00a0rep held back here buys");
+  });
+
+  it("say not to, where a step of plates takes more than anybody gives for it", () => {
+    const dear =
+      "Do not hold back here for the lift in part B: each 10_s would buy about 0.4_kg there, and a step of plates is 2.5_kg.";
+    expect(say({ ...held, stepShare: 0.4 })).toBe(nb(dear));
+    expect(sayTogether({ heldBack: without(held, "stepShare") }, "kg")).toEqual([nb(dear)]);
+  });
+
+  it("say where it buys nothing, and how ties are broken", () => {
+    expect(say({ ...held, kilograms: -0.2 })).toBe(
+      "Going slower here buys nothing at the lift in part B: what it saves in strength the shorter window takes.",
+    );
+    expect(sayTogether({ tiesBy: "A" }, "kg")).toEqual([
+      "Ties here go by part A: at the same result the better one there is placed first.",
+    ]);
+    expect(sayTogether({}, "kg")).toEqual([]);
   });
 });

@@ -11,6 +11,7 @@ import { expectedPlace } from "../places/expected-place.ts";
 import { type Cap, resultsOfRange, stoppedByCap } from "../places/possible-results.ts";
 import { type PlacesInput, placesOf } from "../places/places-of.ts";
 import { rankField } from "../places/rank-field.ts";
+import { heldBack } from "./held-back.ts";
 import type { PlanContext } from "./plan-context.ts";
 import { type ComparedPart, planTrade } from "./plan-trade.ts";
 import { resultOf } from "./plan-total.ts";
@@ -37,6 +38,25 @@ export function placesOfParts(
     const trade = lift && planTrade(part, lift, tieBreakOf(index + 1) === part);
     const input = { ...part, ...(byTie && { tied: shareAhead(byTie) }), ...(trade && { trade }) };
     return placesOf(input, constants);
+  });
+}
+
+/** What a plan says of parts that hang together where no field weighs them: what holding back buys, and which part breaks ties. */
+export function tiesAndTrade(
+  plans: readonly PartPlan[],
+  parts: readonly Part[],
+  compared: readonly (Places | undefined)[],
+  context: PlanContext,
+): readonly Pick<PartPlan, "heldBack" | "tiesBy">[] {
+  const constants = withOverrides(PLACES_CONSTANTS, context.overrides);
+  const { gym, bar } = context;
+  const loadAbove = (load: number): number => nearestLoad(gym, bar, load + SMALLEST_STEP, "up").kilograms;
+  return plans.map((plan, index) => {
+    const next = plans[index + 1];
+    const weighed = compared[index]?.holdBack !== undefined || context.anonymous === true;
+    const held = next && !weighed ? heldBack(plan, next, loadAbove, constants) : undefined;
+    const tiesBy = parts[index]?.tieBreakPart;
+    return { ...(held && { heldBack: held }), ...(tiesBy !== undefined && { tiesBy }) };
   });
 }
 

@@ -24,12 +24,10 @@ export function planTrade(
   tiesByFirst: boolean,
 ): HoldBackInput | undefined {
   const { pacing } = first.plan;
-  const { lifting, start } = second.plan;
-  const follows = start.kind === "clock" || start.after === first.part;
-  if (pacing === undefined || lifting === undefined || !follows || second.plate === undefined)
+  const { lifting } = second.plan;
+  const kilogramsLost = lostToPart(first.plan, second.plan);
+  if (pacing === undefined || lifting === undefined || kilogramsLost <= 0 || second.plate === undefined)
     return undefined;
-  const kilogramsLost = lifting.lifts.reduce((sum, lift) => sum + lostAtLast(lift), 0);
-  if (kilogramsLost <= 0) return undefined;
   const perUnit = second.field.unit === "lb" ? KILOGRAMS_PER_POUND : 1;
   const endsByWork = pacing.ending === "finishes";
   const possible = ({ results, cap }: ComparedPart) =>
@@ -57,13 +55,20 @@ export function planTrade(
   };
 }
 
+/** Strength lost to a part at the last lifts of the one after it, kilograms; 0 where the second is not lifted right after it. */
+export function lostToPart(first: PartPlan, { lifting, start }: PartPlan): number {
+  const follows = start.kind === "clock" || start.after === first.name;
+  if (first.pacing === undefined || lifting === undefined || !follows) return 0;
+  return lifting.lifts.reduce((sum, lift) => sum + lostAtLast(lift), 0);
+}
+
 function lostAtLast({ today }: PlannedLifting["lifts"][number]): number {
   const fresh = today.kilograms / (1 - today.lossShare);
   return fresh * today.lossAtLast;
 }
 
 /** Kilograms of the expected lift lost when the part before ends so much later than planned, straight between rows. */
-function costOfLater(table: PlannedLifting["finishTable"], ends: number, seconds: number): number {
+export function costOfLater(table: PlannedLifting["finishTable"], ends: number, seconds: number): number {
   const rows = table.filter(({ expected }) => expected !== undefined);
   const [first] = rows;
   const planned = rows.findLast(({ finish }) => finish <= ends + 1) ?? first;

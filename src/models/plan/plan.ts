@@ -13,7 +13,7 @@ import {
 import { barLoadField, rangeField, scoreKindField, secondsField } from "./basics.ts";
 import { coachWordField } from "./coach-word.ts";
 import { debriefField, learnedField } from "./debrief.ts";
-import { liftingField, placesField } from "./lifting.ts";
+import { heldBackField, liftingField, placesField } from "./lifting.ts";
 import { pacingField } from "./pacing.ts";
 
 const partPlanField = z.strictObject({
@@ -38,6 +38,8 @@ const partPlanField = z.strictObject({
   pacing: pacingField.optional(),
   lifting: liftingField.optional(),
   places: placesField.optional(),
+  heldBack: heldBackField.optional(),
+  tiesBy: z.string().optional().describe("the part whose result breaks ties of this one"),
   missing: z
     .array(z.string())
     .describe(
