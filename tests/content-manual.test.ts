@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
+import * as z from "zod";
 import { MODEL_TABLES, SETTABLE } from "../src/compute/model-tables.ts";
 import type { AthleteContext } from "../src/reading/athlete-file/context.ts";
 import type { Checked } from "../src/models/fault.ts";
@@ -22,6 +23,10 @@ import { sayFaults } from "../src/reading/say-fault.ts";
 import { athleteSchema } from "../src/reading/athlete-file/athlete-schema.ts";
 import { competitionSchema } from "../src/reading/schemas/competition-schema.ts";
 import { gymSchema } from "../src/reading/schemas/gym-schema.ts";
+import { cautionSchema, recoverySchema, warmUpSchema } from "../src/reading/schemas/library-schema.ts";
+import { movementSchema } from "../src/reading/schemas/movement-schema.ts";
+import { FACTS, METRICS } from "../src/models/condition.ts";
+import { REASON_GAPS } from "../src/models/movement.ts";
 import { settingsSchema } from "../src/reading/schemas/settings-schema.ts";
 import { spaced } from "../src/reading/fields/word-field.ts";
 import {
@@ -38,6 +43,14 @@ import { readFolder } from "../src/site/read-folder.ts";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
 const manual = readFileSync(`${root}content/README.md`, "utf8");
+
+/** Schemas of the four kinds of the library. */
+const LIBRARY = {
+  movement: movementSchema,
+  "warm-up": warmUpSchema,
+  recovery: recoverySchema,
+  caution: cautionSchema,
+} as const;
 
 type Example = { readonly kind: string; readonly text: string; readonly line: number };
 
@@ -83,6 +96,11 @@ function run({ kind, text }: Example): Checked<unknown> {
       return readYaml(file, settingsSchema(context.gyms, SETTABLE), { scalars: "text" });
     case "field":
       return readField(file);
+    case "movement":
+    case "warm-up":
+    case "recovery":
+    case "caution":
+      return readYaml(file, LIBRARY[kind], { scalars: "text" });
     default:
       throw new Error(`the manual has an example of an unknown kind, ${kind}`);
   }
@@ -91,7 +109,12 @@ function run({ kind, text }: Example): Checked<unknown> {
 describe("the manual", () => {
   it("has an example of every file that people write", () => {
     const kinds = new Set(examples.map((example) => example.kind));
-    expect(kinds).toEqual(new Set(["workout", "athlete", "gym", "competition", "band", "field", "settings"]));
+    expect(kinds).toEqual(
+      new Set([
+        ...["workout", "athlete", "gym", "competition", "band", "field", "settings"],
+        ...Object.keys(LIBRARY),
+      ]),
+    );
   });
 
   it.each(examples)("gives an example of a $kind that reads, on line $line", (example) => {
@@ -124,6 +147,23 @@ describe("the manual", () => {
     expect(missing).toEqual([]);
   });
 
+  it.each(Object.entries(LIBRARY))(
+    "names every entry of a %s of the library, inner ones too",
+    (_, schema) => {
+      const library = manual.slice(manual.indexOf("## The library"), manual.indexOf("## Where files go"));
+      const names = entriesIn(z.toJSONSchema(schema, { io: "input", unrepresentable: "any" }));
+      expect(names.length).toBeGreaterThan(6);
+      expect(names.filter((name) => !library.includes(`${name}:`))).toEqual([]);
+    },
+  );
+
+  it("names every number and fact a condition may ask about, and every gap of a reason", () => {
+    const gaps = Object.keys(REASON_GAPS).map((gap) => `{${gap}}`);
+    const flowing = manual.replace(/\s+/g, " ");
+    const named = [...[...METRICS, ...FACTS].map((name) => `\`${name}\``), ...gaps];
+    expect(named.filter((name) => !flowing.includes(name))).toEqual([]);
+  });
+
   it("lists every word of the closed lists", () => {
     const words = [
       ...JOINTS,
@@ -139,6 +179,13 @@ describe("the manual", () => {
     expect(words.filter((word) => !flowing.includes(word))).toEqual([]);
   });
 });
+
+/** Names of all entries of a JSON Schema, inner ones too. */
+function entriesIn(schema: unknown): readonly string[] {
+  if (typeof schema !== "object" || schema === null) return [];
+  const properties = "properties" in schema ? Object.keys(schema.properties ?? {}) : [];
+  return [...new Set([...properties, ...Object.values(schema).flatMap(entriesIn)])];
+}
 
 /** The examples of one row of the table of quantities. */
 function written(row: string): readonly string[] {

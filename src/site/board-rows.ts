@@ -1,5 +1,5 @@
 import { boardPlan, type BoardRow, type GroupBoard, type SharedTest } from "../components/board-row.ts";
-import { capitalised } from "../wording/basis.ts";
+import { capitalised, sayTest } from "../wording/basis.ts";
 import { sayGoal } from "../wording/goal.ts";
 import type { Plan } from "../models/plan/plan.ts";
 import { type BriefContent, briefOf } from "./brief-of.ts";
@@ -67,7 +67,7 @@ export function boardRows(site: Site, group?: Group): readonly BoardRow[] {
 export function sharedTests(rows: readonly BoardRow[]): readonly SharedTest[] {
   const tests = Map.groupBy(
     rows.filter(({ plan }) => plan.sharpen !== undefined),
-    ({ plan }) => plan.sharpen?.test ?? "",
+    ({ plan }) => (plan.sharpen ? sayTest(plan.sharpen.test) : ""),
   );
   return [...tests]
     .map(([test, all]) => ({ test, names: [...new Set(all.map(({ plan }) => plan.athlete.name))] }))

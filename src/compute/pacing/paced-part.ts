@@ -2,6 +2,7 @@ import type { Course, CourseLoad } from "../../models/course.ts";
 import type { Movement } from "../../models/movement.ts";
 import type { BarLoad } from "../../models/plan/basics.ts";
 import type { Pacing } from "../../models/plan/pacing.ts";
+import type { Plan } from "../../models/plan/plan.ts";
 import type { Metres, Seconds } from "../../models/quantity.ts";
 import type { Muscle } from "../../models/vocabulary.ts";
 import type { PartClock, Score } from "../../models/workout.ts";
@@ -85,7 +86,7 @@ export type PacedPart =
         readonly notSet: readonly NotSet[];
       };
       /** The one test that would narrow the range most. */
-      readonly sharpen?: { readonly movement: string; readonly test: string; readonly narrowsBy: number };
+      readonly sharpen?: NonNullable<Plan["sharpen"]>;
     }
   | {
       readonly kind: "not-paced";

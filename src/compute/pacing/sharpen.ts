@@ -1,6 +1,6 @@
 import type { Movement } from "../../models/movement.ts";
 import type { AmountUnit } from "../../models/vocabulary.ts";
-import type { PacedPart } from "./paced-part.ts";
+import type { Plan } from "../../models/plan/plan.ts";
 import type { Rules } from "../motion/rules.ts";
 import type { Sensitivity } from "../search/sensitivity.ts";
 import type { Track } from "../motion/track.ts";
@@ -10,12 +10,16 @@ const TESTED = 0.04;
 /** A test that narrows the range less than this is not worth naming. */
 const WORTH_TESTING = 0.05;
 
+/** Lengths of tests: metres on a machine, on foot and of other ways, and minutes of what is counted. */
+const ERG_METRES = 2000;
+const RUN_METRES = 1600;
+const OTHER_METRES = 100;
+const COUNTED_MINUTES = 5;
+
+type Sharpen = NonNullable<Plan["sharpen"]>;
+
 /** The one test that would narrow the range most, and by what share; undefined when no single test would do much. */
-export function sharpenOf(
-  track: Track,
-  rules: Rules,
-  sensitivity: Sensitivity,
-): (PacedPart & { kind: "paced" })["sharpen"] {
+export function sharpenOf(track: Track, rules: Rules, sensitivity: Sensitivity): Sharpen | undefined {
   const byMovement = new Map<
     string,
     { movement: Movement; unit: AmountUnit; error: number; share: number }
@@ -34,7 +38,7 @@ export function sharpenOf(
     (sum, { error }) => sum + error ** 2,
     rules.formSpread ** 2 + rules.costSpread ** 2,
   );
-  let best: (PacedPart & { kind: "paced" })["sharpen"];
+  let best: Sharpen | undefined;
   for (const { movement, unit, error, share } of byMovement.values()) {
     const tested = Math.min(error, share * TESTED);
     const narrowsBy = 1 - Math.sqrt((all - error ** 2 + tested ** 2) / all);
@@ -45,11 +49,11 @@ export function sharpenOf(
   return best;
 }
 
-function testOf(movement: Movement, unit: AmountUnit): string {
-  if (movement.kind === "erg" && unit !== "calories")
-    return `Take your best time over 2000 m: ${movement.name}.`;
-  if (movement.kind === "erg") return `Count the calories you make in 5 minutes: ${movement.name}.`;
-  if (movement.kind === "run") return `Take your best time over 1600 m: ${movement.name}.`;
-  if (unit === "metres") return `Take your best time over 100 m: ${movement.name}.`;
-  return `Count the ${movement.plural} you can do in 5 minutes, breaks included.`;
+/** How a movement is tested: what is rowed and run over its usual distances, what is counted for some minutes. */
+function testOf({ kind, name, plural }: Movement, unit: AmountUnit): Sharpen["test"] {
+  if (kind === "erg" && unit === "calories") return { kind: "most-calories", minutes: COUNTED_MINUTES, name };
+  if (kind === "erg") return { kind: "best-time", metres: ERG_METRES, name };
+  if (kind === "run") return { kind: "best-time", metres: RUN_METRES, name };
+  if (unit === "metres") return { kind: "best-time", metres: OTHER_METRES, name };
+  return { kind: "most-reps", minutes: COUNTED_MINUTES, names: plural };
 }

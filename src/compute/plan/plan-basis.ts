@@ -38,22 +38,17 @@ export function planBasis(
 
 function divisionBasis({ athlete }: PlanContext, { division, by }: ResolvedDivision): readonly Basis[] {
   if (by === "stated" || by === "planned-as") return [];
-  const why =
-    by === "replaced"
-      ? `this workout does not list ${athlete.division ?? "the division"}; ask the organiser which one is yours`
-      : by === "sex"
-        ? "no division is given in the profile"
-        : "neither division nor sex is given in the profile, so the last one listed is taken";
-  return [{ about: "division", kind: "assumed", detail: `planned as ${division}: ${why}` }];
+  const stated = by === "replaced" ? athlete.division : undefined;
+  const assumed = {
+    kind: "division",
+    division,
+    by: by === "replaced" ? "not-listed" : by === "sex" ? "sex" : "last-listed",
+    ...(stated !== undefined && { stated }),
+  } as const;
+  return [{ about: "division", kind: "assumed", detail: "", assumed }];
 }
 
 const gymBasis = ({ gymAssumed, gym }: PlanContext): readonly Basis[] =>
   gymAssumed
-    ? [
-        {
-          about: "plates",
-          kind: "assumed",
-          detail: `no gym is given, so the plates are those of ${gym.name}`,
-        },
-      ]
+    ? [{ about: "plates", kind: "assumed", detail: "", assumed: { kind: "gym", gym: gym.name } }]
     : [];

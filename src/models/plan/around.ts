@@ -309,16 +309,35 @@ export const withheldField = z.strictObject({
   instead: z.string().optional().describe("what is planned in its place, if anything"),
 });
 
+/** What a plan assumes because nobody said it. */
+const assumedField = z.discriminatedUnion("kind", [
+  z.strictObject({
+    kind: z.literal("division"),
+    division: z.string().describe("the division planned as"),
+    by: z.enum(["not-listed", "sex", "last-listed"]).describe("why it is that one"),
+    stated: z.string().optional().describe("the division of the profile, where the workout does not list it"),
+  }),
+  z.strictObject({ kind: z.literal("gym"), gym: z.string().describe("the gym whose plates are taken") }),
+]);
+
 /** What a statement of the plan rests on. */
 export const basisField = z.strictObject({
   about: z.string().describe("movement name or topic"),
   kind: basisKindField,
-  detail: z.string().describe("such as `3RM 90 kg of 2026-03-14`"),
+  detail: z.string().describe("such as `3RM 90 kg of 2026-03-14`; empty of what is assumed"),
+  assumed: assumedField.optional().describe("what stands in for what nobody said"),
   error: ratioField.optional().describe("relative standard error"),
 });
 
+/** Something to test: a time over metres, or a count in minutes; of a machine its name, of reps their plural. */
+const testField = z.discriminatedUnion("kind", [
+  z.strictObject({ kind: z.literal("best-time"), metres: z.number(), name: z.string() }),
+  z.strictObject({ kind: z.literal("most-calories"), minutes: z.number(), name: z.string() }),
+  z.strictObject({ kind: z.literal("most-reps"), minutes: z.number(), names: z.string() }),
+]);
+
 export const sharpenField = z.strictObject({
-  test: z.string().describe("what to test, second person"),
+  test: testField,
   movement: z.string(),
   narrowsBy: shareField.describe("share by which the range would become narrower"),
 });

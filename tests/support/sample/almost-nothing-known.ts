@@ -117,5 +117,5 @@ export const almostNothingKnown: Plan = {
     },
   ],
   basis: [{ about: "everything", kind: "level", detail: "a new athlete" }],
-  sharpen: { test: "Row 500 m as fast as you can.", movement: "row", narrowsBy: 0.25 },
+  sharpen: { test: { kind: "best-time", metres: 500, name: "row" }, movement: "row", narrowsBy: 0.25 },
 };

@@ -516,5 +516,9 @@ export const forTimeThenLift: Plan = {
     { about: "pull-ups", kind: "estimated", detail: "14 unbroken of 2026-06-02", error: 0.08 },
     { about: "box step-overs", kind: "level", detail: "typical for a competitor", error: 0.15 },
   ],
-  sharpen: { test: "Do as many pull-ups as you can in two minutes.", movement: "pull-up", narrowsBy: 0.3 },
+  sharpen: {
+    test: { kind: "most-reps", minutes: 2, names: "pull-ups" },
+    movement: "pull-up",
+    narrowsBy: 0.3,
+  },
 };
