@@ -45,12 +45,12 @@ const root = fileURLToPath(new URL("..", import.meta.url));
 const manual = readFileSync(`${root}content/README.md`, "utf8");
 
 /** Schemas of the four kinds of the library. */
-const LIBRARY = {
+const LIBRARY: Readonly<Record<"movement" | "warm-up" | "recovery" | "caution", z.ZodType>> = {
   movement: movementSchema,
   "warm-up": warmUpSchema,
   recovery: recoverySchema,
   caution: cautionSchema,
-} as const;
+};
 
 type Example = { readonly kind: string; readonly text: string; readonly line: number };
 

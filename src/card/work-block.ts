@@ -4,7 +4,7 @@ import { LINE_HEIGHT, type TextBox } from "./card-page.ts";
 import { linesOf } from "./fit-text.ts";
 
 /** Where the work is set, pixels, and how it stands there. */
-export type WorkFrame = {
+type WorkFrame = {
   readonly x: number;
   readonly width: number;
   readonly top: number;

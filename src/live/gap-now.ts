@@ -4,7 +4,7 @@ export type GapOfDay = NonNullable<DayPlan["warmUp"]>["gaps"][number];
 type Step = GapOfDay["steps"][number];
 
 /** Where an athlete stands in a long gap. Seconds. */
-export type GapNow = {
+type GapNow = {
   readonly now: Step;
   /** To the end of the step at hand. */
   readonly left: number;

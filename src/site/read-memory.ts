@@ -11,7 +11,7 @@ import type { Surroundings } from "./surroundings.ts";
 import { writeBytes } from "./write-safely.ts";
 
 /** What was read before, and a way to keep it for the next time. */
-export type ReadMemory = { readonly remember: Remember; readonly save: () => void };
+type ReadMemory = { readonly remember: Remember; readonly save: () => void };
 
 /** Libraries kept: of a few data folders that are worked with in turn. */
 const MOST_LIBRARIES = 4;

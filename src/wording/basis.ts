@@ -25,7 +25,7 @@ export function sayBasis({ about, kind, detail: written, assumed, error }: Basis
 type Assumed = NonNullable<Basis["assumed"]>;
 
 /** What is assumed, and why. @example sayAssumed({ kind: "gym", gym: "a usual gym" }) // => "no gym is given, so the plates are those of a usual gym" */
-export function sayAssumed(assumed: Assumed): string {
+function sayAssumed(assumed: Assumed): string {
   if (assumed.kind === "gym") return `no gym is given, so the plates are those of ${assumed.gym}`;
   const why = {
     "not-listed": `this workout does not list ${assumed.stated ?? "the division"}; ask the organiser which one is yours`,

@@ -55,8 +55,10 @@ function usesIn(file: SourceFile): readonly (readonly [string, string])[] {
         use(node.arguments[0], [ALL]);
       else if (ts.isNewExpression(node) && node.arguments?.[1]?.getText() === "import.meta.url")
         use(node.arguments[0], [ALL]);
-      // An entry that is bundled by its path.
+      // An entry that is bundled or run by its path, or by its name from beside.
       else if (ts.isStringLiteral(node) && /^src\/.+\.ts$/.test(node.text)) uses.push([node.text, ALL]);
+      else if (ts.isStringLiteral(node) && /^[a-z-]+\.ts$/.test(node.text))
+        uses.push([resolveImport(file.path, node.text), ALL]);
     });
   }
   return uses;

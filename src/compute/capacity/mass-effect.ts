@@ -4,7 +4,7 @@ import { bodyMassOf } from "./body-mass.ts";
 import type { BodyMassConstants } from "./body-mass-constants.ts";
 
 /** Factors on the seconds a unit of a movement takes and on the units of a set, by how heavy somebody is. */
-export type MassEffect = { readonly time: number; readonly set: number };
+type MassEffect = { readonly time: number; readonly set: number };
 
 const NONE: MassEffect = { time: 1, set: 1 };
 /** Beyond this ratio to the usual mass, either way, the law is not carried. */

@@ -4,7 +4,7 @@ import { easyLoad } from "./easy-load.ts";
 import type { WarmUp, WarmUpInput } from "./plan-warm-up.ts";
 import { rehearsedEfforts } from "./primer-words.ts";
 
-export type Gap = WarmUp["gaps"][number];
+type Gap = WarmUp["gaps"][number];
 /** What a gap is planned from. */
 type GapInput = Pick<WarmUpInput, "parts" | "gym" | "bar"> & {
   readonly withholding: Pick<WarmUpInput["withholding"], "noMaxLift">;

@@ -7,7 +7,7 @@ import type { SourceFile } from "./source-file.ts";
 export type Remember = <T>(what: Remembered, from: readonly (readonly SourceFile[])[], make: () => T) => T;
 
 /** What is worth remembering: the library, which is always the same, and athletes, of whom there are many. */
-export type Remembered = "library" | "athlete";
+type Remembered = "library" | "athlete";
 
 /** Remembers nothing. */
 export const makeAnew: Remember = (_what, _from, make) => make();
