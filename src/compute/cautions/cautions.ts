@@ -34,7 +34,7 @@ const WEIGHTS: readonly Caution["weight"][] = ["stop", "care", "rule"];
 /**
  * The cautions a brief carries: every entry whose conditions hold for the workout or, where they speak of a movement,
  * for one of its movements. Stop signs first, then what to mind, then what goes before the brief; within each, what
- * is always there comes first, then by id. Each says what brought it up.
+ * is always there comes first, then by id. Each says what brought it up, and `{joints}` names the joints a limit is stated for.
  */
 export function cautionsOf(
   entries: readonly CautionEntry[],
@@ -43,7 +43,7 @@ export function cautionsOf(
 ): readonly Caution[] {
   return [...entries].sort(byWeight).flatMap((entry) => {
     const cause = causeOf(entry, situation, movements);
-    return cause === undefined ? [] : [cautionFrom(entry, cause)];
+    return cause === undefined ? [] : [cautionFrom(entry, cause, situation)];
   });
 }
 
@@ -69,14 +69,18 @@ const speaksOfMovement = (entry: CautionEntry): boolean =>
     .flatMap(singlesOf)
     .some((single) => OF_A_MOVEMENT.includes(single.kind === "number" ? single.metric : single.fact));
 
-const cautionFrom = ({ id, title, say, weight, onSheet }: CautionEntry, because: string): Caution => ({
-  id,
-  title,
-  say,
-  weight,
-  onSheet,
-  ...(because !== "" && { because }),
-});
+function cautionFrom(entry: CautionEntry, because: string, situation: Situation): Caution {
+  const { id, title, say, weight, onSheet } = entry;
+  const joints = statedJoints(entry, situation).join(" and ");
+  const named = (text: string): string => text.replaceAll("{joints}", joints);
+  return { id, title: named(title), say: named(say), weight, onSheet, ...(because !== "" && { because }) };
+}
+
+/** The joints an entry asks about for which a limit is stated. */
+function statedJoints({ when }: CautionEntry, { facts }: Situation): readonly string[] {
+  const asked = when.flatMap(singlesOf).flatMap((single) => ("fact" in single && single.fact === "limit-joint" ? single.word : [])); // prettier-ignore
+  return (facts["limit-joint"] ?? []).filter((joint) => asked.includes(joint));
+}
 
 function byWeight(one: CautionEntry, other: CautionEntry): number {
   const weights = WEIGHTS.indexOf(one.weight) - WEIGHTS.indexOf(other.weight);

@@ -224,10 +224,12 @@ function byStation(
             when,
           },
         ];
-  return [
+  const told = [
     ...at(difference, "later-than", smallerSets ?? paceAt(difference)),
     ...at(-difference, "earlier-than", late ? paceAt(-difference) : { kind: "hold" }),
   ];
+  // Where a wall or a cap ends the work the same either way, nothing is left to change.
+  return told.filter(({ projected = target }) => Math.abs(projected - target) >= SAME_RESULT);
 }
 
 /** Of what is left, the station that takes longest and is told with a pace. */

@@ -6,8 +6,8 @@ import { workTime } from "../search/day.ts";
 const QUICKER = 1.1;
 /** A movement must take this share of the work time to be worth hurrying in. Judgement. */
 const ENOUGH_TIME = 0.08;
-/** Costs nearer than this factor are the same to an athlete. Judgement. */
-const APART = 1.6;
+/** Costs nearer than this are the same to an athlete. Judgement. */
+const APART = 0.02;
 
 /**
  * The movements of a part in which speed is cheapest and dearest: by how much the effort of a unit grows when it is done a tenth
@@ -29,7 +29,7 @@ export function speedCosts({ bench: { track }, log }: Solved): Pacing["speed"] {
     .map(([name, { kappa }]) => ({ name, cost: QUICKER ** (kappa - 1) - 1 }))
     .toSorted((one, other) => one.cost - other.cost);
   const [cheapest, dearest] = [ranked[0], ranked.at(-1)];
-  if (cheapest === undefined || dearest === undefined || dearest.cost < APART * cheapest.cost)
+  if (cheapest === undefined || dearest === undefined || dearest.cost - cheapest.cost < APART)
     return undefined;
   return { cheapest, dearest };
 }
