@@ -9,6 +9,7 @@ import { readLength } from "../quantities/length.ts";
 import { plainText } from "../quantities/plain-text.ts";
 import { readMass } from "../quantities/mass.ts";
 import { ask, reject, take, type Reading } from "../quantities/reading.ts";
+import { readTime } from "../quantities/time.ts";
 import { UNBROKEN_OVER_ELITE } from "../quantities/plausible.ts";
 import { inMetres, type Mass } from "../../models/quantity.ts";
 import { tellRefusal } from "../yaml/refuse.ts";
@@ -62,7 +63,7 @@ export function readUnbroken(
       movement,
       context,
     );
-    const set = plausibleSet(readSet(amount, movement?.counts.includes("metres") === true), text, done);
+    const set = plausibleSet(readSet(amount, done?.counts ?? []), text, done);
     const judged = withItsLoad(set, done);
     tellReading(ctx, judged, { path: [name] });
     if (judged.ok && done) unbroken.push({ movement: done.id, ...judged.value });
@@ -126,11 +127,14 @@ function plausibleSet(set: Reading<Set>, text: string, movement: Movement | unde
 
 type Set = { readonly reps: number; readonly load?: Mass };
 
-function readSet(text: string, inMetresToo: boolean): Reading<Set> {
+/** A set in reps; of a way also in metres, of a hold in seconds. */
+function readSet(text: string, counts: Movement["counts"]): Reading<Set> {
   const [, amount = text, loadText] = /^(.+?)\s*(?:\bat\b|@|\bwith\b)\s*(.+)$/i.exec(text) ?? [];
   const count = readCount(amount);
-  const length = !count.ok && inMetresToo ? readLength(amount) : undefined;
-  const reps = length?.ok === true ? take(inMetres(length.value)) : count;
+  const length = !count.ok && counts.includes("metres") ? readLength(amount) : undefined;
+  const held = !count.ok && counts.includes("seconds") ? readTime(amount) : undefined;
+  const reps =
+    length?.ok === true ? take(inMetres(length.value)) : held?.ok === true ? take<number>(held.value) : count;
   if (loadText === undefined || !reps.ok)
     return reps.ok ? { ...reps, value: { reps: reps.value } } : withLoads(reps);
   const load = readMass(loadText);

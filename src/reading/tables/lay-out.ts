@@ -1,7 +1,7 @@
 import { comparable } from "../../models/nearest.ts";
 import { joinRounds } from "./join-rounds.ts";
 import type { Meaning } from "./meaning.ts";
-import { type HeadingContext, readHeading, unitWord } from "./read-heading.ts";
+import { type HeadingContext, readHeading, SILENT, unitWord } from "./read-heading.ts";
 import { cellName, type Sheet } from "./sheet.ts";
 
 /** How a table is built: its headings, the units below them, the rows with athletes, and rows passed over. */
@@ -71,10 +71,7 @@ function readRows(sheet: Sheet, head: number, isTurned: boolean): Layout {
     const filled = cells.filter((cell) => cell !== "");
     if (row === head || filled.length === 0) continue;
     if (row < head) pass(row, "above the headings");
-    else if (
-      row === head + 1 &&
-      filled.every((cell) => unitWord(cell) !== undefined || /^m{1,2}:ss$|^reps?$/i.test(cell))
-    )
+    else if (row === head + 1 && filled.every((cell) => unitWord(cell) !== undefined || SILENT.test(cell)))
       units = cells.map((cell) => unitWord(cell));
     else if (isRepeated(cells, headings)) pass(row, "the headings again");
     else if (SUMS.test(filled[0] ?? "")) pass(row, "worked out of other rows");

@@ -32,7 +32,13 @@ export type ResultMeaning = {
 export type Meaning =
   | { readonly kind: "name" | "first name" | "last name" | "age" }
   | { readonly kind: "entry"; readonly entry: SingleEntry; readonly unit?: string }
-  | { readonly kind: "lift"; readonly movement: string; readonly reps?: number; readonly unit?: MassUnit }
+  | {
+      readonly kind: "lift";
+      readonly movement: string;
+      readonly reps?: number;
+      readonly unit?: MassUnit;
+      readonly estimated?: true;
+    }
   | { readonly kind: "unbroken"; readonly movement: string }
   /** `before` and `behind` stand around the cell: `2000 m row in ` 7:05, or 84 ` burpee in 7:00`. */
   | { readonly kind: "effort"; readonly before: string; readonly behind: string }

@@ -71,8 +71,10 @@ export function mergeAthlete(
     const before = earlier[heading];
     if (before?.raw === raw) continue;
     for (const put of before?.puts ?? []) if (put.listed && !puts[0]?.listed) takeOut(document, put);
+    for (const put of before?.puts ?? []) if (isNoLonger(put, puts)) withdraw(document, put, find);
     puts.forEach((put, index) => {
-      const held = before?.puts[index];
+      const at = before?.puts[index];
+      const held = at && isNoLonger(at, puts) ? undefined : at;
       const change = put.listed ? applyToList(document, put, held) : apply(document, put, held, find);
       if (!change) return;
       const isSettled = change.kind === "kept" && counts({ ...change, cell }) === "table";
@@ -86,6 +88,20 @@ export function mergeAthlete(
     text: changes.some(({ kind }) => kind !== "kept") || existing === undefined ? text : existing,
     changes,
   };
+}
+
+/** A single value that the cell puts under another name now: `12` of pull-ups has become `12 strict`. */
+const isNoLonger = (put: Put, puts: readonly Put[]): boolean =>
+  !put.listed &&
+  put.key !== undefined &&
+  puts.length > 0 &&
+  puts.every(({ entry, key }) => entry !== put.entry || key !== put.key);
+
+/** Takes out what the last import put in, where nobody wrote something else there since. */
+function withdraw(document: Document, put: Put, find: FindMovement): void {
+  const path = [put.entry, keyInFile(document, put, find)];
+  const held = document.getIn(path);
+  if (held !== undefined && say(plain(held)) === say(put.value)) document.deleteIn(path);
 }
 
 /** Takes an item out of a list, and the list away with its last one. */

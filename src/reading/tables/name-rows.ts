@@ -20,6 +20,10 @@ type NamedRows = {
   }[];
 };
 
+/** `Ann & Ben`, `Ann / Ben`, `Ann Holt and Ben Roux`. */
+const TWO_PEOPLE =
+  /^(\p{L}[\p{L}\p{M}.' -]*?)\s*(?:&|\+|\/|\s(?:and|und|et|og|och|y)\s)\s*(\p{L}[\p{L}\p{M}.' -]*)$/iu;
+
 /** Names blind to case, spaces, points and accents. */
 const alike = (name: string): string => comparable(name.replace(/[.'’-]/g, ""));
 
@@ -66,6 +70,18 @@ export function nameRows(layout: Layout, columns: readonly Column[], answers: An
       questions.push(question);
       if (answer === undefined) return [];
       return [{ row, name: /^(?:yes|y|ja|ok)$/i.test(answer) ? mended.text : answer }];
+    }
+    const two = TWO_PEOPLE.exec(raw);
+    if (two) {
+      const question: Question = {
+        text: `Are "${raw}" two people? Then give each a row; else write \`one\`, or the name.`,
+        cell,
+        proposals: ["one", two[1] ?? "", two[2] ?? ""],
+      };
+      const answer = answers.get(sayQuestion(question));
+      questions.push(question);
+      if (answer === undefined) return [];
+      return [{ row, name: /^one$/i.test(answer) ? raw : answer }];
     }
     return [{ row, name: flipped ? raw.replace(/^([^,]+),\s*(.+)$/, "$2 $1") : raw }];
   });

@@ -68,7 +68,7 @@ function readPlain(
             // `12 strict` in a column of pull-ups is a set of strict ones.
             const done = context.findMovement(set.movement);
             const key = done.kind === "found" ? done.movement.name : meaning.movement;
-            return [{ entry: "unbroken", key, value: sayUnbroken(set, isMetres(key, context)) }];
+            return [{ entry: "unbroken", key, value: sayUnbroken(set, unitOfSets(key, context)) }];
           }
           return no === undefined ? [] : [{ entry: "unbroken", key: meaning.movement, value: "none" }];
         },
@@ -104,16 +104,17 @@ function readPlain(
 
 function readLift(
   meaning: Meaning & { readonly kind: "lift" },
-  text: string,
+  written: string,
   unit: string | undefined,
   context: CellContext,
 ): CellReading {
   // In a file a zero is typed on purpose; in a table it fills a cell as often as it says that a lift cannot be done.
-  if (/^0+(?:[.,]0+)?(?:\s*(?:kgs?|lbs?))?$/i.test(plainText(text)))
+  if (/^0+(?:[.,]0+)?(?:\s*(?:kgs?|lbs?))?$/i.test(plainText(written)))
     return asked("a zero can mean not known or cannot, and those are different plans", ["?", "none"]);
   const { movement, reps } = meaning;
   const loadUnit = meaning.unit ?? unit;
   const name = `${movement}${reps === undefined ? "" : ` ${reps}RM`}${loadUnit === undefined ? "" : ` (${loadUnit})`}`;
+  const text = meaning.estimated && /^\d/.test(written) ? `~${written}` : written;
   const value =
     context.tested === undefined || /\(.*\d.*\)|\d{4}-\d\d-\d\d/.test(text)
       ? text
@@ -124,7 +125,9 @@ function readLift(
   });
 }
 
-const isMetres = (name: string, { findMovement }: CellContext): boolean => {
+/** What stands behind the number of a best set: a way has metres, a hold seconds, all others reps without a word. */
+const unitOfSets = (name: string, { findMovement }: CellContext): string => {
   const found = findMovement(name);
-  return found.kind === "found" && found.movement.counts[0] === "metres";
+  const unit = found.kind === "found" ? found.movement.counts[0] : undefined;
+  return unit === "metres" ? " m" : unit === "seconds" ? " s" : "";
 };

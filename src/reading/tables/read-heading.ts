@@ -25,8 +25,9 @@ const UNITS: readonly (readonly [RegExp, string])[] = [
   [/^(?:s|secs?|seconds?)$/i, "s"],
   [/^(?:min|mins|minutes?)$/i, "min"],
 ];
-const SILENT =
-  /^(?:mm:ss|m:ss|min:sec|hh:mm:ss|h:mm:ss|time|reps?|ub|unbroken|max|1 ?rm|pr|pb|best|yyyy-mm-dd|yyyy)$/i;
+/** Words below or beside a heading that say how its cells are written, and no unit. */
+export const SILENT =
+  /^(?:mm:ss|m:ss|min:secs?|hh:mm:ss|h:mm:ss|time|reps?|cals?|ub|unbroken|max|1 ?rm|pr|pb|best|yyyy-mm-dd|yyyy)$/i;
 
 /** The unit a word is the name of. @example unitWord("kgs") // => "kg" */
 export const unitWord = (word: string): string | undefined =>
@@ -58,6 +59,8 @@ export function readHeading(written: string, context: HeadingContext): Meaning {
   const known = HEADING_WORDS.get(comparable(name)) ?? HEADING_WORDS.get(comparable(written));
   if (known?.kind === "entry") return unit === undefined ? known : { ...known, unit };
   if (known) return known;
+  if (/\b(?:goal|target|aim|wish)s?\b|%|\bpercent\b/i.test(name))
+    return { kind: "passed over", why: "a goal or a share is no result" };
   return (
     ofWorkout(name, context) ??
     effortHeading(name, context) ??
@@ -122,6 +125,12 @@ function effortHeading(name: string, { findMovement }: HeadingContext): Meaning 
     const read = readTime(time.replace("-", " "));
     const calories = /^(.*?)\s*\b(?:cals?|calories)$|^(?:cals?|calories)\s+(.*)$/i.exec(what);
     const found = findMovement(calories?.[1] ?? calories?.[2] ?? what);
+    if (read.ok && found.kind === "either") {
+      const proposals = found.movements.map((movement) =>
+        text.replace(calories?.[1] ?? calories?.[2] ?? what, movement.name),
+      );
+      return { kind: "unclear", why: "the heading can stand for more than one movement", proposals };
+    }
     if (read.ok && found.kind === "found") {
       const unit = calories ? "cal " : "";
       return { kind: "effort", before: "", behind: ` ${unit}${found.movement.name} in ${clock(read.value)}` };
@@ -180,12 +189,13 @@ function movementHeading(
       kind: "lift",
       movement: asLift.movement.name,
       ...(reps === undefined || reps === 1 ? {} : { reps }),
+      ...(/\best(?:imated)?\b|\be1?rm\b/i.test(name) ? { estimated: true } : {}),
       ...massUnit(unit ?? asLift.label.unit),
     };
   }
   if (as?.kind !== "found") return undefined;
   const { movement } = as;
-  const countsReps = movement.counts[0] === "reps";
+  const countsReps = movement.counts[0] === "reps" || movement.counts[0] === "seconds";
   if (!countsReps) {
     return wantsMax &&
       movement.counts.includes("metres") &&

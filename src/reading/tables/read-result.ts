@@ -10,7 +10,10 @@ type Entry = Readonly<Record<string, unknown>>;
 const NO_SCORE = /^(?:0|-+|\?|n\/?a|dns|dnf|dnc|wd|dq|none|no (?:score|lift|mark)|nm|nl)$/i;
 const SCALED = /\s*(?:(?:-|,|\()\s*|(?<=\d|reps?)\s+)(?:s|sc|scaled)\)?$/i;
 const PRESCRIBED = /\s*(?:-|,|\(|\s)\s*(?:rx'?d?|prescribed)\)?$/i;
-const CAPPED = /^(?:c(?:ap(?:ped)?)?|\d{1,2}:\d\d)\s*\+\s*(\d+)$/i;
+const CAPPED =
+  /^(?:(?:c(?:ap(?:ped)?)?|tc|\d{1,2}:\d\d)\s*\+\s*(\d+)|(?:cap(?:ped)?|tc|time ?cap)\s*[(:,-]?\s*(\d+)\)?)$/i;
+/** Reps behind the cap that say so themselves. */
+const REPS_AT_CAP = /^(?:cap(?:ped)?|tc|time ?cap)\s*[(:,@-]?\s*(\d+ reps?)\)?$/i;
 const CAP_ALONE = /^(?:cap(?:ped)?|time ?cap|tc|time)$/i;
 const CLOCK = /^~?\d{0,3}[:'](\d\d)(?:[:.,"]\d*)?"?$/;
 const ROUNDS = /^(\d+)\s*(?:rounds?|rds?|r)?\s*(?:\+|,|and|&|(?<=[a-z])\s?)\s*(\d+)\s*(?:reps?)?$/i;
@@ -43,14 +46,14 @@ export function readResult(
   if (meaning.kind === "splits") return splitsOf(text, total, base, take);
   if (meaning.kind === "attempts") return take({ ...base, attempts: attemptsIn(text, unit) });
   const version = SCALED.test(text) ? { version: "scaled" } : {};
-  const bare = text.replace(SCALED, "").replace(PRESCRIBED, "").trim();
+  const bare = text.replace(SCALED, "").replace(PRESCRIBED, "").trim().replace(REPS_AT_CAP, "$1");
   const doubt = doubtOf(bare, score);
   if (doubt) return doubt;
   const more = CAPPED.exec(bare);
   if (more) {
     if (capped === undefined)
       return asked("the number behind the cap can be reps left or reps done", ["left", "done"]);
-    if (capped === "done") return take({ ...base, reps: more[1] ?? "", ...version });
+    if (capped === "done") return take({ ...base, reps: more[1] ?? more[2] ?? "", ...version });
     return refused(
       "how many reps were done does not follow from those left",
       "Write the reps done, such as `128 reps`.",

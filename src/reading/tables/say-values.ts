@@ -44,5 +44,5 @@ export function sayEffort(effort: MaxEffort, name: string, plural: string): stri
 }
 
 /** A best set as a person writes it. */
-export const sayUnbroken = ({ reps, load }: Athlete["unbroken"][number], metres: boolean): string =>
-  `${sayNumber(reps)}${metres ? " m" : ""}${load === undefined ? "" : ` at ${sayMass(load)}`}`;
+export const sayUnbroken = ({ reps, load }: Athlete["unbroken"][number], unit = ""): string =>
+  `${sayNumber(reps)}${unit}${load === undefined ? "" : ` at ${sayMass(load)}`}`;

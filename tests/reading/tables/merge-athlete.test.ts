@@ -126,6 +126,118 @@ describe("a second import", () => {
     );
   });
 
+  it("keeps efforts, sets, comments and order that were typed by hand, beside those of the table", () => {
+    const seconds = fc
+      .integer({ min: 380, max: 599 })
+      .map((time) => `${Math.floor(time / 60)}:${String(time % 60).padStart(2, "0")}`);
+    const counts = fc.integer({ min: 1, max: 30 }).map(String);
+    const row = fc.record({
+      row: fc.option(seconds, { nil: undefined }),
+      ski: fc.option(seconds, { nil: undefined }),
+      pullUps: fc.option(counts, { nil: undefined }),
+    });
+    const cellsOf = ({
+      row: rowed,
+      ski,
+      pullUps,
+    }: {
+      row?: string | undefined;
+      ski?: string | undefined;
+      pullUps?: string | undefined;
+    }): readonly NewCell[] => [
+      ...(rowed === undefined ? [] : [effort("2k row", rowed, `row 2000 m in ${rowed}`)]),
+      ...(ski === undefined ? [] : [effort("2k ski", ski, `ski erg 2000 m in ${ski}`)]),
+      ...(pullUps === undefined
+        ? []
+        : [
+            {
+              heading: "PU",
+              raw: pullUps,
+              cell: "t.csv!PU",
+              puts: [{ entry: "unbroken", key: "pull-up", value: pullUps }],
+            },
+          ]),
+    ];
+    const effort = (heading: string, raw: string, value: string): NewCell => ({
+      heading,
+      raw,
+      cell: `t.csv!${heading}`,
+      puts: [{ entry: "efforts", listed: true, value }],
+    });
+    const byHand = fc.record({
+      efforts: fc.array(seconds, { maxLength: 3 }),
+      dip: fc.option(counts, { nil: undefined }),
+      remark: fc.boolean(),
+    });
+    fc.assert(
+      fc.property(row, byHand, row, (first, hand, second) => {
+        const once = mergeAthlete("Ana", undefined, cellsOf(first), { earlier: {}, find, counts: undecided });
+        const held = parse(once.text) as { efforts?: string[]; unbroken?: Record<string, string> };
+        const own = hand.efforts.map((time, at) => `run ${at + 1}000 m in ${time}`);
+        const lines = [...own, ...(held.efforts ?? [])];
+        const unbroken = { ...(hand.dip === undefined ? {} : { "ring dip": hand.dip }), ...held.unbroken };
+        const edited = [
+          ...(hand.remark ? ["# typed by hand"] : []),
+          "name: Ana",
+          `efforts: ${JSON.stringify(lines)}`,
+          `unbroken: ${JSON.stringify(unbroken)}`,
+          "note: by hand",
+          "",
+        ].join("\n");
+        const twice = mergeAthlete("Ana", edited, cellsOf(second), {
+          earlier: seen(cellsOf(first)),
+          find,
+          counts: undecided,
+        });
+        const after = parse(twice.text) as {
+          efforts?: string[];
+          unbroken?: Record<string, string | number>;
+          note: string;
+        };
+        // What the table says now where it says something, else what it said before: each once, and all of one's own.
+        const now = [
+          ...((second.row ?? first.row) === undefined
+            ? []
+            : [`row 2000 m in ${second.row ?? first.row ?? ""}`]),
+          ...((second.ski ?? first.ski) === undefined
+            ? []
+            : [`ski erg 2000 m in ${second.ski ?? first.ski ?? ""}`]),
+        ];
+        expect((after.efforts ?? []).toSorted()).toEqual([...own, ...now].toSorted());
+        const pullUps = second.pullUps ?? first.pullUps;
+        const sets = Object.entries(after.unbroken ?? {}).map(([movement, reps]) => [movement, String(reps)]);
+        expect(Object.fromEntries(sets)).toEqual({
+          ...(hand.dip === undefined ? {} : { "ring dip": hand.dip }),
+          ...(pullUps === undefined ? {} : { "pull-up": pullUps }),
+        });
+        expect(after.note).toBe("by hand");
+        expect(twice.text.startsWith("# typed by hand")).toBe(hand.remark);
+      }),
+      { seed: 17, numRuns: 300 },
+    );
+  });
+
+  it("takes back what a cell puts under another name now, and nothing that was changed by hand", () => {
+    const put = (raw: string, key: string): NewCell => ({
+      heading: "PU",
+      raw,
+      cell: "t.csv!PU",
+      puts: [{ entry: "unbroken", key, value: "12" }],
+    });
+    const again = (file: string) =>
+      mergeAthlete("Ana", file, [put("12 strict", "strict pull-up")], {
+        earlier: seen([put("12", "pull-up")]),
+        find,
+        counts: undecided,
+      }).text;
+    expect(again('name: Ana\nunbroken:\n  pull-up: "12"\n')).toBe(
+      "name: Ana\nunbroken:\n  strict pull-up: 12\n",
+    );
+    expect(again('name: Ana\nunbroken:\n  pull-up: "15"\n')).toBe(
+      'name: Ana\nunbroken:\n  pull-up: "15"\n  strict pull-up: 12\n',
+    );
+  });
+
   it("of the same table changes no byte", () => {
     fc.assert(
       fc.property(table, (row) => {
