@@ -1,6 +1,7 @@
 import type { Plan } from "../models/plan/plan.ts";
 import { capitalised } from "./basis.ts";
 import { nameFor } from "./movement-words.ts";
+import { sayCount } from "./number.ts";
 import { sayRoundOf } from "./round-name.ts";
 import { isTime, sayWholeScore } from "./score.ts";
 import { sayClock, sayDuration } from "./time.ts";
@@ -32,9 +33,10 @@ export function sayCeiling(
     return `Not past ${where} before ${sayClock(ceiling.seconds + shift)}.`;
   }
   // What is paced is never scored in loads, so the unit of masses does not matter.
-  const most =
-    ceiling.score === undefined
-      ? `faster than ${sayDuration(ceiling.seconds)}`
-      : `more than ${sayWholeScore(isTime(score) ? "reps" : score, ceiling.score, { units: "kg", perRound })}`;
-  return `${capitalised(round)} no ${most}.`;
+  const { seconds, score: done, counted } = ceiling;
+  if (done === undefined) return `${capitalised(round)} no faster than ${sayDuration(seconds)}.`;
+  const most = counted
+    ? sayCount(done, counted.name, counted.plural)
+    : sayWholeScore(isTime(score) ? "reps" : score, done, { units: "kg", perRound });
+  return `${capitalised(round)} no more than ${most}.`;
 }

@@ -1,6 +1,6 @@
 import type { Plan } from "../models/plan/plan.ts";
 import { nameFor, pluralOf } from "./movement-words.ts";
-import { NO_BREAK_SPACE, sayNumber } from "./number.ts";
+import { NO_BREAK_SPACE, sayCount, sayNumber } from "./number.ts";
 import { sayRowPace } from "./pace.ts";
 import { sayRoundOf } from "./round-name.ts";
 import { restLeftOut, WITHOUT_RESTS } from "./rests-left-out.ts";
@@ -62,8 +62,16 @@ const BEYOND: Readonly<Record<IfThen["when"], string>> = {
   "more-than": "with over",
 };
 
-/** What is done is counted in reps where the score is a time. */
-const countedIn = ({ score }: Pacing): Pacing["score"] => (isTime(score) ? "reps" : score);
+/** What is done: of one movement where its reps alone add up, in reps where the score is a time, else in the score. */
+function sayDone(
+  done: number,
+  { counted }: Pick<IfThen, "counted">,
+  { score }: Pacing,
+  context: ScoreContext,
+): string {
+  if (counted) return sayCount(done, counted.name, counted.plural);
+  return sayWholeScore(isTime(score) ? "reps" : score, done, context);
+}
 
 /** The threshold and the action in two pieces; `shift` turns the clock of the part into the one that is read. The threshold reads `After round 3 past 5:08`, or `After round 1 with under 106 reps`. */
 export function sayIfThen(
@@ -73,8 +81,7 @@ export function sayIfThen(
   shift = 0,
 ): { readonly when: string; readonly then: string } {
   const { score, clock, when } = ifThen;
-  const threshold =
-    score === undefined ? sayClock(clock + shift) : sayWholeScore(countedIn(pacing), score, context);
+  const threshold = score === undefined ? sayClock(clock + shift) : sayDone(score, ifThen, pacing, context);
   return {
     when: `After ${sayMoment(ifThen, pacing)} ${BEYOND[when]} ${threshold}`,
     then: sayAction(ifThen.action, pacing),
@@ -120,9 +127,9 @@ export function sayIfThenPair(
 ): { readonly moment: string; readonly say: string } | undefined {
   const [first] = pair;
   if (!first) return undefined;
-  const each = pair.map(({ when, score, clock, action }) => {
-    const threshold =
-      score === undefined ? sayClock(clock + shift) : sayWholeScore(pacing.score, score, context);
+  const each = pair.map((one) => {
+    const { when, score, clock, action } = one;
+    const threshold = score === undefined ? sayClock(clock + shift) : sayDone(score, one, pacing, context);
     return `${BEYOND[when]} ${threshold}${NO_BREAK_SPACE}→ ${sayShortAction(action, pacing)}`;
   });
   return { moment: sayMoment(first, pacing), say: each.join("; ") };
@@ -135,7 +142,7 @@ export function sayIfThenSentence(ifThen: IfThen, pacing: Pacing, context: Score
   const planned =
     plannedScore === undefined
       ? sayClock(ifThen.planned + shift)
-      : sayWholeScore(countedIn(pacing), plannedScore, context);
+      : sayDone(plannedScore, ifThen, pacing, context);
   const expected =
     ifThen.projected === undefined
       ? ""

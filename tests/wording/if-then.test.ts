@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { sayIfThen, sayIfThenSentence } from "../../src/wording/if-then.ts";
+import { sayIfThen, sayIfThenPair, sayIfThenSentence } from "../../src/wording/if-then.ts";
 import { samplePlans } from "../support/sample-plan.ts";
 
 const nb = (text: string): string => text.replaceAll("_", "\u00a0");
@@ -62,4 +62,19 @@ describe("a threshold and what to do beyond it", () => {
       ),
     );
   });
+});
+
+it("where the reps of one movement add up, only these are counted, on paper too", () => {
+  const { pacing } = samplePlans.forTimeThenLift.parts[0] ?? {};
+  if (!pacing) throw new Error("the sample has pacing");
+  const counted = { name: "thruster", plural: "thrusters" };
+  const one = {
+    ...{ row: 0, round: 1, planned: 90, clock: 90, score: 62, plannedScore: 65, counted },
+    ...{ when: "fewer-than", action: { kind: "aim-at", scorePerRound: 13 } },
+  } as const;
+  expect(sayIfThenSentence(one, { ...pacing, score: "time" }, { units: "kg" })).toContain(
+    "with under 62\u00a0thrusters (plan 65\u00a0thrusters): aim at 13 a round.",
+  );
+  const pair = sayIfThenPair([one], { ...pacing, score: "time" }, { units: "kg" }, 0);
+  expect(pair?.say).toBe("with under 62\u00a0thrusters\u00a0→ aim at 13 a round");
 });

@@ -1,6 +1,7 @@
 import type { Pacing, PacingRow } from "../../models/plan/pacing.ts";
 import type { ScoreKind } from "../../models/vocabulary.ts";
 import { findRoot } from "../../numerics/find-root.ts";
+import { countingOf } from "./adding-up.ts";
 import { runEfforts } from "../search/find-effort.ts";
 import { isByInterval } from "./interval-rows.ts";
 import { endsByClock, roundSeconds, scoreAfterRound } from "./rounds.ts";
@@ -53,7 +54,15 @@ export function ceilingOf(
   }
   if (isByInterval(score) || !(before.done > 0)) return undefined;
   const most = Math.floor((first.scoreDone * after.done) / before.done + 1e-6);
-  return { round: first.round, seconds: first.seconds, score: most };
+  const { doneAt, counted } = countingOf(bench.track, rows);
+  const beside = counted ? first.scoreDone - doneAt(first.lastRow) : 0;
+  if (most <= beside) return undefined;
+  return {
+    round: first.round,
+    seconds: first.seconds,
+    score: most - beside,
+    ...(counted ? { counted } : {}),
+  };
 }
 
 /** The clock at the end of the first stations (rungs of a ladder), where nothing is gained by being there sooner. */

@@ -5,6 +5,7 @@ import { displayedPace } from "./displayed-pace.ts";
 import { isByInterval } from "./interval-rows.ts";
 import type { ResultReading } from "./result-reading.ts";
 import { endsByClock } from "./rounds.ts";
+import { type Counting, countingOf } from "./adding-up.ts";
 import type { Solved } from "../search/solve-part.ts";
 import { lookStation } from "./stations.ts";
 
@@ -27,6 +28,7 @@ type Lookout = {
   /** Whether what is gained there may be kept up. */
   readonly late: boolean;
   readonly smallerSets: IfThen["action"] | undefined;
+  readonly counting: Counting;
   /** Result of a day of a form, relative to the expected one. */
   readonly resultAt: (form: number) => number;
 };
@@ -75,6 +77,7 @@ export function ifThenOf(
     target: reading.target,
     isTime: reading.score === "time",
     late: row.shareOfTime >= rules.warningUntil,
+    counting: countingOf(bench.track, rows),
     smallerSets: smallerSetsAfter(row, rows, isOneRound ? undefined : limiter, rules),
     resultAt: resultOfForm(
       (form) => reading.of(runDay(bench, choice.plan, { form, reserveForm: 1 }, bench.coarse)),
@@ -243,8 +246,9 @@ const longestAfter = (row: PacingRow, rows: readonly PacingRow[]): PacingRow | u
 
 /** Thresholds on what is done. `share`: of what is planned, at which to act. */
 function byScore(lookout: Lookout, share: number): IfThen[] {
-  const { row, round, left, late, smallerSets, resultAt, target } = lookout;
-  const planned = round.scoreDone;
+  const { row, round, left, late, smallerSets, resultAt, target, counting } = lookout;
+  const { doneAt, counted } = counting;
+  const planned = doneAt(round.lastRow);
   if (!(planned > 0)) return [];
   const difference = Math.max(1, Math.round(share * planned));
   const at = (by: number) => ({
@@ -254,9 +258,10 @@ function byScore(lookout: Lookout, share: number): IfThen[] {
     clock: row.end,
     score: planned + by,
     plannedScore: planned,
+    ...(counted ? { counted } : {}),
     projected: resultAt((planned + by) / planned),
   });
-  const perRound = ((left.at(-1)?.scoreDone ?? planned) - planned) / Math.max(1, left.length);
+  const perRound = (doneAt((left.at(-1) ?? round).lastRow) - planned) / Math.max(1, left.length);
   const aimAt = (by: number): IfThen["action"] => ({
     kind: "aim-at",
     scorePerRound: Math.round((perRound * (planned + by)) / planned),

@@ -124,7 +124,10 @@ function visitRows(
   if (amount <= 0) {
     // The clock ends before a whole unit: the time is there, and nothing comes of it.
     const [from, to] = [log.started[i] as number, log.ended[i] as number];
-    const isLast = i === state.at && track.wall[i] === 0;
+    const isWall = track.wall[i] === 1;
+    // What is out of reach leaves its time for rest, where the work goes on after it.
+    if (isWall && i < state.at && to - from >= SHORTEST_REST) return [restPiece(from, to, "prescribed")];
+    const isLast = i === state.at && !isWall;
     return isLast && to - from >= SHORTEST_REST ? [restPiece(from, to, "begun")] : [];
   }
   const { restFirst = 0, rest = 0, cycle = 0, sizes = [amount] } = sets[i] ?? {};

@@ -94,6 +94,11 @@ const roundField = z.strictObject({
   scoreDone: z.number(),
 });
 
+/** Where reps of one movement add up over intervals, only these are counted. */
+const countedField = z
+  .strictObject({ name: z.string(), plural: z.string() })
+  .describe("what a threshold is counted in, where that is one movement and not the score");
+
 /** A threshold at the end of a row, on the clock or, where the clock ends the row, on what is done; and what to do beyond it. */
 const ifThenField = z.strictObject({
   row: z.int().describe("the row at whose end to look"),
@@ -103,6 +108,7 @@ const ifThenField = z.strictObject({
   clock: secondsField.describe("the threshold; the planned clock where what is done is looked at"),
   score: z.number().optional().describe("score units done there that are the threshold"),
   plannedScore: z.number().optional().describe("score units planned there"),
+  counted: countedField.optional(),
   action: z.discriminatedUnion("kind", [
     z.strictObject({
       kind: z.literal("smaller-sets"),
@@ -229,6 +235,7 @@ export const pacingField = z.strictObject({
         .number()
         .optional()
         .describe("most score units that are sensible, where the clock ends the round"),
+      counted: countedField.optional(),
     })
     .optional()
     .describe("fastest sensible start: of the first round, or of the first stations"),
