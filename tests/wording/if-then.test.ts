@@ -69,8 +69,15 @@ it("where the reps of one movement add up, only these are counted, on paper too"
   if (!pacing) throw new Error("the sample has pacing");
   const counted = { name: "thruster", plural: "thrusters" };
   const one = {
-    ...{ row: 0, round: 1, planned: 90, clock: 90, score: 62, plannedScore: 65, counted },
-    ...{ when: "fewer-than", action: { kind: "aim-at", scorePerRound: 13 } },
+    row: 0,
+    round: 1,
+    planned: 90,
+    clock: 90,
+    score: 62,
+    plannedScore: 65,
+    counted,
+    when: "fewer-than",
+    action: { kind: "aim-at", scorePerRound: 13 },
   } as const;
   expect(sayIfThenSentence(one, { ...pacing, score: "time" }, { units: "kg" })).toContain(
     "with under 62\u00a0thrusters (plan 65\u00a0thrusters): aim at 13 a round.",
