@@ -117,8 +117,9 @@ function sayHeldBack(
 ): string {
   const say = (amount: number): string => (unit === "second" ? sayDuration(amount) : sayReps(amount));
   const { value } = massIn(units, kilograms(Math.abs(gained)));
-  if (gained <= 0 || value < LEAST_TOLD)
+  if (gained <= 0)
     return `Going slower here buys nothing at the lift in part ${lift}: what it saves in strength the shorter window takes.`;
+  if (value < LEAST_TOLD) return `Going slower here buys nothing you could load at the lift in part ${lift}.`;
   const buys = `${held > 1 || unit === "second" ? "Each" : "Every"} ${say(held)} held back here ${held > 1 ? "buy" : "buys"} about ${sayNumber(value, 1)}${NO_BREAK_SPACE}${units} at the lift in part ${lift}`;
   if (step === undefined) return `${buys}.`;
   if (stepShare === undefined || stepShare > TOO_DEAR)

@@ -110,6 +110,10 @@ describe("parts that hang together without a field", () => {
     expect(say({ ...held, kilograms: -0.2 })).toBe(
       "Going slower here buys nothing at the lift in part B: what it saves in strength the shorter window takes.",
     );
+    // No window is shorter for it: there is only too little to gain.
+    expect(say({ ...held, kilograms: 0.04 })).toBe(
+      "Going slower here buys nothing you could load at the lift in part B.",
+    );
     expect(sayTogether({ tiesBy: "A" }, "kg")).toEqual([
       "Ties here go by part A: at the same result the better one there is placed first.",
     ]);
