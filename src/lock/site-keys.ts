@@ -19,7 +19,7 @@ const KEY_BYTES = 32;
  * Address and key of a locked page, from the site secret, the names and the link version, by HKDF. A new version gives
  * both anew; nothing about one page tells anything about another.
  */
-export async function pageKeys(siteSecret: Bytes, page: PageName): Promise<PageKeys> {
+export async function pageKeys(siteSecret: Bytes | CryptoKey, page: PageName): Promise<PageKeys> {
   const name = nameOf(page);
   const [address, key] = await Promise.all([
     deriveBytes(siteSecret, `address of ${name}`, ADDRESS_BYTES),

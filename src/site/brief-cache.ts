@@ -11,15 +11,14 @@ import {
 import { join } from "node:path";
 import { threadId } from "node:worker_threads";
 import * as z from "zod";
-import { type Bytes, fromUtf8, utf8 } from "../lock/bytes.ts";
-import { deriveBytes, sealSecret } from "../lock/derive.ts";
-import { lock, openWith } from "../lock/envelope.ts";
+import { type Bytes, utf8 } from "../lock/bytes.ts";
+import { deriveBytes } from "../lock/derive.ts";
 import { digestOfBytes } from "./digest.ts";
 import type { RowOfBrief } from "./board-rows.ts";
+import { seal, unseal } from "./seal.ts";
 
 /** The name under which an entry says what it holds, beside the files of its page. */
 const ENTRY = "entry";
-const STEP = 256;
 
 const entryField = z.strictObject({
   base: z.string().describe("mark of what every brief is made from, and of this athlete and workout"),
@@ -44,15 +43,10 @@ export type BriefCache = { readonly folder: string; readonly key: Bytes };
 export const cacheKey = (secret: Bytes): Promise<Bytes> => deriveBytes(secret, "key of the cache", 32);
 
 /** The entry of a page, with every file it names whole; nothing where there is none, or it is broken or of another site. */
-export async function readEntry(
-  { folder, key }: BriefCache,
-  address: string,
-): Promise<CacheEntry | undefined> {
+export function readEntry({ folder, key }: BriefCache, address: string): CacheEntry | undefined {
   try {
-    const sealed = Uint8Array.from(readFileSync(join(folder, address, ENTRY)));
-    const opened = await openWith(`${address}/${ENTRY}`, sealed, await sealSecret(key));
-    if (!opened.ok) return undefined;
-    const entry = entryField.parse(JSON.parse(fromUtf8(opened.bytes)));
+    const opened = unseal(`${address}/${ENTRY}`, readFileSync(join(folder, address, ENTRY)), key);
+    const entry = entryField.parse(JSON.parse(Buffer.from(opened).toString("utf8")));
     const isWhole = Object.entries(entry.files).every(
       ([name, { sum }]) => digestOfBytes(readFileSync(join(folder, address, name))) === sum,
     );
@@ -74,12 +68,12 @@ type EntryFacts = Pick<CacheEntry, "base" | "used" | "row"> & {
 };
 
 /** Keeps what was made for a page, in the place of what was there before; half of it is never seen. */
-export async function writeEntry(
+export function writeEntry(
   { folder, key }: BriefCache,
   address: string,
   facts: EntryFacts,
   files: ReadonlyMap<string, Bytes>,
-): Promise<void> {
+): void {
   const { drawnFrom, ...rest } = facts;
   const fresh = join(folder, `${address}.${process.pid}-${threadId}.new`);
   rmSync(fresh, { recursive: true, force: true });
@@ -90,8 +84,7 @@ export async function writeEntry(
     return [name, { sum: digestOfBytes(bytes), ...(from === undefined ? {} : { from }) }] as const;
   });
   const entry: CacheEntry = { ...rest, files: Object.fromEntries(sums) };
-  const content = { name: `${address}/${ENTRY}`, bytes: utf8(JSON.stringify(entry)), step: STEP };
-  writeFileSync(join(fresh, ENTRY), await lock(content, { key }));
+  writeFileSync(join(fresh, ENTRY), seal(`${address}/${ENTRY}`, utf8(JSON.stringify(entry)), key));
   const place = join(folder, address);
   rmSync(place, { recursive: true, force: true });
   renameSync(fresh, place);

@@ -115,7 +115,7 @@ async function makeBriefsOf({ athlete: id, workouts }: BriefOrder, given: Means)
     const isWhole = site.failed.length + done.failed.length === 0;
     const used = Object.fromEntries(trace.used().map((name) => [name, digest(name)]));
     const { row, drawnFrom, files } = done;
-    await writeEntry(cache, page.address, { base: isWhole ? base : "", used, row, drawnFrom }, files);
+    writeEntry(cache, page.address, { base: isWhole ? base : "", used, row, drawnFrom }, files);
     made.push(page.address);
   }
   return { failed, made };
@@ -163,5 +163,5 @@ async function makeBoardOf(
   const keysOf = lockKeysOf({ secret, versions, asksPasscode: data.settings.passcode });
   const locked = await lockPage(html, page, { keysOf });
   const files = new Map([["index.html", utf8(fillShell(shell, page.address, locked))]]);
-  await writeEntry(cache, page.address, { base, used: {}, drawnFrom: {} }, files);
+  writeEntry(cache, page.address, { base, used: {}, drawnFrom: {} }, files);
 }

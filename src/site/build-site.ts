@@ -135,7 +135,7 @@ async function makePages(
   fresh: string,
   request: BuildRequest,
 ): Promise<BriefsMade & { readonly left: number }> {
-  const { surroundings, data, target } = request;
+  const { surroundings, target } = request;
   if (surroundings.audience === "gym") {
     // For the gym nothing of the data folder is touched but its content.
     await makePublic(fresh, request, codeStamp(surroundings.root), undefined);
@@ -144,8 +144,7 @@ async function makePages(
   const given = await givenFor(fresh, request);
   const done = await makeBriefs(fresh, given);
   if (given.earlier === undefined) return { ...done, left: 0 };
-  const pages = await pagesWithFiles(data, given.secret, given.versions, surroundings);
-  return { ...done, left: takeOver(pages, target, fresh, surroundings.base) };
+  return { ...done, left: takeOver(given.withFiles, target, fresh, surroundings.base) };
 }
 
 /** What briefs are made from; the public part is made on the way, since their pages stand in its shell. */
@@ -155,8 +154,22 @@ async function givenFor(fresh: string, request: BuildRequest): Promise<BriefsGiv
   const { bytes: secret } = readOrMakeSecret(surroundings);
   const versions = readLinkVersions(surroundings.dataFolder);
   const shell = await makePublic(fresh, request, code, publicFolder(surroundings.dataFolder));
+  const withFiles = await pagesWithFiles(data, secret, versions, surroundings);
   const earlier = existsSync(target) ? target : undefined;
-  return { surroundings, data, secret, versions, shell, code, earlier, strict, threads, shards, progress };
+  return {
+    surroundings,
+    data,
+    secret,
+    versions,
+    withFiles,
+    shell,
+    code,
+    earlier,
+    strict,
+    threads,
+    shards,
+    progress,
+  };
 }
 
 async function makePublic(

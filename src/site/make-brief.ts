@@ -51,7 +51,7 @@ export async function makeBrief(
   const files = new Map<string, Bytes>([["index.html", await makePage(brief, page, site, means)]]);
   const failed: FailedBrief[] = [];
   const drawnFrom: Record<string, string> = {};
-  const before = await readEntry(means.cache, page.address);
+  const before = readEntry(means.cache, page.address);
   const { readAt, passcode } = site.data.settings;
   const from = digestOf([means.code, plan, readAt, passcode, page.link]);
   for (const kind of FILE_KINDS) {

@@ -32,6 +32,8 @@ export type BriefsGiven = {
   readonly data: Data;
   readonly secret: Bytes;
   readonly versions: LinkVersions;
+  /** Every brief there may be a link to, also of files that cannot be read. */
+  readonly withFiles: readonly PrivatePage[];
   /** The page from which every locked page is made. */
   readonly shell: string;
   /** Mark of the program. */
@@ -74,10 +76,17 @@ type Prospect = {
 };
 
 async function prospectOf(fresh: string, given: BriefsGiven): Promise<Prospect> {
-  const { surroundings, data, secret, versions } = given;
+  const { surroundings, data, secret, versions, withFiles } = given;
+  const ids = {
+    athletes: new Set(data.athletes.map(({ id }) => id)),
+    workouts: new Set(data.workouts.map(({ id }) => id)),
+  };
   const cache = { folder: openFolder(surroundings.dataFolder, fresh), key: await cacheKey(secret) };
   const pages = [
-    ...(await privatePages(data, secret, versions, surroundings)),
+    ...(await privatePages({ athletes: [], workouts: [] }, secret, versions, surroundings)),
+    ...withFiles.filter(
+      ({ athlete = "", workout = "" }) => ids.athletes.has(athlete) && ids.workouts.has(workout),
+    ),
     ...(await groupPages(groupsOf(data), secret, versions, surroundings)),
   ];
   const template = messageTemplate(surroundings.dataFolder);
@@ -103,7 +112,7 @@ export async function makeBriefs(fresh: string, given: BriefsGiven): Promise<Bri
   return makeAll(wanted, prospect, given, async ({ entries, failed, open }) => {
     const rows: RowOfBrief[] = [];
     for (const { page } of wanted) {
-      const entry = await entries(page.address);
+      const entry = entries(page.address);
       if (!entry) continue;
       publishEntry(cache, page.address, entry, fresh);
       if (entry.row) rows.push(entry.row);
@@ -119,7 +128,7 @@ export async function makeShard(fresh: string, given: BriefsGiven, shard: Shard)
   const own = prospect.wanted.filter(({ athlete }) => isInShard(athlete, shard));
   return makeAll(own, prospect, given, async ({ entries }) => {
     const addresses: string[] = [];
-    for (const { page } of own) if (await entries(page.address)) addresses.push(page.address);
+    for (const { page } of own) if (entries(page.address)) addresses.push(page.address);
     await writeShard(fresh, { cache: prospect.cache, addresses, from: wholeOf(prospect, given), shard });
   });
 }
@@ -127,7 +136,7 @@ export async function makeShard(fresh: string, given: BriefsGiven, shard: Shard)
 /** What can be done once all briefs that were asked for lie in the cache. */
 type Ready = {
   /** The entry of a page; nothing where it could not be made. */
-  readonly entries: (address: string) => Promise<CacheEntry | undefined>;
+  readonly entries: (address: string) => CacheEntry | undefined;
   readonly failed: readonly FailedBrief[];
   readonly open: () => Promise<MakerPool>;
 };
@@ -138,13 +147,13 @@ async function makeAll(
   given: BriefsGiven,
   then: (ready: Ready) => Promise<void>,
 ): Promise<BriefsMade> {
-  const known = await knownOf(wanted, cache, given.data);
+  const known = knownOf(wanted, cache, given.data);
   const orders = ordersOf(wanted.filter(({ page }) => !known.has(page.address)));
   let pool: Promise<MakerPool> | undefined;
   const open = (): Promise<MakerPool> => (pool ??= poolFor(orders, { ...given, template, cache }));
   try {
     const { failed, made } = await makeOrders(orders, open, given, wanted.length);
-    const entries: Ready["entries"] = async (address) =>
+    const entries: Ready["entries"] = (address) =>
       known.get(address) ?? (made.has(address) ? readEntry(cache, address) : undefined);
     await then({ entries, failed, open });
     return { failed, made: made.size };
@@ -202,15 +211,11 @@ function wantedOf(
 }
 
 /** Briefs that were made before of all that they would be made from now. */
-async function knownOf(
-  wanted: readonly Wanted[],
-  cache: BriefCache,
-  data: Data,
-): Promise<ReadonlyMap<string, CacheEntry>> {
+function knownOf(wanted: readonly Wanted[], cache: BriefCache, data: Data): ReadonlyMap<string, CacheEntry> {
   const digest = digestsOf(data);
   const known = new Map<string, CacheEntry>();
   for (const { page, base } of wanted) {
-    const entry = await readEntry(cache, page.address);
+    const entry = readEntry(cache, page.address);
     const isSame =
       entry?.base === base && Object.entries(entry.used).every(([name, mark]) => digest(name) === mark);
     if (isSame) known.set(page.address, entry);

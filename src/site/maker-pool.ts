@@ -11,7 +11,7 @@ const MOST_THREADS = 6;
  * Memory a thread may take for what it makes, old and young, in megabytes: it would tidy up later and hold more than it needs.
  * What thousands of athletes are as data takes a tenth of it (`npm run bench`).
  */
-const [MOST_MEGABYTES, MOST_YOUNG_MEGABYTES] = [400, 32];
+const [MOST_MEGABYTES, MOST_YOUNG_MEGABYTES] = [256, 32];
 
 /** Makes briefs one after another, on as many cores as there are and are worth it. */
 export type MakerPool = {

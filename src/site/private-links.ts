@@ -1,4 +1,5 @@
 import type { Bytes } from "../lock/bytes.ts";
+import { sealSecret } from "../lock/derive.ts";
 import type { LockKeys } from "../lock/envelope.ts";
 import { writeLinkKey } from "../lock/link-key.ts";
 import { passcodeCost, passcodeOf, type PasscodeCost, stretchPasscode } from "../lock/passcode.ts";
@@ -32,13 +33,14 @@ export async function privatePages(
   versions: LinkVersions,
   place: Place,
 ): Promise<readonly PrivatePage[]> {
-  const board = pageKeys(secret, { kind: "board", version: versions.board }).then((keys) =>
+  const opener = await sealSecret(secret);
+  const board = pageKeys(opener, { kind: "board", version: versions.board }).then((keys) =>
     pageAt(keys, place),
   );
   const briefs = data.athletes.flatMap(({ id: athlete }) =>
     data.workouts.map(async ({ id: workout }) => {
       const version = versionOf(versions, athlete);
-      const keys = await pageKeys(secret, { kind: "brief", athlete, workout, version });
+      const keys = await pageKeys(opener, { kind: "brief", athlete, workout, version });
       return { ...(await pageAt(keys, place)), athlete, workout };
     }),
   );

@@ -4,7 +4,7 @@ import type { BoardOrder } from "./brief-maker.ts";
 import { digestOf } from "./digest.ts";
 import type { FailedBrief } from "./failed-briefs.ts";
 import { isInGroup } from "./groups.ts";
-import { isIn, type KeptBrief, madeFor, pagesWithFiles } from "./kept-briefs.ts";
+import { isIn, type KeptBrief, madeFor } from "./kept-briefs.ts";
 import type { BriefsGiven } from "./make-briefs.ts";
 import type { MakerPool } from "./maker-pool.ts";
 import { notMade, ofGroup } from "./not-made.ts";
@@ -60,21 +60,21 @@ async function putBoard(
     left,
     boards,
   ]);
-  const before = await readEntry(cache, page.address);
+  const before = readEntry(cache, page.address);
   if (before?.base !== base) await (await open()).makeBoard({ ...shown, base, sent });
-  const entry = before?.base === base ? before : await readEntry(cache, page.address);
+  const entry = before?.base === base ? before : readEntry(cache, page.address);
   if (!entry) throw new Error("The board could not be kept after it was made.");
   publishEntry(cache, page.address, entry, fresh);
 }
 
 /** Briefs of the site before of which there is no row now; they stay, and the board says of which day they are. */
 async function keptOf(
-  { earlier, data, secret, versions, surroundings }: BriefsGiven,
+  { earlier, data, secret, versions, surroundings, withFiles }: BriefsGiven,
   made: ReadonlySet<string>,
 ): Promise<readonly KeptBrief[]> {
   if (earlier === undefined) return [];
   const keysOf = lockKeysOf({ secret, versions, asksPasscode: data.settings.passcode });
-  const missing = (await pagesWithFiles(data, secret, versions, surroundings)).filter(
+  const missing = withFiles.filter(
     (page) => !made.has(linkOnBoard(page)) && isIn(earlier, page, surroundings.base),
   );
   return Promise.all(

@@ -1,4 +1,3 @@
-import { createCipheriv, createDecipheriv, hkdfSync, randomBytes } from "node:crypto";
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { deserialize, serialize } from "node:v8";
@@ -6,6 +5,7 @@ import type { Remember } from "../reading/files/remember.ts";
 import type { SourceFile } from "../reading/files/source-file.ts";
 import { codeStamp } from "./code-stamp.ts";
 import { digestOf } from "./digest.ts";
+import { seal, sealKey, unseal } from "./seal.ts";
 import { OWN_FOLDER, prepareOwnFolder, readOrMakeSecret } from "./secret.ts";
 import type { Surroundings } from "./surroundings.ts";
 import { writeBytes } from "./write-safely.ts";
@@ -15,7 +15,8 @@ type ReadMemory = { readonly remember: Remember; readonly save: () => void };
 
 /** Libraries kept: of a few data folders that are worked with in turn. */
 const MOST_LIBRARIES = 4;
-const [NONCE, TAG] = [12, 16];
+/** The name of what is kept of athletes. */
+const NAME = "read";
 
 /**
  * What was read of files before, as long as they and the program are the same. The library is kept with the program, since it
@@ -26,7 +27,7 @@ export function openReadMemory(places: Surroundings, isWhole: boolean): ReadMemo
   const { root, dataFolder, audience } = places;
   const code = codeStamp(root);
   const key = isWhole && audience !== "gym" ? keyFor(places) : undefined;
-  const file = join(dataFolder, OWN_FOLDER, "cache", "read");
+  const file = join(dataFolder, OWN_FOLDER, "cache", NAME);
   const kept = key ? opened(file, key) : new Map<string, unknown>();
   const used = new Map<string, unknown>();
   const known = new WeakMap<readonly SourceFile[], string>();
@@ -49,7 +50,7 @@ export function openReadMemory(places: Surroundings, isWhole: boolean): ReadMemo
       quietly(() => {
         prepareOwnFolder(dataFolder);
         mkdirSync(dirname(file), { recursive: true, mode: 0o700 });
-        writeBytes(file, sealed(serialize(used), key));
+        writeBytes(file, seal(NAME, serialize(used), key));
       });
     },
   };
@@ -78,26 +79,13 @@ function keyFor(places: Surroundings): Uint8Array | undefined {
   if (secret === undefined && !existsSync(join(dataFolder, OWN_FOLDER, "secret"))) return undefined;
   // A secret that cannot be used is told by whoever needs it.
   const bytes = quietly(() => readOrMakeSecret(places).bytes);
-  return bytes && new Uint8Array(hkdfSync("sha256", bytes, "", "key of what was read", 32));
-}
-
-function sealed(bytes: Uint8Array, key: Uint8Array): Uint8Array {
-  const nonce = randomBytes(NONCE);
-  const cipher = createCipheriv("aes-256-gcm", key, nonce);
-  const body = Buffer.concat([cipher.update(bytes), cipher.final()]);
-  return Buffer.concat([nonce, cipher.getAuthTag(), body]);
+  return bytes && sealKey(bytes, "key of what was read");
 }
 
 function opened(file: string, key: Uint8Array): ReadonlyMap<string, unknown> {
-  const read = quietly(() => {
-    if (!existsSync(file)) return undefined;
-    const bytes = readFileSync(file);
-    const cipher = createDecipheriv("aes-256-gcm", key, bytes.subarray(0, NONCE), { authTagLength: TAG });
-    cipher.setAuthTag(bytes.subarray(NONCE, NONCE + TAG));
-    return deserialize(
-      Buffer.concat([cipher.update(bytes.subarray(NONCE + TAG)), cipher.final()]),
-    ) as unknown;
-  });
+  const read = quietly((): unknown =>
+    existsSync(file) ? deserialize(unseal(NAME, readFileSync(file), key)) : undefined,
+  );
   return read instanceof Map ? (read as ReadonlyMap<string, unknown>) : new Map<string, unknown>();
 }
 
