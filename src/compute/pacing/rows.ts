@@ -113,6 +113,21 @@ function restPiece(start: number, end: number, why: NonNullable<PacingRow["why"]
   };
 }
 
+/**
+ * The time of a visit in which no whole unit is done: the clock ends before one, or, where the work goes on after it, it is out of reach
+ * and leaves its time for rest.
+ */
+function rowsOfNothing(
+  { log, state, track }: Pick<Solved, "log" | "state"> & Pick<Solved["bench"], "track">,
+  i: number,
+): readonly RowPiece[] {
+  const [from, to] = [log.started[i] as number, log.ended[i] as number];
+  if (to - from < SHORTEST_REST) return [];
+  const isWall = track.wall[i] === 1;
+  if (isWall && i < state.at) return [restPiece(from, to, "prescribed")];
+  return i === state.at && !isWall ? [restPiece(from, to, "begun")] : [];
+}
+
 /** The rows of a visit: the wait before it, where one is planned, and its work. */
 function visitRows(
   { log, state, bench: { track }, sets }: Solved,
@@ -121,15 +136,7 @@ function visitRows(
   i: number,
   amount: number,
 ): readonly RowPiece[] {
-  if (amount <= 0) {
-    // The clock ends before a whole unit: the time is there, and nothing comes of it.
-    const [from, to] = [log.started[i] as number, log.ended[i] as number];
-    const isWall = track.wall[i] === 1;
-    // What is out of reach leaves its time for rest, where the work goes on after it.
-    if (isWall && i < state.at && to - from >= SHORTEST_REST) return [restPiece(from, to, "prescribed")];
-    const isLast = i === state.at && !isWall;
-    return isLast && to - from >= SHORTEST_REST ? [restPiece(from, to, "begun")] : [];
-  }
+  if (amount <= 0) return rowsOfNothing({ log, state, track }, i);
   const { restFirst = 0, rest = 0, cycle = 0, sizes = [amount] } = sets[i] ?? {};
   const start = log.started[i] as number;
   // Nobody stands at the start signal: what would be waited there goes into slower units.
