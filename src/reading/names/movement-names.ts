@@ -61,7 +61,7 @@ const SHORT: readonly (readonly [RegExp, string])[] = [
 
 const isShort = (name: string): boolean => SHORT.some(([short]) => name.search(short) >= 0);
 
-/** A name without its shortenings. @example writtenOut("SA DB OH lunge") // => "single-arm dumbbell overhead lunge" */
+/** A name without its shortenings: `SA DB OH lunge` is a single-arm dumbbell overhead lunge. */
 const writtenOut = (name: string): string =>
   SHORT.reduce((text, [short, whole]) => text.replace(short, whole), name);
 
