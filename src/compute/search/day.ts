@@ -16,8 +16,9 @@ export function keepAsPlan(bench: Bench, log: RunLog, last: number): void {
     const task = track.task[i] as number;
     const done = i <= last ? (log.done[i] as number) : 0;
     if (i <= last) {
-      before[i] = log.before[i] as number;
-      left[i] = log.left[i] as number;
+      // Who owes has nothing left to spend: a debt to be followed would turn paces around.
+      before[i] = Math.max(0, log.before[i] as number);
+      left[i] = Math.max(0, log.left[i] as number);
       share = left[i] as number;
     } else {
       before[i] = share;
