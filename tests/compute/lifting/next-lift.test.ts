@@ -80,6 +80,8 @@ describe("the next lift", () => {
     expect(
       [found.start, ...found.then.map(({ start }) => start)].every((start) => start <= day.window.lastStart),
     ).toBe(true);
+    // After the rest 30 s are left, less than another rest: one lift fits.
+    expect(found.then).toEqual([]);
     expect(next(day, [late], day.window.lastStart + 1)).toEqual({ kind: "stop", why: "no-time" });
   });
 
