@@ -32,6 +32,12 @@ export function sayPiece(
   return kind === "round" ? where : `${pacing?.rows[row]?.name ?? ""}, ${where}`;
 }
 
+/** What was noted beside the result: the tie-break time, and the athlete's own words. */
+export const sayNoted = ({ logged: { tieBreak, note } }: Pick<SaidDebrief, "logged">): readonly string[] => [
+  ...(tieBreak === undefined ? [] : [`Tie-break ${sayClock(tieBreak)}.`]),
+  ...(note === undefined ? [] : [`You noted: “${note}”`]),
+];
+
 /** The result against the plan in a sentence. */
 export function sayStanding(debrief: SaidDebrief, units: MassUnit): string {
   const { unit, done, planned, standing, logged } = debrief;

@@ -1,8 +1,10 @@
+import { seconds } from "../../src/models/quantity.ts";
 import { describe, expect, it } from "vitest";
 import {
   type SaidDebrief,
   sayCause,
   sayLiftCause,
+  sayNoted,
   sayNothingClear,
   sayStanding,
 } from "../../src/wording/debrief.ts";
@@ -127,4 +129,12 @@ describe("the plan of a second try in words", () => {
       /^Do it again on Saturday, 28 November \(at the latest Sunday, 29 November, 18:30\), but only if/,
     );
   });
+});
+
+it("what was noted beside a result is the tie-break time and the athlete's own words", () => {
+  expect(sayNoted({ logged: { tieBreak: seconds(275), note: "grip went in the 20s" } })).toEqual([
+    "Tie-break 4:35.",
+    "You noted: “grip went in the 20s”",
+  ]);
+  expect(sayNoted({ logged: {} })).toEqual([]);
 });

@@ -39,7 +39,7 @@ type DebriefInput = {
 export function debriefPart(input: DebriefInput): Debrief | undefined {
   const { plan, result, overrides } = input;
   const constants = withOverrides(DEBRIEF_CONSTANTS, overrides);
-  const { part, date, felt, version, time, reps, load } = result;
+  const { part, date, felt, version, time, reps, load, tieBreak, note } = result;
   const common = {
     part,
     ...(date !== undefined && { date }),
@@ -49,6 +49,8 @@ export function debriefPart(input: DebriefInput): Debrief | undefined {
       ...(time !== undefined && { time }),
       ...(reps !== undefined && { reps }),
       ...(load !== undefined && { load }),
+      ...(tieBreak !== undefined && { tieBreak }),
+      ...(note !== undefined && { note }),
     },
   };
   const body = plan.lifting ? ofLift(input, constants) : ofWork(input, constants);

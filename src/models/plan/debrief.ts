@@ -132,7 +132,13 @@ export const debriefField = z.strictObject({
   version: z.enum(["prescribed", "scaled"]),
   unit: z.enum(["seconds", "units", "kilograms"]),
   logged: z
-    .strictObject({ time: secondsField.optional(), reps: z.number().optional(), load: massField.optional() })
+    .strictObject({
+      time: secondsField.optional(),
+      reps: z.number().optional(),
+      load: massField.optional(),
+      tieBreak: secondsField.optional(),
+      note: z.string().optional().describe("the athlete's own words"),
+    })
     .describe("the result as it was logged"),
   done: z
     .number()
