@@ -1,31 +1,68 @@
 import type { Athlete } from "../../models/athlete.ts";
 import type { Data } from "../../models/data.ts";
 import type { Gym } from "../../models/gym.ts";
+import type { MassUnit } from "../../models/quantity.ts";
+import type { Step } from "../../models/workout.ts";
 
 /** The gym a plan is made for; `assumed` when neither the athlete nor the settings name one. */
 type PlanPlace = { readonly gym: Gym; readonly assumed: boolean };
 
-/** A usual gym, for athletes of whom no gym is known. Judgement. */
-const USUAL_GYM: Gym = {
-  id: "usual-gym",
-  name: "a usual gym",
-  bars: [
-    { id: "long", mass: { value: 20, unit: "kg" }, for: "everyone" },
-    { id: "short", mass: { value: 15, unit: "kg" }, for: "female" },
-  ],
-  collarsCount: false,
-  plates: [25, 20, 15, 10, 5, 2.5, 1.25].map((value) => ({ plate: { value, unit: "kg" }, pairs: 2 })),
-  ergs: {},
-  equipment: [],
-  between: { value: 4, unit: "m" },
+/** A usual gym for athletes of whom no gym is known, by the unit of its bars and plates. Judgement. */
+const USUAL_GYMS: Readonly<Record<MassUnit, Gym>> = {
+  kg: usualGym("kg", { long: 20, short: 15, plates: [25, 20, 15, 10, 5, 2.5, 1.25] }),
+  lb: usualGym("lb", { long: 45, short: 35, plates: [45, 35, 25, 15, 10, 5, 2.5] }),
 };
 
-/** The athlete's gym, else the one of the settings, else the only one there is, else a usual one. */
-export function planPlace(athlete: Athlete, { gyms, settings }: Pick<Data, "gyms" | "settings">): PlanPlace {
+/**
+ * The athlete's gym, else the one of the settings, else the only one there is, else a usual one: with plates in the unit in which
+ * all loads of the work are written, else in the athlete's.
+ *
+ * @param work the lines of the athlete's division
+ */
+export function planPlace(
+  athlete: Athlete,
+  { gyms, settings }: Pick<Data, "gyms" | "settings">,
+  work: readonly Step[],
+): PlanPlace {
   const named = athlete.gym ?? settings.gym;
   const gym = named === undefined ? undefined : gyms.get(named);
   if (gym !== undefined) return { gym, assumed: false };
   const [only, second] = [...gyms.values()];
   if (only !== undefined && second === undefined) return { gym: only, assumed: false };
-  return { gym: USUAL_GYM, assumed: true };
+  const [unit, other] = new Set(work.flatMap(unitsIn));
+  return { gym: USUAL_GYMS[unit === undefined || other !== undefined ? athlete.units : unit], assumed: true };
+}
+
+/** Units of the loads on bars and in hands, where they are written in one alone. */
+function unitsIn(step: Step): readonly MassUnit[] {
+  if (step.kind === "block") return step.steps.flatMap(unitsIn);
+  if (step.kind === "rest" || step.load === undefined) return [];
+  const { load } = step;
+  const loads = load.kind === "listed" ? load.values : [load.kind === "same" ? load.value : load.start];
+  return loads.flatMap((each) =>
+    each.kind === "mass" && each.alternative === undefined ? [each.mass.unit] : [],
+  );
+}
+
+function usualGym(
+  unit: MassUnit,
+  {
+    long,
+    short,
+    plates,
+  }: { readonly long: number; readonly short: number; readonly plates: readonly number[] },
+): Gym {
+  return {
+    id: "usual-gym",
+    name: "a usual gym",
+    bars: [
+      { id: "long", mass: { value: long, unit }, for: "everyone" },
+      { id: "short", mass: { value: short, unit }, for: "female" },
+    ],
+    collarsCount: false,
+    plates: plates.map((value) => ({ plate: { value, unit }, pairs: 2 })),
+    ergs: {},
+    equipment: [],
+    between: { value: 4, unit: "m" },
+  };
 }

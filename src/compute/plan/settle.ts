@@ -33,7 +33,11 @@ export function settle(
   const { library, settings } = data;
   const { overrides, seed } = settings;
   const division = resolveDivision(athlete, workout);
-  const { gym, assumed: gymAssumed } = planPlace(athlete, data);
+  const { gym, assumed: gymAssumed } = planPlace(
+    athlete,
+    data,
+    workout.parts.flatMap(({ work }) => ownEntry(work, division.division) ?? []),
+  );
   const competition =
     workout.competition === undefined ? undefined : data.competitions.get(workout.competition);
   const best = bestOf(athlete, data, date);
