@@ -36,7 +36,7 @@ describe("a brief in the terminal", () => {
     const said = text.split("\n").filter((line) => /rounds done at/.test(line));
     expect(said.length).toBeGreaterThan(0);
     expect(
-      said.every((line) => /^ {2}\d+–\d+ +\d+:\d\d +\d+%  rounds done at (\d+:\d\d,? ?)+$/.test(line)),
+      said.every((line) => /^ {2}\d+–\d+ +\d+:\d\d +\d+% {2}rounds done at (\d+:\d\d,? ?)+$/.test(line)),
     ).toBe(true);
   });
 

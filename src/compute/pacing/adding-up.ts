@@ -10,7 +10,7 @@ export type Counting = { readonly doneAt: (row: number) => number; readonly coun
 
 /** How what is done is counted in a part. */
 export function countingOf({ items }: Pick<Track, "items">, rows: readonly CountedRow[]): Counting {
-  const adding = items.find((item) => item?.kind === "effort" && item.accumulates !== undefined);
+  const adding = items.find((item) => item.kind === "effort" && item.accumulates !== undefined);
   if (adding?.kind !== "effort") return { doneAt: (row) => rows[row]?.scoreDone ?? 0 };
   const { id, name, plural } = adding.movement;
   return {

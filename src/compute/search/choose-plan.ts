@@ -141,7 +141,7 @@ export function quickRun(quest: Quest): QuickRun {
   settleSets(quest, plan);
   const state = findEfforts(bench, plan, targetOf(bench.track, FIRST_MARGIN, 0), bench.coarse);
   const tieAt = bench.track.items.findLastIndex(
-    (item, i) => item?.kind === "effort" && item.tieBreak && isDone(bench, i, state.at),
+    (item, i) => item.kind === "effort" && item.tieBreak && isDone(bench, i, state.at),
   );
   return {
     loss: lossOf(goal, bench.track, state, bench.log),

@@ -2,23 +2,21 @@ import type { MassUnit } from "../../models/quantity.ts";
 import type { KnownScore } from "../athlete-file/context.ts";
 
 /** Entries of an athlete file that hold one value. */
-const SINGLE_ENTRIES = [
-  "level",
-  "division",
-  "sex",
-  "body mass",
-  "height",
-  "born",
-  "gym",
-  "group",
-  "units",
-  "recovery",
-  "habits",
-  "share name",
-  "note",
-  "limits",
-] as const;
-type SingleEntry = (typeof SINGLE_ENTRIES)[number];
+type SingleEntry =
+  | "level"
+  | "division"
+  | "sex"
+  | "body mass"
+  | "height"
+  | "born"
+  | "gym"
+  | "group"
+  | "units"
+  | "recovery"
+  | "habits"
+  | "share name"
+  | "note"
+  | "limits";
 
 /** A workout done: its score, the attempts of its lift, or the clock at the end of its rounds or lines. */
 export type ResultMeaning = {
