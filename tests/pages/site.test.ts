@@ -150,12 +150,10 @@ describe("the pages for everyone", () => {
     const text = read("strategy/gravel-bell/index.html")
       .replace(/<[^>]+>/g, "")
       .replace(/\s+/g, " ");
-    expect(text).toContain(
-      "Aim at the target of your band, be at the clock of round 2 for your band after two rounds",
-    );
+    expect(text).toContain("Aim at your band's target, be at your band's clock of round 2 after two rounds");
     expect(text).toContain("warm up to 70% of your best clean and jerk");
-    expect(text).toContain("level: new: Step, do not jump.");
-    expect(text).toContain("all except level: new, regular: Only for those who have raced before.");
+    expect(text).toContain("For new athletes: Step, do not jump.");
+    expect(text).toContain("For all but new and regular athletes: Only for those who have raced before.");
   });
 
   it("show it with the band's own numbers on the band's page, and only what is meant for it", () => {

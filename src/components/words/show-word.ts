@@ -46,7 +46,7 @@ export const showLoad: Show = (written, reader) => {
 
 /** What the reader aims at. */
 export const showTarget: Show = (written, reader) => {
-  if (reader.kind === "anyone") return general("the target of your band");
+  if (reader.kind === "anyone") return general("your band's target");
   const part = partFor(reader.plan, partOf(written), ({ pacing }) => pacing !== undefined);
   const pacing = part?.pacing;
   if (!pacing) return absent(reader.plan);
@@ -57,7 +57,7 @@ export const showTarget: Show = (written, reader) => {
 /** The clock at the end of a round. */
 export const showSplit: Show = (written, reader) => {
   const round = numberOf(written, "round", readCount);
-  if (reader.kind === "anyone") return general(`the clock of round ${round} for your band`);
+  if (reader.kind === "anyone") return general(`your band's clock of round ${round}`);
   const part = partFor(reader.plan, partOf(written), ({ pacing }) => pacing !== undefined);
   const end = part?.pacing?.rounds.find((candidate) => (candidate.number ?? candidate.round) === round)?.end;
   if (!part || end === undefined)
@@ -72,7 +72,7 @@ const roundAt = ({ rounds }: NonNullable<PartPlan["pacing"]>, round: number) =>
 export const showSets: Show = (written, reader) => {
   const movement = movementOf(written, reader);
   const round = written["round"] === undefined ? undefined : numberOf(written, "round", readCount);
-  if (reader.kind === "anyone") return general("the sets of your band");
+  if (reader.kind === "anyone") return general("your band's sets");
   const rowIn = ({ pacing }: PartPlan) =>
     pacing?.rows.find(
       (row) =>
@@ -86,7 +86,7 @@ export const showSets: Show = (written, reader) => {
 
 /** The load to open with. */
 export const showFirstLift: Show = (written, reader) => {
-  if (reader.kind === "anyone") return general("the first lift of your band");
+  if (reader.kind === "anyone") return general("your band's first lift");
   const part = partFor(reader.plan, partOf(written), ({ lifting }) => lifting !== undefined);
   const [first] = part?.lifting?.lifts.flatMap((lift) => lift.attempts) ?? [];
   return first ? own(sayLoad(first.load, reader.plan.athlete.units)) : absent(reader.plan);
@@ -103,7 +103,7 @@ export const showHalf: Show = (written, reader) => {
 /** How heavy the load of the workout is for the reader. */
 export const showShare: Show = (written, reader) => {
   const movement = movementOf(written, reader);
-  if (reader.kind === "anyone") return general("the share for your band");
+  if (reader.kind === "anyone") return general("your band's share");
   const loaded = reader.plan.loads.find((load) => load.movement === movement.id);
   const share = loaded?.load.shareOfBest;
   return share === undefined ? absent(reader.plan) : own(sayShare(share));

@@ -79,12 +79,12 @@ describe("a word in a coach's text", () => {
         showShare({ of: "pull-up" }, anyone),
       ].map(({ text, own }) => [text, own]),
     ).toEqual([
-      ["the target of your band", false],
-      ["the clock of round 3 for your band", false],
+      ["your band's target", false],
+      ["your band's clock of round 3", false],
       ["the mark of half the work on your band's tape", false],
-      ["the sets of your band", false],
-      ["the first lift of your band", false],
-      ["the share for your band", false],
+      ["your band's sets", false],
+      ["your band's first lift", false],
+      ["your band's share", false],
     ]);
   });
 
