@@ -5,7 +5,7 @@ import { startingFile } from "../../src/site/starting-file.ts";
 import { ROOT } from "../support/run-command.ts";
 
 const { builtIn } = readSources({ root: ROOT, dataFolder: ROOT, audience: "gym" });
-const long = "The long way around the harbour, past both of the lamps and back along the wall again";
+const long = "The long way: around the harbour, past both lamps and back along the outer wall";
 const names = ["Zoë Ångström", "O'Neill: the second", "# 7", "美咲", long];
 
 describe("a file to start from", () => {
