@@ -7,6 +7,8 @@ export type CoachSets = {
   readonly sizes: readonly number[];
   readonly rest: number;
   readonly restFirst: number;
+  /** How much a coach would dislike them; only to be compared. */
+  readonly dislike: number;
 };
 
 /** How fast sets fall from one to the next: a factor on each after the first. */
@@ -49,7 +51,7 @@ export function coachSets(
   if (!Number.isInteger(amount)) return undefined;
   const first = Math.floor(largestSet(fast + slow, question, rules, fastest, most) + 1e-9);
   if (first < 1) return undefined;
-  let best: (CoachSets & { readonly dislike: number }) | undefined;
+  let best: CoachSets | undefined;
   for (const count of countsFrom(Math.max(2, Math.ceil(amount / first)), amount)) {
     const { rest, restFirst } = restsFor(question, rules, resting, count);
     if (rest < rules.breakShortest - 1e-9) break;
@@ -74,7 +76,7 @@ function restsFor(
   rules: Rules,
   resting: number,
   count: number,
-): Omit<CoachSets, "sizes"> {
+): Pick<CoachSets, "rest" | "restFirst"> {
   if (!mayBreathe) return { rest: resting / (count - 1), restFirst: 0 };
   const restFirst = Math.min(resting / count, rules.breathLongest);
   return { rest: (resting - restFirst) / (count - 1), restFirst };

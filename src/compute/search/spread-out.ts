@@ -36,10 +36,14 @@ const HURRIES = [
   [0.5, 0],
   [0, 0],
   [0, 0.1],
+  [0, 0.2],
 ] as const;
 
 /** Times the slowest rhythm of something held at which reps are no set any more: it is put down instead. Judgement. */
 const DRAWN_TOO_FAR = 1.5;
+
+/** What a hurried rhythm must save of what a coach dislikes about sets. Judgement. */
+const HURRY = 1;
 
 type Spread = Pick<SetPlan, "sizes" | "rest" | "cycle" | "restFirst">;
 
@@ -70,14 +74,13 @@ function inOneSet(question: SetQuestion, rules: Rules, time: number): Spread | u
  */
 function inFewSets(question: SetQuestion, rules: Rules, time: number): Spread | undefined {
   const { amount, fastest } = question;
+  let best: { readonly sets: CoachSets; readonly cycle: number } | undefined;
   for (const [rhythm, more] of HURRIES) {
-    const inRhythm = 1 + rhythm * (rules.easyInSet - 1);
-    const resting = time - amount * fastest * inRhythm;
-    const sets = coachSets(question, rules, resting, rules.spareShare + more);
-    if (!sets) continue;
-    return drawnOut(question, rules, time, sets, fastest * inRhythm);
+    const cycle = fastest * (1 + rhythm * (rules.easyInSet - 1));
+    const sets = coachSets(question, rules, time - amount * cycle, rules.spareShare + more);
+    if (sets && (!best || sets.dislike < best.sets.dislike - HURRY)) best = { sets, cycle };
   }
-  return undefined;
+  return best && drawnOut(question, rules, time, best.sets, best.cycle);
 }
 
 /** Slows the rhythm down where rests would else be longer than is sensible, as far as the sets stay possible with the shorter ones. */
