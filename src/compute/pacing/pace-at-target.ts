@@ -12,6 +12,8 @@ const TRIES = 8;
 const FURTHEST = 1.8;
 /** A step where the plan does not come to a result of the target's kind. */
 const STEP = 0.94;
+/** A result is taken to answer to the capacity by a power in these bounds: between them the search neither runs away nor stands. */
+const [LEAST_ANSWER, MOST_ANSWER] = [0.15, 2];
 /** A target is out of reach when the plan stays this far from it, as a share. */
 const OFF = 0.01;
 
@@ -74,27 +76,39 @@ function askedOf(target: TargetWord, { score, perRound, cap }: Pacing): number |
 const valueOf = ({ score, result }: Pacing, isTime: boolean): number | undefined =>
   TIMES.includes(score) === isTime ? result.target : undefined;
 
-/** The part paced for capacities nearer and nearer to the one that makes the target. */
+/**
+ * The part paced for capacities nearer and nearer to the one that makes the target. How a result answers to the capacity is taken from the
+ * last two tries: work bound by sets answers little. The try that comes nearest is the one returned.
+ */
 function searched(
   own: Paced,
   wanted: Wanted,
   paceAs: (capacity: (own: Capacity) => Capacity) => PacedPart,
 ): Paced {
-  let best = own;
-  let slower = 1;
-  for (let tries = 0; tries < TRIES; tries += 1) {
-    const value = wanted.of(best);
-    if (value !== undefined && Math.round(value) === Math.round(wanted.asked)) return best;
+  let [nearest, last] = [own, own];
+  let [slower, answers] = [1, 1];
+  for (let tries = 0; tries < TRIES && offBy(nearest, wanted) > 0; tries += 1) {
+    const value = wanted.of(last);
     const ratio = value === undefined ? STEP : wanted.isTime ? wanted.asked / value : value / wanted.asked;
-    const next = Math.min(FURTHEST, Math.max(1 / FURTHEST, slower * ratio));
-    if (next === slower) return best;
-    slower = next;
-    const at = slower;
-    const paced = paceAs((capacity) => asIf(capacity, at));
-    if (paced.kind === "not-paced") return best;
-    best = paced;
+    const next = Math.min(FURTHEST, Math.max(1 / FURTHEST, slower * ratio ** (1 / answers)));
+    if (next === slower) break;
+    const paced = paceAs((capacity) => asIf(capacity, next));
+    if (paced.kind === "not-paced") break;
+    const now = wanted.of(paced);
+    if (value !== undefined && now !== undefined) {
+      const answered = ((wanted.isTime ? 1 : -1) * Math.log(now / value)) / Math.log(next / slower);
+      answers = Math.min(MOST_ANSWER, Math.max(LEAST_ANSWER, answered));
+    }
+    [slower, last] = [next, paced];
+    if (offBy(paced, wanted) < offBy(nearest, wanted)) nearest = paced;
   }
-  return best;
+  return nearest;
+}
+
+/** How far a result is from the one wanted, both rounded; a result of another kind is farthest. */
+function offBy(paced: Paced, { asked, of }: Wanted): number {
+  const value = of(paced);
+  return value === undefined ? Number.POSITIVE_INFINITY : Math.abs(Math.round(value) - Math.round(asked));
 }
 
 /** The athlete when steady work takes `slower` times as long, with the sets and the fastest cycles they have. */

@@ -142,7 +142,7 @@ describe("the coach's last word on pacing", () => {
     const target = Math.round(free.result.target) - 10;
     const clock = `${Math.floor(target / 60)}:${String(target % 60).padStart(2, "0")}`;
     const set = paced(`${early}coach sets: [{for: everyone, target: ${clock}}]\n`).pacing;
-    expect(set.result.target).toBeCloseTo(target, 0);
+    expect(Math.abs(set.result.target - target)).toBeLessThan(2);
     expect(set.difficulty).toEqual(free.difficulty);
   });
 
@@ -159,7 +159,8 @@ describe("the coach's last word on pacing", () => {
     expect(rowsOf(set, "push-press")[1]?.sets.map(({ amount }) => amount)).toEqual([7, 4, 3]);
     const cost = (set.word?.paced[0]?.costs ?? []).reduce((sum, each) => sum + each.cost, 0);
     expect(Math.abs(cost - (set.pacing.result.target - own.pacing.result.target))).toBeLessThan(2);
-    expect(set.said.join(" ")).toContain("pull-up in sets of 2 costs");
+    const pulls = set.word?.paced[0]?.costs[0]?.cost ?? Number.NaN;
+    expect(set.said.join(" ")).toContain(`pull-up in sets of 2 ${pulls < 0 ? "gains" : "costs"} about`);
   });
 
   it("rests between sets as long as it is told", () => {
