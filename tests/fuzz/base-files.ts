@@ -202,7 +202,7 @@ coach sets: {small: {warm up: 30 min, say: Hold back.}}
 ];
 
 const LIBRARY: readonly SourceFile[] = [
-  library("warm-ups", "empty-bar"),
+  library("warm-ups", "ankle-rocks"),
   library("recovery", "easy-spin"),
   library("cautions", "two-misses"),
   ...MOVEMENTS.slice(0, 2),
