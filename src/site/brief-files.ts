@@ -51,7 +51,8 @@ const card = (size: CardSize, label: string): FileKind => ({
   type: "image/png",
   share: true,
   ending: "png",
-  step: 32 * KIB,
+  // An upright card with a full table comes to more than 32 KiB.
+  step: (size === "portrait" ? 64 : 32) * KIB,
   make: async (plan, { site }) =>
     Uint8Array.from(
       await makeCard(plan, {

@@ -149,6 +149,7 @@ describe("the pages for everyone", () => {
   it("show a coach's text in general terms on the strategy page", () => {
     const text = read("strategy/gravel-bell/index.html")
       .replace(/<[^>]+>/g, "")
+      .replaceAll("&#39;", "'")
       .replace(/\s+/g, " ");
     expect(text).toContain("Aim at your band's target, be at your band's clock of round 2 after two rounds");
     expect(text).toContain("warm up to 70% of your best clean and jerk");
