@@ -10,8 +10,8 @@ export function endOwnProcesses(): void {
   running.clear();
 }
 
-/** What this process may not do, those it starts may not either. */
-const PERMISSION = /^--(?:permission|allow-)/;
+/** What this process may not do, those it starts may not either, and what it does not warn of they do not. */
+const PERMISSION = /^--(?:permission|allow-|disable-warning)/;
 
 /**
  * Runs a function of a file of this folder in a process of its own: what it took of memory is free again when it has ended.
