@@ -89,7 +89,7 @@ function computedFault(
   const isPlainSwitch = attribute.value === null || attribute.value === undefined;
   if (value !== undefined || (isPlainSwitch && !needsValue)) return undefined;
   return {
-    problem: `the value of ${attribute.name} is missing or computed`,
+    problem: `the value of "${attribute.name}" is missing or computed`,
     remedy: `Write it in quotes: ${attribute.name}="...".`,
   };
 }

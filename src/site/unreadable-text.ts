@@ -41,9 +41,15 @@ export function unreadable<T>(file: string, text: string, read: () => T): Checke
   } catch (error) {
     const message = error instanceof Error ? error.message : String(error);
     const [, line, column, said = message] = /^(\d+):(\d+): ([\s\S]*)$/.exec(message) ?? [];
-    const place = { file, line: Number(line ?? 1), column: Number(column ?? 1) };
-    const found = (text.split("\n")[place.line - 1] ?? "").slice(place.column - 1);
-    return { ok: false, faults: [{ place, found, ...sayingOf(said), severity: "fault" }] };
+    const written = text.split("\n")[Number(line ?? 1) - 1] ?? "";
+    // Where a line is read to its end before anything is missing, its last brace is what began it.
+    const at = Number(column ?? 1) - 1;
+    const begins = at < written.length ? at : Math.max(0, written.lastIndexOf("{"));
+    const place = { file, line: Number(line ?? 1), column: begins + 1 };
+    return {
+      ok: false,
+      faults: [{ place, found: written.slice(begins), ...sayingOf(said), severity: "fault" }],
+    };
   }
 }
 

@@ -92,7 +92,7 @@ describe("the words in the text of a workout", () => {
     expect(said("<Split round />")).toEqual([
       `${path}:4:8: Fault
   found    round
-  wrong    the value of round is missing or computed
+  wrong    the value of "round" is missing or computed
   to do    Write it in quotes: round="...".`,
     ]);
     expect(said("<Split round={n} />")).toHaveLength(1);

@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
 import type { CoachText } from "../../src/models/coach-text.ts";
+import { sayFault } from "../../src/reading/say-fault.ts";
 import { readCoachText } from "../../src/site/read-coach-text.ts";
+import { expectSavedText } from "../support/golden.ts";
 import { sampleMovements } from "../support/sample-movements.ts";
 
 const path = "content/workouts/kiln-road.mdx";
@@ -17,75 +19,78 @@ const shown = (text: CoachText): readonly string[] =>
 
 const EVIL = 'require("fs").writeFileSync("/planted","")';
 
-describe("text that would be a program elsewhere", () => {
-  it.each([
-    `{${EVIL}}`,
-    `{/* */ ${EVIL} /* */}`,
-    `{/* a */${EVIL}/* b */}`,
-    `{/**/${EVIL}/**/}`,
-    `{/* */ /* */}`,
-    `{\n/* a */\n${EVIL}\n/* b */\n}`,
-    `{/* */
+/** Texts that are programs where texts are run, and what they are hidden in. */
+const PROGRAMS = [
+  `{${EVIL}}`,
+  `{/* */ ${EVIL} /* */}`,
+  `{/* a */${EVIL}/* b */}`,
+  `{/**/${EVIL}/**/}`,
+  `{/* */ /* */}`,
+  `{\n/* a */\n${EVIL}\n/* b */\n}`,
+  `{/* */
 ${EVIL}
 // */}`,
-    `{// a\n${EVIL}\n/* b */}`,
-    `{/*/ */ ${EVIL} /*/}`,
-    "{}",
-    "{ }",
-    "{`${" + EVIL + "}`}",
-    "a {`x`} b",
-    "{...props}",
-    "{(() => 1)()}",
-    "{athlete.name}",
-    "{process.env.RIGSHEET_SECRET}",
-    "{globalThis}",
-    "{1}",
-    '{"text"}',
-    "**bold {1 + 1} bold**",
-    "# heading {1 + 1}",
-    "- list {1 + 1}",
-    "| a {1} | b |\n|---|---|\n| 1 | {2} |",
-    "> {1 + 1}",
-    "[a {1 + 1}](https://example.org)",
-    "x[^1]\n\n[^1]: {1 + 1}",
-    'import fs from "fs"',
-    'import "data:text/javascript,0"',
-    "export const x = 1",
-    `export default (() => ${EVIL})()`,
-    `export const a = ${EVIL}`,
-    'export * from "fs"',
-    `text\n\nexport const frontmatter = {layout: "x"}`,
-    `<Load of={${EVIL}} share="70%" />`,
-    "<Load of={`${1}`} share='70%' />",
-    '<Load {...props} of="deadlift" share="70%" />',
-    "<Only {...props}>a</Only>",
-    `<Only level={${EVIL}}>a</Only>`,
-    `<Only level="new">{${EVIL}}</Only>`,
-    `<Only level="new">\n\n{/* */ ${EVIL} /* */}\n\n</Only>`,
-    `<b title={${EVIL}}>a</b>`,
-    `<b title="x" {...{}}>a</b>`,
-    `<b onclick="${EVIL.replaceAll('"', "'")}">a</b>`,
-    "<b set:html={1}>a</b>",
-    '<b set:html="<script>1</script>">a</b>',
-    "<b class:list={[1]}>a</b>",
-    "<Fragment>a</Fragment>",
-    "<>a</>",
-    "<props.components.wrapper />",
-    '<Astro.self text="a" />',
-    "<constructor>a</constructor>",
-    '<__proto__ a="b">a</__proto__>',
-    "<toString />",
-    "<script>1</script>",
-    "<style>{`a{}`}</style>",
-    '<iframe src="https://example.org"></iframe>',
-    '<svg onload="1"></svg>',
-    '<a href="javascript:1">a</a>',
-    '<a href={"java" + "script:1"}>a</a>',
-    "[a](javascript:1)",
-    "[a][b]\n\n[b]: javascript:1",
-    "[a](data:text/html,x)",
-    "![a](https://example.org/a.png)",
-  ])("is refused, with its place: %j", (body) => {
+  `{// a\n${EVIL}\n/* b */}`,
+  `{/*/ */ ${EVIL} /*/}`,
+  "{}",
+  "{ }",
+  "{`${" + EVIL + "}`}",
+  "a {`x`} b",
+  "{...props}",
+  "{(() => 1)()}",
+  "{athlete.name}",
+  "{process.env.RIGSHEET_SECRET}",
+  "{globalThis}",
+  "{1}",
+  '{"text"}',
+  "**bold {1 + 1} bold**",
+  "# heading {1 + 1}",
+  "- list {1 + 1}",
+  "| a {1} | b |\n|---|---|\n| 1 | {2} |",
+  "> {1 + 1}",
+  "[a {1 + 1}](https://example.org)",
+  "x[^1]\n\n[^1]: {1 + 1}",
+  'import fs from "fs"',
+  'import "data:text/javascript,0"',
+  "export const x = 1",
+  `export default (() => ${EVIL})()`,
+  `export const a = ${EVIL}`,
+  'export * from "fs"',
+  `text\n\nexport const frontmatter = {layout: "x"}`,
+  `<Load of={${EVIL}} share="70%" />`,
+  "<Load of={`${1}`} share='70%' />",
+  '<Load {...props} of="deadlift" share="70%" />',
+  "<Only {...props}>a</Only>",
+  `<Only level={${EVIL}}>a</Only>`,
+  `<Only level="new">{${EVIL}}</Only>`,
+  `<Only level="new">\n\n{/* */ ${EVIL} /* */}\n\n</Only>`,
+  `<b title={${EVIL}}>a</b>`,
+  `<b title="x" {...{}}>a</b>`,
+  `<b onclick="${EVIL.replaceAll('"', "'")}">a</b>`,
+  "<b set:html={1}>a</b>",
+  '<b set:html="<script>1</script>">a</b>',
+  "<b class:list={[1]}>a</b>",
+  "<Fragment>a</Fragment>",
+  "<>a</>",
+  "<props.components.wrapper />",
+  '<Astro.self text="a" />',
+  "<constructor>a</constructor>",
+  '<__proto__ a="b">a</__proto__>',
+  "<toString />",
+  "<script>1</script>",
+  "<style>{`a{}`}</style>",
+  '<iframe src="https://example.org"></iframe>',
+  '<svg onload="1"></svg>',
+  '<a href="javascript:1">a</a>',
+  '<a href={"java" + "script:1"}>a</a>',
+  "[a](javascript:1)",
+  "[a][b]\n\n[b]: javascript:1",
+  "[a](data:text/html,x)",
+  "![a](https://example.org/a.png)",
+];
+
+describe("text that would be a program elsewhere", () => {
+  it.each(PROGRAMS)("is refused, with its place: %j", (body) => {
     const text = read(`Before.\n\n${body}`);
     expect(text.ok).toBe(false);
     if (text.ok) return;
@@ -94,6 +99,14 @@ ${EVIL}
       expect(place.line).toBeGreaterThanOrEqual(6);
       expect(remedy).not.toBe("");
     }
+  });
+
+  it("is refused in words that say what is wrong, what may stand there and what to do", () => {
+    const told = PROGRAMS.map((body) => {
+      const text = read(body);
+      return [body, ...(text.ok ? [] : text.faults.map(sayFault))].join("\n");
+    });
+    expectSavedText("refused-texts.txt", `${told.join("\n\n")}\n`);
   });
 
   it.each([
