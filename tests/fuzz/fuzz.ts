@@ -46,22 +46,28 @@ function tryFrom(
   take: (number: number, ending: Ending) => void,
 ): Promise<number | undefined> {
   return new Promise((done, fail) => {
+    let last = from - 1;
+    let hangs: number | undefined;
     const worker = new Worker(new URL("fuzz-worker.ts", import.meta.url), { workerData: { from, to } });
     let timer: NodeJS.Timeout | undefined;
     worker.on("message", ({ number, ending }: Word) => {
       clearTimeout(timer);
-      if (ending) take(number, ending);
-      else
-        timer = setTimeout(() => {
-          void worker.terminate().then(() => {
-            done(number);
-          });
-        }, HANGS_AFTER);
+      if (ending) {
+        last = number;
+        take(number, ending);
+        return;
+      }
+      timer = setTimeout(() => {
+        hangs = number;
+        void worker.terminate();
+      }, HANGS_AFTER);
     });
     worker.on("error", fail);
-    worker.on("exit", () => {
+    worker.on("exit", (code) => {
       clearTimeout(timer);
-      done(undefined);
+      if (hangs !== undefined) done(hangs);
+      else if (last === to - 1) done(undefined);
+      else fail(new Error(`the thread ended with ${code} after input ${last}`));
     });
   });
 }
