@@ -12,10 +12,16 @@ import type {
 import type { Trouble } from "./notation-fault.ts";
 import { type BoundName, WORK_BOUNDS } from "./work-bounds.ts";
 
-/** A number that lies beyond its bound, as a person would be told; nothing where it does not. */
+/** What is counted and never halved. */
+const COUNTED: ReadonlySet<BoundName> = new Set<BoundName>(["attempts", "rounds"]);
+
+/** A number that lies beyond its bound or is no whole one where it is counted, as a person would be told; nothing where it does not. */
 export function beyond(name: BoundName, value: number): Trouble | undefined {
   const { low, high, what, from, to } = WORK_BOUNDS[name];
-  if (value >= low && value <= high) return undefined;
+  if (value >= low && value <= high) {
+    if (!COUNTED.has(name) || Number.isInteger(value)) return undefined;
+    return { problem: `${what} is whole`, allowed: `from ${from} to ${to}`, remedy: "Write a whole number." };
+  }
   return {
     problem: `${what} is ${value < low ? `at least ${from}` : `at most ${to}`}`,
     allowed: `from ${from} to ${to}`,

@@ -192,6 +192,16 @@ w.mdx:${place}: Fault
   to do    Correct the number.`);
   });
 
+  it("are refused in parts where they are counted", () => {
+    expect(told("max load: no limit, 7.32 attempts\nwork: [1 snatch]")).toBe(`1 fault in 1 file.
+
+w.mdx:2:11: Fault
+  found    no limit, 7.32 attempts
+  wrong    a number of attempts is whole
+  allowed  from 1 to 12
+  to do    Write a whole number.`);
+  });
+
   it("are refused where rounds in rounds make too many lines", () => {
     expect(told("for time:\nwork:\n  - 400 rounds:\n      - 400 rounds:\n          - 1 burpee"))
       .toBe(`1 fault in 1 file.
