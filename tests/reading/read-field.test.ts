@@ -448,7 +448,14 @@ describe("a table that cannot be a field", () => {
       ["reps,count", "18,x"],
       "2:1: Fault",
       "x",
-      "the count is not a whole number",
+      "the count is no whole number up to a million",
+      "Write how many athletes have this result.",
+    ],
+    [
+      ["reps,count", "18,9007199254740993"],
+      "2:1: Fault",
+      "9007199254740993",
+      "the count is no whole number up to a million",
       "Write how many athletes have this result.",
     ],
     [

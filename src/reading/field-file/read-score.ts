@@ -16,7 +16,7 @@ export function readScore(row: CsvRow, reading: ScoreReading): ReadScore | { rea
   if (count === undefined) {
     const written = row.cells[columns.count ?? -1] ?? "";
     return {
-      fault: faultAt(file, row.line, written, "the count is not a whole number", {
+      fault: faultAt(file, row.line, written, "the count is no whole number up to a million", {
         remedy: "Write how many athletes have this result.",
       }),
     };
@@ -48,11 +48,14 @@ function textOf(row: CsvRow, columns: Columns): { readonly text: string; readonl
 
 const measureKind = ({ measure }: ScoreReading): Measure["kind"] => measure.kind;
 
+/** More athletes than have ever had one result of one workout. */
+const MOST_COUNTED = 1_000_000;
+
 function countOf(row: CsvRow, columns: Columns): number | undefined {
   if (columns.count === undefined) return 1;
   const written = writtenNumber(row.cells[columns.count] ?? "");
   const count = written.kind === "either" ? written.grouped : written.kind === "one" ? written.value : -1;
-  return Number.isInteger(count) && count >= 0 ? count : undefined;
+  return Number.isInteger(count) && count >= 0 && count <= MOST_COUNTED ? count : undefined;
 }
 
 function kindOfRow(row: CsvRow, { columns, measure }: ScoreReading): RowKind | "fault" | "no-result" {

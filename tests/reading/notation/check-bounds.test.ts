@@ -195,7 +195,7 @@ w.mdx:${place}: Fault
   it("are refused in parts where they are counted", () => {
     expect(told("max load: no limit, 7.32 attempts\nwork: [1 snatch]")).toBe(`1 fault in 1 file.
 
-w.mdx:2:11: Fault
+w.mdx:3:11: Fault
   found    no limit, 7.32 attempts
   wrong    a number of attempts is whole
   allowed  from 1 to 12
