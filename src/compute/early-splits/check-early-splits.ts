@@ -19,7 +19,7 @@ export function checkEarlySplits(
   return workout.parts.flatMap((part) => {
     // Which lines there are does not follow from an athlete's lifts, and from the start of the part only how many of an endless list.
     const courseOf = (division: string) =>
-      unroll(workout, part, { division, movements, bestLift: () => undefined, startClock: seconds(0) });
+      unroll(workout, part, { division, movements, startClock: seconds(0) });
     return workout.early
       .filter((performance) => performance.part === part.name)
       .flatMap((performance) => faultOf(performance, workout.divisions, courseOf));

@@ -8,8 +8,11 @@ export type UnrollContext = {
   readonly movements: ReadonlyMap<string, Movement>;
   /** Loads written as a share of body mass stay out of the course where it is not known. */
   readonly bodyMass?: Kilograms;
-  /** Best lift today by movement id; undefined for movements that are no lifts. */
-  readonly bestLift: (movementId: string) => Kilograms | undefined;
+  /**
+   * Best lift today by movement id; undefined for movements that are no lifts. Absent where nobody's loads are asked for: those written as a
+   * share of a best then stay out of the course.
+   */
+  readonly bestLift?: (movementId: string) => Kilograms | undefined;
   /** Clock of the workout at which the part starts. */
   readonly startClock: Seconds;
   /** Movements to keep away from where the rules leave a choice. */

@@ -6,7 +6,7 @@ import { inRound, type Frame } from "./frame.ts";
 
 /**
  * The load of a line in the pass at hand: the mass as written and in kilograms, all pieces together. Shares of a lift
- * are taken from the best lift today; a share of body mass is undefined where body mass is not known.
+ * are taken from the best lift today; they are undefined where none is asked for, and a share of body mass where that is not known.
  */
 export function resolveLoad(
   load: ByRound<Load>,
@@ -29,6 +29,7 @@ export function loadOf(load: Load, movementId: string, context: UnrollContext): 
         athletesChoice: false,
       };
     case "share-of-best": {
+      if (context.bestLift === undefined) return undefined;
       const of = load.of ?? movementId;
       const best = context.bestLift(of);
       if (best === undefined) throw new RangeError(`a load is a share of ${of}, which is no lift`);

@@ -4,7 +4,9 @@ import type { LoggedResult } from "../../../src/models/athlete.ts";
 import { seconds } from "../../../src/models/quantity.ts";
 import type { BlockStep, Workout } from "../../../src/models/workout.ts";
 import { workout } from "../../support/hand-made.ts";
+import { contentMovements } from "../../support/content-movements.ts";
 import { sampleMovements } from "../../support/sample-movements.ts";
+import { soundWorkout } from "../../support/workout-notation.ts";
 
 /** Pull-ups and swings in a block of rounds: three of them, or without end for ten minutes. */
 function rounds(endless: boolean): Workout {
@@ -67,4 +69,15 @@ describe("the work of a logged result", () => {
     expect(done(rounds(false), { workout: "gone" })).toBeUndefined();
     expect(done(rounds(false), { part: "z" })).toBeUndefined();
   });
+});
+
+it("work at a share of a best is counted like any other", () => {
+  const shared = soundWorkout("for time:\nwork:\n  - 2 rounds:\n      - 8 thruster at 50%");
+  const done = workDone(
+    { ...result(), workout: shared.id },
+    [shared],
+    ({ divisions }) => divisions[0] ?? "",
+    contentMovements,
+  );
+  expect(done?.map(({ amount }) => amount)).toEqual([8, 8]);
 });

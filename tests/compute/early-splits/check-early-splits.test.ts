@@ -51,3 +51,15 @@ it("a time that no work of this kind takes is asked for", () => {
   expect(check("division: men, time: 95:00")[0]?.[0]).toBe("95:00");
   expect(check("division: men, time: 6:00")).toEqual([]);
 });
+
+it("a load that is a share of a best does not hinder the check", () => {
+  const workout = soundWorkout(`divisions: [men, women]
+for time:
+work:
+  - 2 rounds:
+      - 10 burpee
+      - 8 thruster at 50%
+early:
+  - {who: first heat, after: round, splits: [1:40, 3:25, 5:00]}`);
+  expect(checkEarlySplits(workout, contentMovements).map(({ found }) => found)).toEqual(["3 splits"]);
+});
