@@ -11,11 +11,6 @@ type Point = { readonly amount: number; readonly time: number; readonly error: n
 const LENGTHS = { run: [240, 900, 3600], erg: [240, 600, 1800], body: [120, 300, 900] } as const;
 /** A length this near to an effort, as a share, is that effort. */
 const SAME = 0.1;
-/** Exponents of time over distance that people have. Judgement: from rowers who sprint to those who last. */
-const EXPONENTS = { least: 1.03, most: 1.12 } as const;
-/** The law shapes the curve; results keep nearly all the weight. */
-const ERROR = 3;
-
 /**
  * Points of a movement at lengths nobody did, by a power law of time over distance: between two efforts the one through both,
  * beyond them the usual one moved half way to their own. A hyperbola of rate and reserve through the same efforts merely comes near
@@ -49,7 +44,7 @@ export function alongPowerLaw<P extends Point>(
           ...nearest.from,
           amount: time / pace,
           time,
-          error: ERROR * nearest.from.error,
+          error: constants.lawError * nearest.from.error,
           byLaw: true as const,
         },
       ];
@@ -83,7 +78,7 @@ function paceAt<P extends Point>(
   known: readonly Known<P>[],
   time: number,
   usual: Usual,
-  { riegelShortest, riegelLongest }: CapacityConstants,
+  constants: CapacityConstants,
 ): { readonly pace: number; readonly from: P } | undefined {
   const next = known.findIndex(({ point }) => point.time > time);
   const [after, before] = [known[next], known[next === -1 ? known.length - 1 : next - 1]];
@@ -92,11 +87,12 @@ function paceAt<P extends Point>(
     return { pace: before.pace * (after.pace / before.pace) ** share, from: before.point };
   }
   if (after) {
-    const exponent = exponentOf(known[0], known[1], usual.shorter);
+    const exponent = exponentOf(known[0], known[1], usual.shorter, constants);
     return { pace: paced(after, time, exponent), from: after.point };
   }
-  if (!before || before.point.time < riegelShortest || time > riegelLongest) return undefined;
-  const exponent = exponentOf(known.at(-2), before, usual.longer);
+  if (!before || before.point.time < constants.riegelShortest || time > constants.riegelLongest)
+    return undefined;
+  const exponent = exponentOf(known.at(-2), before, usual.longer, constants);
   return { pace: paced(before, time, exponent), from: before.point };
 }
 
@@ -109,11 +105,12 @@ function exponentOf<P extends Point>(
   one: Known<P> | undefined,
   other: Known<P> | undefined,
   usual: number,
+  { exponentLeast, exponentMost }: CapacityConstants,
 ): number {
   if (!one || !other || one === other) return usual;
   const [from, to] = [one.point.time, other.point.time];
   // Pace grows with time to the power 1 - 1/exponent.
   const growth = Math.log(other.pace / one.pace) / Math.log(to / from);
-  const own = growth < 1 ? 1 / (1 - growth) : EXPONENTS.most;
-  return Math.min(EXPONENTS.most, Math.max(EXPONENTS.least, (usual + own) / 2));
+  const own = growth < 1 ? 1 / (1 - growth) : exponentMost;
+  return Math.min(exponentMost, Math.max(exponentLeast, (usual + own) / 2));
 }

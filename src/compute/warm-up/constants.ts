@@ -274,6 +274,78 @@ export const WARM_UP_CONSTANTS = {
     source: "Russell et al. 2015, PMC4365002 (abstract): fifteen still minutes cool and cost power",
     confidence: "judgement",
   },
+  gapCooled: {
+    value: 1200,
+    unit: "seconds",
+    range: [0, 10800],
+    does: "gap from which the second build begins with its lightest set",
+    source: "coaching practice; no measurement found",
+    confidence: "judgement",
+  },
+  gapBetweenSets: {
+    value: 90,
+    unit: "seconds",
+    range: [10, 600],
+    does: "from one set of the second build to the next",
+    source: "coaching practice; no measurement found",
+    confidence: "judgement",
+  },
+  gapToLoad: {
+    value: 60,
+    unit: "seconds",
+    range: [0, 600],
+    does: "to load the bar before the first set of the second build",
+    source: "coaching practice; no measurement found",
+    confidence: "judgement",
+  },
+  gapLastRest: {
+    value: 150,
+    unit: "seconds",
+    range: [30, 900],
+    does: "from the last set of the second build to the first attempt",
+    source: "coaching practice; no measurement found",
+    confidence: "judgement",
+  },
+  gapRehearsal: {
+    value: 60,
+    unit: "seconds",
+    range: [10, 600],
+    does: "rehearsal in a gap before paced work",
+    source: "coaching practice; no measurement found",
+    confidence: "judgement",
+  },
+  gapRest: {
+    value: 180,
+    unit: "seconds",
+    range: [0, 900],
+    does: "rest between that rehearsal and the work",
+    source: "coaching practice; no measurement found",
+    confidence: "judgement",
+  },
+  gapMoveAgain: {
+    value: 240,
+    unit: "seconds",
+    range: [0, 900],
+    does: "easy moving in a gap before the build or the rehearsal",
+    source: "coaching practice; no measurement found",
+    confidence: "judgement",
+  },
+  gapComeDown: {
+    value: 300,
+    unit: "seconds",
+    range: [0, 900],
+    does: "easy moving after the work before a gap",
+    source: "coaching practice; no measurement found",
+    confidence: "judgement",
+  },
+  gapShare: {
+    value: 0.25,
+    unit: "share",
+    range: [0.05, 0.5],
+    does: "most of a gap that coming down and moving again take each",
+    source: "coaching practice; no measurement found",
+    confidence: "judgement",
+  },
 } as const satisfies ModelConstants;
 
 /** The plain numbers of the warm-up, as a coach may have set them. */
@@ -319,3 +391,11 @@ export const BUILD_LADDERS: readonly (readonly Rung[])[] = [
     { share: 1, reps: 1 },
   ],
 ];
+
+/** The second build: quick sets, reps falling, the last well below the opener. Shares of the best. Judgement. */
+export const GAP_RUNGS = [
+  { share: 0.45, reps: 3 },
+  { share: 0.58, reps: 2 },
+  { share: 0.68, reps: 1 },
+  { share: 0.76, reps: 1 },
+] as const;

@@ -1,5 +1,5 @@
 import type { PlannedPart } from "../conditions/situation-of.ts";
-import type { WarmUpNumbers } from "./constants.ts";
+import { GAP_RUNGS, type WarmUpNumbers } from "./constants.ts";
 import { easyLoad } from "./easy-load.ts";
 import type { WarmUp, WarmUpInput } from "./plan-warm-up.ts";
 import { rehearsedEfforts } from "./primer-words.ts";
@@ -10,27 +10,6 @@ type GapInput = Pick<WarmUpInput, "parts" | "gym" | "bar"> & {
   readonly withholding: Pick<WarmUpInput["withholding"], "noMaxLift">;
 };
 type GapStep = Gap["steps"][number];
-
-/** The second build: quick sets, reps falling, the last well below the opener. Shares of the best. Judgement. */
-const RUNGS = [
-  { share: 0.45, reps: 3 },
-  { share: 0.58, reps: 2 },
-  { share: 0.68, reps: 1 },
-  { share: 0.76, reps: 1 },
-] as const;
-/** In a gap shorter than this the body is still warm: the first rung is left out. Seconds; judgement. */
-const COOLED_AFTER = 1200;
-/** From one set to the next, to load the bar before the first, and from the last to the first attempt; seconds. Judgement. */
-const BETWEEN_SETS = 90;
-const TO_LOAD = 60;
-const LAST_REST = 150;
-/** The rehearsal before paced work and the rest after it; moving again before either; coming down after the work. Seconds; judgement. */
-const REHEARSAL = 60;
-const REST_BEFORE_WORK = 180;
-const MOVE_AGAIN = 240;
-const COME_DOWN = 300;
-/** Coming down and moving again take no more than this share of a gap each. */
-const MOST_OF_GAP = 0.25;
 
 /** Where a part begins long after the work before it: the part, when that work ends and when the first lift or rep is due. */
 type Between = { readonly part: PlannedPart; readonly from: number; readonly at: number };
@@ -65,10 +44,15 @@ function gapOf({ part, from, at }: Between, input: GapInput, numbers: WarmUpNumb
   const length = at - from;
   const lift = input.withholding.noMaxLift || part.pacing ? undefined : part.lifting?.lifts[0];
   const hard = lift ? buildAgain(lift, length, input, numbers) : rehearsal(part, numbers);
-  const share = MOST_OF_GAP * length;
-  const busy = hard[0]?.before ?? REST_BEFORE_WORK;
-  const move = stepBefore("move-again", busy, Math.min(MOVE_AGAIN, share));
-  const down: GapStep = { kind: "come-down", before: length, lasts: Math.min(COME_DOWN, share), sets: [] };
+  const share = numbers.gapShare * length;
+  const busy = hard[0]?.before ?? numbers.gapRest;
+  const move = stepBefore("move-again", busy, Math.min(numbers.gapMoveAgain, share));
+  const down: GapStep = {
+    kind: "come-down",
+    before: length,
+    lasts: Math.min(numbers.gapComeDown, share),
+    sets: [],
+  };
   const warm = length - down.lasts - move.before;
   return {
     part: part.name,
@@ -93,11 +77,11 @@ function buildAgain(
   lift: Lift,
   length: number,
   { gym, bar }: GapInput,
-  { buildUnderOpener }: WarmUpNumbers,
+  { buildUnderOpener, gapCooled, gapBetweenSets, gapToLoad, gapLastRest }: WarmUpNumbers,
 ): readonly GapStep[] {
   const { best, reps, attempts } = lift;
   const opener = attempts[0]?.load.kilograms ?? best.kilograms;
-  const loads = RUNGS.slice(length < COOLED_AFTER ? 1 : 0).map((rung) => ({
+  const loads = GAP_RUNGS.slice(length < gapCooled ? 1 : 0).map((rung) => ({
     load: easyLoad(
       gym,
       bar,
@@ -112,22 +96,22 @@ function buildAgain(
       load.kilograms < opener &&
       loads.findIndex((other) => other.load.kilograms === load.kilograms) === index,
   );
-  if (rungs.length === 0) return [{ kind: "rest", before: LAST_REST, lasts: LAST_REST, sets: [] }];
+  if (rungs.length === 0) return [{ kind: "rest", before: gapLastRest, lasts: gapLastRest, sets: [] }];
   const sets = rungs.map((rung, index) => ({
     ...rung,
-    before: LAST_REST + BETWEEN_SETS * (rungs.length - 1 - index),
+    before: gapLastRest + gapBetweenSets * (rungs.length - 1 - index),
   }));
-  const lasts = TO_LOAD + BETWEEN_SETS * (sets.length - 1);
+  const lasts = gapToLoad + gapBetweenSets * (sets.length - 1);
   return [
-    { ...stepBefore("build", LAST_REST, lasts), sets },
-    { kind: "rest", before: LAST_REST, lasts: LAST_REST, sets: [] },
+    { ...stepBefore("build", gapLastRest, lasts), sets },
+    { kind: "rest", before: gapLastRest, lasts: gapLastRest, sets: [] },
   ];
 }
 
 /** The first movements of the part at its pace; nothing to rehearse where nothing has a pace. */
 function rehearsal(part: PlannedPart, numbers: WarmUpNumbers): readonly GapStep[] {
   const efforts = rehearsedEfforts([part], numbers);
-  const rest: GapStep = { kind: "rest", before: REST_BEFORE_WORK, lasts: REST_BEFORE_WORK, sets: [] };
+  const rest: GapStep = { kind: "rest", before: numbers.gapRest, lasts: numbers.gapRest, sets: [] };
   if (efforts.length === 0) return [rest];
-  return [{ ...stepBefore("rehearse", REST_BEFORE_WORK, REHEARSAL), efforts: [...efforts] }, rest];
+  return [{ ...stepBefore("rehearse", numbers.gapRest, numbers.gapRehearsal), efforts: [...efforts] }, rest];
 }
