@@ -3,12 +3,12 @@ import { windowOf } from "../../live/lift-window.ts";
 import type { PartTimes } from "../../live/part-times.ts";
 import type { LiftAgain } from "../../models/plan/lift-again.ts";
 import type { MassUnit } from "../../models/quantity.ts";
-import { sayBarStop } from "../../wording/live.ts";
 import { sayKilograms, sayLoad, sayMass } from "../../wording/mass.ts";
 import { sayPerSide, sayPlateChange } from "../../wording/plates.ts";
 import { sayShare } from "../../wording/share.ts";
 import { sayClock } from "../../wording/time.ts";
 import { barButtons } from "./bar-buttons.ts";
+import { barTexts, tellBarLift, tellBarStop } from "./bar-texts.ts";
 import type { DayRun, Screen } from "./day-run.ts";
 import { type LiveTape, liveTape } from "./day-tape.ts";
 import { make, setText } from "./dom.ts";
@@ -36,7 +36,7 @@ export function barAgain(run: DayRun, times: PartTimes, again: LiftAgain): Scree
   });
   let shown = barNow(again, dayAt(begun));
   let planned = -Infinity;
-  const texts = barTexts();
+  const texts = textsOf();
   const gap = gapNote(run, times);
   const closes = window?.closes ?? opens + 1000 * again.window.lastStart;
   const tape = barTape(shown, Math.max(60, (closes - opens) / 1000), dayAt(begun));
@@ -80,17 +80,9 @@ export function barAgain(run: DayRun, times: PartTimes, again: LiftAgain): Scree
   return { element, update };
 }
 
-type Texts = ReturnType<typeof barTexts>;
+const textsOf = () => ({ ...barTexts(), change: make("p", { class: "day-what" }) });
 
-const barTexts = () => ({
-  clock: make("p", { class: "day-figure" }),
-  caption: make("p", { class: "day-caption" }),
-  load: make("p", { class: "day-hand" }),
-  sides: make("p", { class: "day-load" }),
-  change: make("p", { class: "day-what" }),
-  when: make("p", { class: "day-mark" }),
-  then: make("p", { class: "day-next" }),
-});
+type Texts = ReturnType<typeof textsOf>;
 
 type Told = {
   /** Seconds since the bar opened, and what makes of them the running clock. */
@@ -103,17 +95,12 @@ type Told = {
 
 function tell(texts: Texts, shown: BarNow, told: Told): void {
   if (shown.kind === "stop") {
-    for (const text of Object.values(texts)) setText(text, "");
-    setText(texts.load, sayBarStop(shown.why));
+    tellBarStop(texts, shown.why);
     return;
   }
-  const wait = shown.start - told.since;
-  setText(texts.caption, wait > 0 ? "lift in" : "lift now, since");
-  setText(texts.clock, sayClock(Math.ceil(Math.abs(wait))));
-  setText(texts.load, sayLoad(shown.load, told.units));
+  tellBarLift(texts, shown, told);
   setText(texts.sides, sayPerSide(shown.load) ?? "");
   setText(texts.change, told.first ? "" : sayPlateChange(shown.change));
-  setText(texts.when, `at ${sayClock(shown.start + told.shift)}`);
   const chance = `Chance ${sayShare(shown.chance)}.`;
   setText(texts.then, [chance, thenWords(shown, told)].filter(Boolean).join(" "));
 }

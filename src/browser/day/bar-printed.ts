@@ -2,11 +2,11 @@ import { windowOf } from "../../live/lift-window.ts";
 import type { PartTimes } from "../../live/part-times.ts";
 import { type PrintedDay, type PrintedNow, printedNow, type PrintedStep } from "../../live/printed-bar.ts";
 import type { MassUnit } from "../../models/quantity.ts";
-import { sayBarStop, sayThenAtBar } from "../../wording/live.ts";
+import { sayThenAtBar } from "../../wording/live.ts";
 import { sayLoad } from "../../wording/mass.ts";
 import { sayPerSide } from "../../wording/plates.ts";
-import { sayClock } from "../../wording/time.ts";
 import { barButtons } from "./bar-buttons.ts";
+import { barTexts, tellBarLift, tellBarStop } from "./bar-texts.ts";
 import type { DayRun, Screen } from "./day-run.ts";
 import { make, setText } from "./dom.ts";
 import { gapNote } from "./gap-note.ts";
@@ -23,7 +23,7 @@ export function printedBar(run: DayRun, times: PartTimes): Screen {
   const taps = state.lifts.map(({ lift, made, at }) => ({ lift, made, start: (at - opens) / 1000 }));
   const dayAt = (now: number): PrintedDay => ({ taps, now: Math.max(0, (now - opens) / 1000), lastStart });
   let shown = printedNow(lifts, dayAt(begun));
-  const texts = printedTexts();
+  const texts = barTexts();
   const gap = gapNote(run, times);
   const { answers, end } = barButtons(run, part, () =>
     shown.kind === "lift"
@@ -46,16 +46,7 @@ export function printedBar(run: DayRun, times: PartTimes): Screen {
   return { element, update };
 }
 
-type Texts = ReturnType<typeof printedTexts>;
-
-const printedTexts = () => ({
-  clock: make("p", { class: "day-figure" }),
-  caption: make("p", { class: "day-caption" }),
-  load: make("p", { class: "day-hand" }),
-  sides: make("p", { class: "day-load" }),
-  when: make("p", { class: "day-mark" }),
-  then: make("p", { class: "day-next" }),
-});
+type Texts = ReturnType<typeof barTexts>;
 
 type Told = {
   /** Seconds since the bar opened, and what makes of them the running clock. */
@@ -67,8 +58,7 @@ type Told = {
 
 function tell(texts: Texts, shown: PrintedNow, { since, shift, units, lifts }: Told): void {
   if (shown.kind === "stop") {
-    for (const text of Object.values(texts)) setText(text, "");
-    setText(texts.load, sayBarStop(shown.why));
+    tellBarStop(texts, shown.why);
     return;
   }
   const name = lifts[shown.lift]?.name ?? "";
@@ -79,12 +69,8 @@ function tell(texts: Texts, shown: PrintedNow, { since, shift, units, lifts }: T
         : { ...step, clock: step.clock + shift, name: lifts[step.lift]?.name ?? "" },
       { ...shown, name },
     );
-  const wait = shown.clock - since;
-  setText(texts.caption, wait > 0 ? "lift in" : "lift now, since");
-  setText(texts.clock, sayClock(Math.ceil(Math.abs(wait))));
-  setText(texts.load, sayLoad(shown.load, units));
+  tellBarLift(texts, { load: shown.load, start: shown.clock }, { since, shift, units });
   setText(texts.sides, [name, sayPerSide(shown.load)].filter(Boolean).join(": "));
-  setText(texts.when, `at ${sayClock(shown.clock + shift)}`);
   setText(texts.then, `If made: ${sayThen(shown.ifMade)}; if missed: ${sayThen(shown.ifMissed)}.`);
 }
 
