@@ -1,6 +1,7 @@
 import { sayCoachWord } from "../wording/coach-word.ts";
 import type { PartPlan, Plan } from "../models/plan/plan.ts";
 import type { Reviewable } from "../models/plan/review.ts";
+import { titleOfLeftOut } from "../wording/left-out.ts";
 import type { Goal } from "../wording/goal.ts";
 
 /**
@@ -102,7 +103,7 @@ export const flagsOf = (row: BoardRow): readonly string[] => [
 
 /** What a coach should look at before sending a link: what is withheld, not planned, to be careful about. */
 export const lookAt = (row: BoardRow, shared: readonly string[]): readonly string[] => [
-  ...row.plan.withheld.map(({ title }) => `Withheld: ${title}`),
+  ...row.plan.withheld.map((entry) => `Withheld: ${titleOfLeftOut(entry)}`),
   ...(row.plan.coachWord ? sayCoachWord(row.plan.coachWord, row.plan.athlete.units) : []),
   ...row.plan.parts.flatMap(({ missing }) => missing.map((why) => `Not planned: ${why}`)),
   ...careOf(row)

@@ -1,3 +1,4 @@
+import { sayCause } from "../wording/cause.ts";
 import type { Plan } from "../models/plan/plan.ts";
 
 type Shared = Pick<Plan, "cautions" | "setUp" | "standards">;
@@ -13,7 +14,7 @@ export function forEverybody(plans: readonly Shared[]): Shared {
     cautions: [
       ...inAll(
         ({ cautions }) => cautions,
-        ({ id, say, because }) => JSON.stringify([id, say, because]),
+        ({ id, say, because }) => JSON.stringify([id, say, sayCause(because)]),
       ),
     ],
     setUp: [

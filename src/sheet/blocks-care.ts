@@ -1,5 +1,5 @@
 import type { Plan } from "../models/plan/plan.ts";
-import { sayInstead, sayLeftOut } from "../wording/left-out.ts";
+import { sayAsk, sayInstead, sayLeftOut } from "../wording/left-out.ts";
 import type { Block, BlockLine, Detail } from "./block.ts";
 
 const WEIGHTS = ["stop", "care", "rule"] as const;
@@ -31,7 +31,7 @@ export function withheldBlock({ withheld }: Plan): Block | undefined {
   const lines = withheld.map((entry): BlockLine => ({
     runs: [
       { text: sayLeftOut(entry), strong: true },
-      { text: entry.ask },
+      { text: sayAsk(entry.reason) },
       ...(entry.instead ? [{ text: sayInstead(entry) ?? "" }] : []),
     ],
   }));

@@ -1,5 +1,6 @@
 import type { Lift, Lifting, Places } from "../../src/models/plan/lifting.ts";
 import type { Pacing, PacingRow } from "../../src/models/plan/pacing.ts";
+import { titleOfLeftOut } from "../../src/wording/left-out.ts";
 import type { PartPlan, Plan } from "../../src/models/plan/plan.ts";
 
 type Read<T> = T extends (infer U)[]
@@ -27,7 +28,7 @@ export function planText(plan: Plan): string {
       ({ movement, question, pick, decidedBy }) =>
         `choice ${movement}: ${question} ${pick.id}, by ${decidedBy}`,
     ),
-    ...plan.withheld.map(({ what, movement, title }) => `withheld ${what} ${movement ?? title}`),
+    ...plan.withheld.map((entry) => `withheld ${entry.what} ${entry.movement ?? titleOfLeftOut(entry)}`),
   ];
   return `${lines.join("\n")}\n`;
 }

@@ -4,7 +4,7 @@ import type { Plan } from "../../models/plan/plan.ts";
 import { allHold } from "../conditions/holds.ts";
 import type { AtMovement } from "../conditions/movement-situation.ts";
 import type { Situation } from "../conditions/situation.ts";
-import { sayCause } from "./say-cause.ts";
+import { type Cause, causesOf } from "./causes-of.ts";
 
 type Caution = Plan["cautions"][number];
 
@@ -47,19 +47,19 @@ export function cautionsOf(
   });
 }
 
-/** What brought an entry up, empty for one that always holds; undefined when it does not hold. */
+/** What brought an entry up, nothing for one that always holds; undefined when it does not hold. */
 function causeOf(
   entry: CautionEntry,
   situation: Situation,
   movements: readonly AtMovement[],
-): string | undefined {
+): Cause[] | undefined {
   if (!speaksOfMovement(entry)) {
     const { holds, verdicts } = allHold(entry.when, situation);
-    return holds ? sayCause(verdicts) : undefined;
+    return holds ? causesOf(verdicts) : undefined;
   }
   for (const each of movements) {
     const { holds, verdicts } = allHold(entry.when, each.situation);
-    if (holds) return sayCause(verdicts, each.movement);
+    if (holds) return causesOf(verdicts, each.movement);
   }
   return undefined;
 }
@@ -69,11 +69,11 @@ const speaksOfMovement = (entry: CautionEntry): boolean =>
     .flatMap(singlesOf)
     .some((single) => OF_A_MOVEMENT.includes(single.kind === "number" ? single.metric : single.fact));
 
-function cautionFrom(entry: CautionEntry, because: string, situation: Situation): Caution {
+function cautionFrom(entry: CautionEntry, because: Cause[], situation: Situation): Caution {
   const { id, title, say, weight, onSheet } = entry;
   const joints = statedJoints(entry, situation).join(" and ");
   const named = (text: string): string => text.replaceAll("{joints}", joints);
-  return { id, title: named(title), say: named(say), weight, onSheet, ...(because !== "" && { because }) };
+  return { id, title: named(title), say: named(say), weight, onSheet, ...(because.length > 0 && { because }) };
 }
 
 /** The joints an entry asks about for which a limit is stated. */

@@ -8,8 +8,7 @@ import { allHold } from "../conditions/holds.ts";
 import { choicesOfPart } from "../conditions/movements-of.ts";
 import { situationOf } from "../conditions/situation-of.ts";
 import { resolveDivision } from "../unroll/resolve-division.ts";
-import { sayCause } from "./say-cause.ts";
-import { sayLimit } from "./say-limit.ts";
+import { type Cause, causesOf } from "./causes-of.ts";
 
 export type Withheld = Plan["withheld"][number];
 
@@ -30,8 +29,8 @@ export type Withholding = {
   readonly noWorkout: boolean;
 };
 
-/** Why something is withheld, and whom to ask; both whole sentences to the athlete. */
-export type Reason = { readonly why: string; readonly ask: string };
+/** Why something is withheld: the stated limit or the caution. */
+type Reason = Withheld["reason"];
 
 /** A stress that speaks of how heavy a lift is, not of a movement: it rules out lifting for load and nothing else. */
 const MAXIMAL = "maximal-lift";
@@ -72,8 +71,7 @@ export function withhold(
   });
   const held = library.cautions.flatMap((entry) => {
     const { holds, verdicts } = allHold(entry.when, situation);
-    const cause = sayCause(verdicts);
-    return holds ? [{ entry, why: cause === "" ? `${entry.title}.` : `Because of ${cause}.` }] : [];
+    return holds ? [{ entry, because: causesOf(verdicts) }] : [];
   });
   const rules = rulesFrom(activeLimits(athlete, date), held);
   const against = (id: string): Reason | undefined => reasonAgainst(movements.get(id), id, rules);
@@ -117,20 +115,20 @@ export function withhold(
 
 function rulesFrom(
   limits: readonly Limit[],
-  held: readonly { readonly entry: CautionEntry; readonly why: string }[],
+  held: readonly { readonly entry: CautionEntry; readonly because: Cause[] }[],
 ): Rules {
   const stresses = new Map<string, Reason>();
   const movements = new Map<string, Reason>();
   let workout: Reason | undefined;
   let maxLift: Reason | undefined;
   for (const limit of limits) {
-    const reason = sayLimit(limit);
+    const reason = reasonOf(limit);
     for (const stress of limit.avoid) if (!stresses.has(stress)) stresses.set(stress, reason);
     for (const id of limit.without) if (!movements.has(id)) movements.set(id, reason);
   }
-  for (const { entry, why } of held) {
+  for (const { entry, because } of held) {
     for (const { what, word, ask } of entry.withholds) {
-      const reason = { why, ask };
+      const reason = { kind: "caution" as const, title: entry.title, because, ask };
       if (what === "workout") workout ??= reason;
       if (what === "max-lift") maxLift ??= reason;
       if (what === "stress" && word !== undefined && !stresses.has(word)) stresses.set(word, reason);
@@ -151,6 +149,13 @@ function rulesFrom(
     ...(maxLift !== undefined && { maxLift }),
   };
 }
+
+/** A stated limit as a reason. The athlete's own words are shown elsewhere and not used here. */
+const reasonOf = ({ joint, condition }: Limit): Reason => ({
+  kind: "limit",
+  ...(joint !== undefined && { joint }),
+  ...(condition !== undefined && { condition }),
+});
 
 function reasonAgainst(movement: Movement | undefined, id: string, rules: Rules): Reason | undefined {
   const byName = rules.movements.get(id);
@@ -209,15 +214,14 @@ function nearestAllowed(
 
 const withheldWorkout = (workout: Workout, reason: Reason): Withheld => ({
   what: "workout",
-  title: workout.title,
-  ...reason,
+  of: workout.title,
+  reason,
 });
 
 const withheldLift = (part: Part, reason: Reason): Withheld => ({
   what: "part",
   part: part.name,
-  title: "The lift for load",
-  ...reason,
+  reason,
 });
 
 /** The lines of a part that leave only movements kept away from, by the first of each, with the reason. */
@@ -233,17 +237,7 @@ const forbiddenIn = (
     return choices.some((each) => reasonFor(each) === undefined) ? [] : [{ id: first, reason }];
   });
 
-/** `Pull-ups: kipping` where only the way of doing it is left out, else the movement. */
-function titleOf(
-  id: string,
-  instead: Movement | undefined,
-  movements: ReadonlyMap<string, Movement>,
-): string {
-  const movement = movements.get(id);
-  const title = sentenceCase(movement?.plural ?? id);
-  return isWay(movement, instead) ? `${title}: kipping` : title;
-}
-
+/** Whether only the way of doing it is left out. */
 const isWay = (movement: Movement | undefined, instead: Movement | undefined): boolean =>
   instead !== undefined && movement?.withoutKipping === instead.id;
 
@@ -256,18 +250,19 @@ const withheldMovements = (
 ): readonly Withheld[] =>
   forbiddenIn(part, division, reasonFor).map(({ id, reason }) => {
     const instead = replace(id);
+    const movement = movements.get(id);
+    const onlyWay = isWay(movement, instead);
     return {
-      what: isWay(movements.get(id), instead) ? "option" : "movement",
+      what: onlyWay ? "option" : "movement",
       part: part.name,
       movement: id,
-      title: titleOf(id, instead, movements),
-      ...reason,
-      ...(instead !== undefined && { instead: sentenceCase(instead.plural) }),
+      of: movement?.plural ?? id,
+      ...(onlyWay && { way: KIPPING }),
+      reason,
+      ...(instead !== undefined && { instead: instead.plural }),
     };
   });
 
 /** A movement met in several parts is told once. */
 const isFirstOfItsKind = (each: Withheld, at: number, all: readonly Withheld[]): boolean =>
   each.movement === undefined || all.findIndex((other) => other.movement === each.movement) === at;
-
-const sentenceCase = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);

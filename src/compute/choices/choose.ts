@@ -47,7 +47,7 @@ export function chooseOptions(input: ChooseInput): {
   const withheld = decided.flatMap((each) => each.withheld ?? []);
   return {
     choices: testOnce(mergeMovements(mergeParts(decided.flatMap(({ choice }) => choice ?? [])))),
-    withheld: withheld.filter((each, at) => withheld.findIndex((other) => other.title === each.title) === at),
+    withheld: withheld.filter((each, at) => withheld.findIndex((other) => other.of === each.of && other.way === each.way) === at),
   };
 }
 
@@ -322,8 +322,9 @@ function withheldOption(
   return {
     what: "option",
     movement: movement.id,
-    title: `${movement.plural.charAt(0).toUpperCase()}${movement.plural.slice(1)}: ${favoured.option.name}`,
-    ...reason,
+    of: movement.plural,
+    way: favoured.option.name,
+    reason,
     ...(instead !== undefined && { instead: instead.option.name }),
   };
 }

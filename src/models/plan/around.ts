@@ -9,7 +9,9 @@ import {
 } from "./basics.ts";
 import { displayedPaceField } from "./pacing.ts";
 import { SESSION_SLOTS, WARM_UP_STAGES } from "../library.ts";
+import { FACTS, METRICS } from "../condition.ts";
 import { CONDITIONS, JOINTS, STRESSES } from "../vocabulary.ts";
+
 /** Movements rehearsed, each at its planned pace. */
 const effortsField = z.array(
   z.strictObject({
@@ -289,23 +291,51 @@ export const limitField = z.strictObject({
   until: z.string().optional().describe("the last day of it, `2026-12-31`"),
 });
 
+/** One condition that held and so brought a caution up. */
+const causeField = z.strictObject({
+  of: z.enum([...METRICS, ...FACTS]).describe("the number or fact asked about"),
+  word: z.string().optional().describe("the word a fact speaks of, such as a joint"),
+  movement: z.string().optional().describe("plural of the movement it was asked of"),
+});
+
 export const cautionField = z.strictObject({
   id: z.string(),
   title: z.string(),
   say: z.string(),
   weight: z.enum(["stop", "care", "rule"]),
   onSheet: z.boolean(),
-  because: z.string().optional().describe("what in this athlete or workout brought it up"),
+  because: z
+    .array(causeField)
+    .optional()
+    .describe("what in this athlete or workout brought it up; absent where it is always said"),
 });
 
-/** A part of the plan that is not given, and whom to ask. */
+/** Why something is not planned: a limit the athlete stated, or a caution that holds for them, with whom it says to ask. */
+const withheldReasonField = z.discriminatedUnion("kind", [
+  z.strictObject({
+    kind: z.literal("limit"),
+    joint: z.enum(JOINTS).optional(),
+    condition: z.enum(CONDITIONS).optional(),
+  }),
+  z.strictObject({
+    kind: z.literal("caution"),
+    title: z.string(),
+    because: z.array(causeField),
+    ask: z.string(),
+  }),
+]);
+
+/** A part of the plan that is not given, why, and what stands in for it. */
 export const withheldField = z.strictObject({
   what: z.enum(["workout", "part", "movement", "build", "option"]),
   part: z.string().optional(),
   movement: z.string().optional(),
-  title: z.string(),
-  why: z.string(),
-  ask: z.string(),
+  of: z
+    .string()
+    .optional()
+    .describe("title of the workout or plural of the movement; none of a lift for load"),
+  way: z.string().optional().describe("the way of doing it that is left out, where that is all"),
+  reason: withheldReasonField,
   instead: z.string().optional().describe("what is planned in its place, if anything"),
 });
 

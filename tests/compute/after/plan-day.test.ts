@@ -122,7 +122,7 @@ describe("a piece of the day", () => {
   });
 
   it("is left out where it lifts or does what is kept away from", () => {
-    const stresses = new Map([["impact", { why: "", ask: "" }]]);
+    const stresses = new Map([["impact", { kind: "limit" as const }]]);
     const some = [
       option({ id: "squat", work: [squat] }),
       option({ id: "hops", slot: "skill", stresses: ["impact"] }),

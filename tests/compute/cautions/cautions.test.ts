@@ -59,9 +59,10 @@ describe("the cautions of a brief", () => {
     const shoulder = told({ limits: [{ joint: "shoulder", avoid: [], without: [] }] }, [
       { lines: [{ movement: "row" }, { movement: "pull-up", amount: 20 }] },
     ]);
-    expect(shoulder.find((each) => each.id === "shoulder-or-arm")?.because).toBe(
-      "the limit you stated at your shoulder and pull-ups in this workout",
-    );
+    expect(shoulder.find((each) => each.id === "shoulder-or-arm")?.because).toEqual([
+      { of: "limit-joint", word: "shoulder", movement: "pull-ups" },
+      { of: "stress", word: "overhead", movement: "pull-ups" },
+    ]);
     expect(shoulder.find((each) => each.id === "stop-sharp-pain")).not.toHaveProperty("because");
   });
 

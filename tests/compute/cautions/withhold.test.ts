@@ -40,10 +40,9 @@ describe("what a plan withholds", () => {
         what: "movement",
         part: "a",
         movement: "pull-up",
-        title: "Pull-ups",
-        why: "You stated a limit: your shoulder.",
-        ask: "Ask your coach, or the licensed professional who knows your shoulder, before you do it.",
-        instead: "Strict pull-ups",
+        of: "pull-ups",
+        reason: { kind: "limit", joint: "shoulder" },
+        instead: "strict pull-ups",
       },
     ]);
     expect(plan.replace("pull-up")?.id).toBe("strict-pull-up");
@@ -57,8 +56,8 @@ describe("what a plan withholds", () => {
       { ...sampleLibrary, movements: eitherWay() },
       "2026-11-26",
     );
-    expect(plan.withheld.map(({ what, title, instead }) => [what, title, instead])).toEqual([
-      ["option", "Pull-ups: kipping", "Strict pull-ups"],
+    expect(plan.withheld.map(({ what, of, way, instead }) => [what, of, way, instead])).toEqual([
+      ["option", "pull-ups", "kipping", "strict pull-ups"],
     ]);
     expect(plan.replace("pull-up")?.id).toBe("strict-pull-up");
   });
@@ -101,14 +100,16 @@ describe("what a plan withholds", () => {
     expect(plan.noMaxLift).toBe(true);
     expect(plan.noWorkout).toBe(false);
     expect(plan.withheld.map((each) => [each.what, each.part, each.movement, each.instead])).toEqual([
-      ["movement", "a", "burpee", "Air squats"],
-      ["movement", "a", "box-jump-over", "Box step overs"],
+      ["movement", "a", "burpee", "air squats"],
+      ["movement", "a", "box-jump-over", "box step overs"],
       ["part", "b", undefined, undefined],
     ]);
     expect(plan.withheld.at(-1)).toMatchObject({
-      title: "The lift for load",
-      why: "Because of what you stated: pregnancy.",
-      ask: "Ask the midwife or doctor who looks after you, and a coach licensed for it, before you lift for a maximum.",
+      reason: {
+        kind: "caution",
+        because: [{ of: "limit-condition", word: "pregnancy" }],
+        ask: "Ask the midwife or doctor who looks after you, and a coach licensed for it, before you lift for a maximum.",
+      },
     });
   });
 
@@ -147,9 +148,13 @@ describe("what a plan withholds", () => {
     expect(plan.noWorkout).toBe(true);
     expect(plan.withheld[0]).toEqual({
       what: "workout",
-      title: "Hand-made workout",
-      why: "Because of what you stated: a concussion.",
-      ask: "Ask a doctor licensed to clear athletes after a blow to the head.",
+      of: "Hand-made workout",
+      reason: {
+        kind: "caution",
+        title: "Concussion",
+        because: [{ of: "limit-condition", word: "concussion" }],
+        ask: "Ask a doctor licensed to clear athletes after a blow to the head.",
+      },
     });
   });
 

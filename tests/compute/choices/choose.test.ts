@@ -56,7 +56,7 @@ function choose(given: Given): ReturnType<typeof chooseOptions> {
       stresses: new Map(
         given.away === undefined
           ? []
-          : [[given.away, { why: "You stated a limit.", ask: "Ask your coach." }]],
+          : [[given.away, { kind: "limit", joint: "shoulder" }]],
       ),
     },
     prefers: given.prefers === undefined ? {} : { style: given.prefers },
@@ -161,9 +161,9 @@ describe("a stated limit", () => {
       {
         what: "option",
         movement: "pull-up",
-        title: "Pull-ups: the butterfly way",
-        why: "You stated a limit.",
-        ask: "Ask your coach.",
+        of: "pull-ups",
+        way: "the butterfly way",
+        reason: { kind: "limit", joint: "shoulder" },
         instead: "the strict way",
       },
     ]);

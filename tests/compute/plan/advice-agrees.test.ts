@@ -213,7 +213,7 @@ describe("a contradiction is found", () => {
     const [plan, movement] = firstWith(
       (each) => each.parts.flatMap((part) => part.pacing?.rows ?? []).find((row) => row.movement)?.movement,
     );
-    const out = { what: "movement" as const, movement, title: "It", why: "You said so.", ask: "Ask." };
+    const out = { what: "movement" as const, movement, reason: { kind: "limit" as const } };
     expect(foundBy({ ...plan, withheld: [out] })).toContain("something that is left out is advised");
   });
 

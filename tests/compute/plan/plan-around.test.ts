@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { Athlete, Limit, LiftResult, MaxEffort } from "../../../src/models/athlete.ts";
 import { kilograms, seconds } from "../../../src/models/quantity.ts";
 import type { Condition, Joint, Stress } from "../../../src/models/vocabulary.ts";
+import { sayWhyLeftOut } from "../../../src/wording/left-out.ts";
 import { aroundFor, type AroundOptions, marksOf } from "../../support/around-for.ts";
 import { athlete, type PartSketch } from "../../support/hand-made.ts";
 import { kiloGym } from "../../support/sample-gym.ts";
@@ -618,9 +619,8 @@ describe("what a brief holds", () => {
       const isWithheld = around.withheld.some((part) => part.what === "workout");
       expect(around.after === undefined).toBe(isWithheld);
       if (!isWithheld) expect(around.after?.day.pieces.map((piece) => piece.id)).toContain("rest");
-      for (const { why, ask } of around.withheld) {
-        expect(why).toMatch(/^[A-Z].+\.$/);
-        expect(ask).toMatch(/^Ask .+\.$/);
+      for (const entry of around.withheld) {
+        expect(sayWhyLeftOut([entry])).toMatch(/^[A-Z].+\. Ask .+\.$/);
       }
       expect(forbiddenWordsIn(JSON.stringify(around).replaceAll("!", ""))).toEqual([]);
       const same = aroundFor(athlete(each.given), each.does, each.options);
@@ -679,7 +679,7 @@ describe("a change of a stated limit changes the brief there and nowhere else", 
     const moved = differences(plain, without);
     expect(moved).toContain("withheld:box-jump-over");
     expect(moved.filter((mark) => mark.startsWith("withheld:"))).toEqual(["withheld:box-jump-over"]);
-    expect(without.withheld[0]?.instead).toBe("Box step overs");
+    expect(without.withheld[0]?.instead).toBe("box step overs");
     expect(without.standards.map((each) => each.movement)).not.toContain("box-jump-over");
     expect(without.standards.map((each) => each.movement)).toContain("box-step-over");
     expect(without.warmUp?.build).toEqual(plain.warmUp?.build);

@@ -500,7 +500,7 @@ export const forTimeThenLift: Plan = {
       say: "Bumper plates on, space behind you clear; push the bar away and step back.",
       weight: "care",
       onSheet: true,
-      because: "heavy clean and jerk",
+      because: [{ of: "load-share", movement: "clean and jerks" }],
     },
     {
       id: "rules-prevail",

@@ -1,4 +1,4 @@
-import type { Condition } from "../../models/vocabulary.ts";
+import type { Condition } from "../models/vocabulary.ts";
 
 const NAMES: Readonly<Record<Condition, string>> = {
   pregnancy: "pregnancy",

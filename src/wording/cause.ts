@@ -1,8 +1,9 @@
-import type { Fact, Metric } from "../../models/condition.ts";
-import type { Movement } from "../../models/movement.ts";
-import { CONDITIONS } from "../../models/vocabulary.ts";
-import type { Verdict } from "../conditions/holds.ts";
-import { sayCondition } from "./say-condition.ts";
+import type { Fact, Metric } from "../models/condition.ts";
+import type { Plan } from "../models/plan/plan.ts";
+import { CONDITIONS } from "../models/vocabulary.ts";
+import { sayCondition } from "./stated-condition.ts";
+
+type Cause = NonNullable<Plan["cautions"][number]["because"]>[number];
 
 const IN_THIS_WORKOUT = " in this workout";
 
@@ -57,10 +58,10 @@ const MOST_CLAUSES = 2;
  * What brought something up, as a fragment: "the limit you stated at your shoulder and pull-ups in this workout". Empty
  * when nothing in particular did.
  */
-export function sayCause(verdicts: readonly Verdict[], movement?: Movement): string {
-  const clauses = [...verdicts]
+export function sayCause(causes: readonly Cause[] = []): string {
+  const clauses = [...causes]
     .sort((one, other) => rankOf(one) - rankOf(other))
-    .flatMap((verdict) => clauseOf(verdict, movement) ?? []);
+    .flatMap((cause) => clauseOf(cause) ?? []);
   const told = [...new Set(clauses)].filter(isNews).slice(0, MOST_CLAUSES);
   return told.join(" and ");
 }
@@ -71,18 +72,14 @@ const isNews = (clause: string, at: number, clauses: readonly string[]): boolean
   return named === clause || !clauses.slice(0, at).some((before) => before.includes(named));
 };
 
-function clauseOf({ condition }: Verdict, movement: Movement | undefined): string | undefined {
-  if (condition.kind === "fact" && !condition.holds) return undefined;
-  const clause =
-    condition.kind === "number"
-      ? METRIC_CLAUSES[condition.metric]
-      : FACT_CLAUSES[condition.fact]?.(condition.word);
+function clauseOf({ of, word = "", movement }: Cause): string | undefined {
+  const clause = METRIC_CLAUSES[of as Metric] ?? FACT_CLAUSES[of as Fact]?.(word);
   if (clause?.includes("#") !== true) return clause;
-  return movement === undefined ? undefined : clause.replace("#", movement.plural);
+  return movement === undefined ? undefined : clause.replace("#", movement);
 }
 
-const rankOf = ({ condition }: Verdict): number => {
-  const rank = ORDER.indexOf(condition.kind === "number" ? condition.metric : condition.fact);
+const rankOf = ({ of }: Cause): number => {
+  const rank = ORDER.indexOf(of);
   return rank === -1 ? ORDER.length : rank;
 };
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { sayCondition } from "../../../src/compute/cautions/say-condition.ts";
-import { CONDITIONS } from "../../../src/models/vocabulary.ts";
+import { sayCondition } from "../../src/wording/stated-condition.ts";
+import { CONDITIONS } from "../../src/models/vocabulary.ts";
 
 describe("a stated condition", () => {
   it("is said in plain words, each its own", () => {
