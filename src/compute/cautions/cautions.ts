@@ -73,7 +73,14 @@ function cautionFrom(entry: CautionEntry, because: Cause[], situation: Situation
   const { id, title, say, weight, onSheet } = entry;
   const joints = statedJoints(entry, situation).join(" and ");
   const named = (text: string): string => text.replaceAll("{joints}", joints);
-  return { id, title: named(title), say: named(say), weight, onSheet, ...(because.length > 0 && { because }) };
+  return {
+    id,
+    title: named(title),
+    say: named(say),
+    weight,
+    onSheet,
+    ...(because.length > 0 && { because }),
+  };
 }
 
 /** The joints an entry asks about for which a limit is stated. */

@@ -47,7 +47,9 @@ export function chooseOptions(input: ChooseInput): {
   const withheld = decided.flatMap((each) => each.withheld ?? []);
   return {
     choices: testOnce(mergeMovements(mergeParts(decided.flatMap(({ choice }) => choice ?? [])))),
-    withheld: withheld.filter((each, at) => withheld.findIndex((other) => other.of === each.of && other.way === each.way) === at),
+    withheld: withheld.filter(
+      (each, at) => withheld.findIndex((other) => other.of === each.of && other.way === each.way) === at,
+    ),
   };
 }
 

@@ -53,11 +53,7 @@ function choose(given: Given): ReturnType<typeof chooseOptions> {
   const input: ChooseInput = {
     movements: [{ movement: hung, situation: { numbers: given.numbers ?? {}, facts } }],
     withholding: {
-      stresses: new Map(
-        given.away === undefined
-          ? []
-          : [[given.away, { kind: "limit", joint: "shoulder" }]],
-      ),
+      stresses: new Map(given.away === undefined ? [] : [[given.away, { kind: "limit", joint: "shoulder" }]]),
     },
     prefers: given.prefers === undefined ? {} : { style: given.prefers },
   };
