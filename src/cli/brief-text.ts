@@ -1,3 +1,4 @@
+import { sayMissing } from "../wording/missing.ts";
 import type { Plan } from "../models/plan/plan.ts";
 import { sayCoachWord } from "../wording/coach-word.ts";
 import { sayMoment } from "../wording/date.ts";
@@ -32,7 +33,7 @@ export function briefText(given: Plan, strong: (text: string) => string = (text)
       ...part.prescription.flatMap((line) => wrap(line.trim(), 2 + (line.length - line.trimStart().length))),
       ...(part.pacing ? ["", ...workText(part, plan)] : []),
       ...(part.lifting ? ["", ...liftText(part, plan)] : []),
-      ...part.missing.flatMap((why) => wrap(`Not planned: ${why}`, 2)),
+      ...part.missing.flatMap((why) => wrap(`Not planned: ${sayMissing(why, plan.athlete.units)}`, 2)),
     ]),
     section("Warm-up", warmUpText(plan), strong),
     section("How to do it", choicesText(plan), strong),

@@ -1,3 +1,4 @@
+import { sayMissing } from "../wording/missing.ts";
 import { sayCoachWord } from "../wording/coach-word.ts";
 import type { PartPlan, Plan } from "../models/plan/plan.ts";
 import type { Reviewable } from "../models/plan/review.ts";
@@ -105,7 +106,7 @@ export const flagsOf = (row: BoardRow): readonly string[] => [
 export const lookAt = (row: BoardRow, shared: readonly string[]): readonly string[] => [
   ...row.plan.withheld.map((entry) => `Withheld: ${titleOfLeftOut(entry)}`),
   ...(row.plan.coachWord ? sayCoachWord(row.plan.coachWord, row.plan.athlete.units) : []),
-  ...row.plan.parts.flatMap(({ missing }) => missing.map((why) => `Not planned: ${why}`)),
+  ...row.plan.parts.flatMap(({ missing }) => missing.map((why) => `Not planned: ${sayMissing(why, row.plan.athlete.units)}`)),
   ...careOf(row)
     .filter((title) => !shared.includes(title))
     .map((title) => `Caution: ${title}`),

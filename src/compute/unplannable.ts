@@ -1,3 +1,4 @@
+import type { Missing } from "../models/plan/missing.ts";
 import type { Athlete, IsoDate } from "../models/athlete.ts";
 import type { Data } from "../models/data.ts";
 import { sexOfDivision } from "../models/sex-words.ts";
@@ -9,9 +10,8 @@ import { makePlan } from "./make-plan.ts";
 type Unplannable = {
   readonly workout: Workout;
   readonly division: string;
-  /** Absent where the whole plan fails. */
-  readonly part?: string;
-  readonly problem: string;
+  /** What of a part could not be computed, or the message with which the whole plan failed. */
+  readonly problem: { readonly part: string; readonly missing: Missing } | { readonly error: string };
 };
 
 /** Plans every workout for one typical athlete of each of its divisions, and gives what would not be planned. */
@@ -22,11 +22,11 @@ export const unplannable = (data: Data, date: IsoDate): readonly Unplannable[] =
         const athlete = typical(division, workout);
         const { parts } = makePlan({ athlete, workout, data, date, anonymous: true });
         return parts.flatMap(({ name, missing }) =>
-          missing.map((problem) => ({ workout, division, part: name, problem })),
+          missing.map((each) => ({ workout, division, problem: { part: name, missing: each } })),
         );
       } catch (error) {
-        const problem = error instanceof Error ? error.message : String(error);
-        return [{ workout, division, problem }];
+        const message = error instanceof Error ? error.message : String(error);
+        return [{ workout, division, problem: { error: message } }];
       }
     }),
   );

@@ -1,3 +1,4 @@
+import { sayMissing } from "../wording/missing.ts";
 import type { Plan } from "../models/plan/plan.ts";
 import { sayBasis, saySharpen } from "../wording/basis.ts";
 import { sayFinish, sayFinishPlan } from "../wording/lift-words.ts";
@@ -71,10 +72,10 @@ export const rulesBlock = ({ workout }: Plan): Block | undefined =>
     : { title: "Rules to know", lines: workout.rules.map((rule) => ({ runs: [{ text: rule }] })) };
 
 /** What could not be planned, and why. */
-export function missingBlock({ parts }: Plan): Block | undefined {
+export function missingBlock({ parts, athlete }: Plan): Block | undefined {
   const lines = parts.flatMap((part) =>
     part.missing.map((why): BlockLine => ({
-      runs: [{ text: `${sayPart(part.name)}:`, strong: true }, { text: why }],
+      runs: [{ text: `${sayPart(part.name)}:`, strong: true }, { text: sayMissing(why, athlete.units) }],
     })),
   );
   return lines.length === 0 ? undefined : { title: "Not planned", lines };

@@ -1,3 +1,4 @@
+import { sayMissing } from "../../src/wording/missing.ts";
 import type { Lift, Lifting, Places } from "../../src/models/plan/lifting.ts";
 import type { Pacing, PacingRow } from "../../src/models/plan/pacing.ts";
 import { titleOfLeftOut } from "../../src/wording/left-out.ts";
@@ -47,9 +48,7 @@ const partLines = (part: Read<PartPlan>): readonly string[] => [
   ...(part.pacing ? pacingLines(part.pacing) : []),
   ...(part.lifting ? liftingLines(part.lifting) : []),
   ...(part.places ? placesLines(part.places) : []),
-  ...part.missing.map(
-    (missing) => `missing ${typeof missing === "string" ? missing : JSON.stringify(missing)}`,
-  ),
+  ...part.missing.map((missing) => `missing ${sayMissing(missing, "kg")}`),
 ];
 
 const pacingLines = (pacing: Read<Pacing>): readonly string[] => [

@@ -15,7 +15,7 @@ export function plainCapacity(
     ...more,
     of: ({ movement }) => {
       const own = tasks[movement.id] ?? Object.values(tasks)[0];
-      if (!own) return { missing: movement.id };
+      if (!own) return { missing: { kind: "no-lift", movements: [movement.id] } };
       return {
         fastest: own.sustainable / 3,
         kappa: 1.6,

@@ -35,7 +35,7 @@ export function pacedAtDemo(athlete: Athlete, course: Course, work: Work): Pacin
   const { context } = settle(athlete, workout, demo, "2026-11-26");
   const { capacity, between, loadBar, seed, overrides } = context;
   const part = pacePart({ course, ...work, capacity, between, loadBar, seed, overrides });
-  if (part.kind === "not-paced") throw new Error(part.missing.join(" "));
+  if (part.kind === "not-paced") throw new Error(JSON.stringify(part.missing));
   return part.pacing;
 }
 

@@ -30,6 +30,6 @@ export const inputFor = (
 export function paced(input: PartInput): PacedPart & { kind: "paced" } {
   const part = pacePart(input);
   expect(part.kind).toBe("paced");
-  if (part.kind !== "paced") throw new Error(part.missing.join(" "));
+  if (part.kind !== "paced") throw new Error(JSON.stringify(part.missing));
   return part;
 }

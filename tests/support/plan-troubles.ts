@@ -1,3 +1,4 @@
+import { sayMissing } from "../../src/wording/missing.ts";
 import { briefText } from "../../src/cli/brief-text.ts";
 import type { Course, CourseEffort } from "../../src/models/course.ts";
 import type { PartPlan, Plan } from "../../src/models/plan/plan.ts";
@@ -20,7 +21,7 @@ export function planTroubles(plan: Plan, courseOfPart: (part: string) => Course)
   const found = plan.parts.flatMap((part) => {
     const course = courseOfPart(part.name);
     return [
-      ...part.missing.map((why) => `not planned: ${why}`),
+      ...part.missing.map((why) => `not planned: ${sayMissing(why, "kg")}`),
       ...(part.pacing ? pacingTroubles(part.pacing, course) : []),
       ...liftingTroubles(part),
     ].map((trouble) => `${part.name}: ${trouble}`);

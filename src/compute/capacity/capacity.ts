@@ -124,9 +124,8 @@ function capacityOfTask(
   const { athlete, constants } = subject;
   const { movement, unit, load } = task;
   if (!fit) {
-    const usual = movement.counts[0] ?? "reps";
     return {
-      missing: `No pace of the movement "${movement.name}" is known in ${unit}: it is counted in ${usual}, and nothing says how ${usual} become ${unit}.`,
+      missing: { kind: "no-pace", movement: movement.name, unit, counted: movement.counts[0] ?? "reps" },
     };
   }
   const factor = taskFactor(subject, task, load);

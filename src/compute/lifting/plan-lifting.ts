@@ -1,19 +1,22 @@
-import type { Checked, Fault } from "../../models/fault.ts";
 import type { Lift, Lifting } from "../../models/plan/lifting.ts";
+import type { Missing } from "../../models/plan/missing.ts";
 import { type AttemptConstants, attemptConstants } from "./attempt-constants.ts";
 import { barLoadOfCandidate, nearestTo } from "./candidate-loads.ts";
 import { describeLift } from "./describe-lift.ts";
 import { finishOffsets, finishTable } from "./finish-table.ts";
 import { againOf } from "./lift-again.ts";
-import { noBarFault, noLiftFault } from "./lifting-faults.ts";
 import { type LiftingInput, type LoadedInput, withIron } from "./lifting-input.ts";
 import { lastStartClock, type LiftingWindow, windowOf } from "./lifting-window.ts";
 import { allRepsOf, type LiftLine, liftsOf, windowedLiftsOf } from "./lift-line.ts";
 import { objectiveOf } from "./objective.ts";
 import { planLadder, type PlannedLadder } from "./plan-ladder.ts";
-import { isFault, readyLift, type ReadyLift } from "./ready-lift.ts";
+import { isMissing, readyLift, type ReadyLift } from "./ready-lift.ts";
 import { planRounds } from "./round-lifting.ts";
 import { oneAfterTheOther, type PlannedLift, shareWindow } from "./share-window.ts";
+
+type PlannedLifting =
+  | { readonly ok: true; readonly value: Lifting }
+  | { readonly ok: false; readonly missing: readonly Missing[] };
 
 /**
  * The attempts of a part that is lifted for load: of one lift or several, in a window of its own or in what is left of one,
@@ -22,7 +25,7 @@ import { oneAfterTheOther, type PlannedLift, shareWindow } from "./share-window.
  * Everything that keeps it from being planned is told at once: nothing in it is a lift, the window is too short for one
  * attempt, the empty bar is heavier than the opener, it is lifted without a bar.
  */
-export function planLifting(given: LiftingInput): Checked<Lifting> {
+export function planLifting(given: LiftingInput): PlannedLifting {
   const input = withIron(given);
   const constants = attemptConstants(input.overrides);
   const rounds = windowedLiftsOf(input.course, input.reached);
@@ -30,19 +33,18 @@ export function planLifting(given: LiftingInput): Checked<Lifting> {
   const withoutBar = [...rounds.map(({ line }) => line), ...lines]
     .flatMap(({ pieces }) => pieces)
     .find(({ movement: { loading } }) => loading !== undefined && loading.held !== "bar");
-  if (withoutBar) return refused([noBarFault(input.part.place, input.part.name, withoutBar.movement.name)]);
+  if (withoutBar) return refused([{ kind: "no-bar", lift: withoutBar.movement.name }]);
   if (rounds.length > 0) {
     const planned = planRounds(input, rounds, constants);
-    return "lifts" in planned ? { ok: true, value: planned, notices: [] } : refused(planned);
+    return "lifts" in planned ? { ok: true, value: planned } : refused(planned);
   }
-  if (lines.length === 0)
-    return refused([noLiftFault(input.part.place, input.part.name, movementsOf(input))]);
+  if (lines.length === 0) return refused([{ kind: "no-lift", movements: movementsOf(input) }]);
   return planLines(input, lines, constants);
 }
 
-const refused = (faults: readonly Fault[]): Checked<Lifting> => ({ ok: false, faults });
+const refused = (missing: readonly Missing[]): PlannedLifting => ({ ok: false, missing });
 
-const movementsOf = ({ course }: LiftingInput): readonly string[] => [
+const movementsOf = ({ course }: LiftingInput): string[] => [
   ...new Set(course.items.flatMap((item) => (item.kind === "effort" ? [item.movement.name] : []))),
 ];
 
@@ -50,19 +52,18 @@ function planLines(
   input: LoadedInput,
   lines: readonly LiftLine[],
   constants: AttemptConstants,
-): Checked<Lifting> {
+): PlannedLifting {
   const several = lines.length > 1;
   const window = windowOf(input);
   const objective = objectiveOf(input, several);
   const lifts = lines.map((line) => readyLift(input, line, window, objective, constants));
-  const faults = lifts.filter(isFault);
-  if (faults.length > 0) return refused(faults);
-  const ready = lifts.filter((lift): lift is ReadyLift => !isFault(lift));
+  const missing = lifts.filter(isMissing);
+  if (missing.length > 0) return refused(missing);
+  const ready = lifts.filter((lift): lift is ReadyLift => !isMissing(lift));
   const planned = planReady(input, ready, window, constants);
   const [first] = planned;
   return {
     ok: true,
-    notices: [],
     value: {
       window: {
         opens: window.opens,

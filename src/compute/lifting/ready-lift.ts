@@ -1,8 +1,7 @@
-import type { Fault } from "../../models/fault.ts";
+import type { Missing } from "../../models/plan/missing.ts";
 import type { AttemptConstants } from "./attempt-constants.ts";
 import type { AttemptWindow } from "./attempt-times.ts";
 import { exactInKilograms } from "./exact-mass.ts";
-import { heavyBarFault, noLiftFault, shortWindowFault, stepsFault } from "./lifting-faults.ts";
 import { attemptWindow, liftSeconds } from "./lifting-clock.ts";
 import type { LoadedInput } from "./lifting-input.ts";
 import { liftingTask, type LiftingTask, type NoTask } from "./lifting-task.ts";
@@ -21,16 +20,15 @@ export function readyLift(
   window: LiftingWindow,
   objective: Objective,
   constants: AttemptConstants,
-): ReadyLift | Fault {
-  const { part } = input;
+): ReadyLift | Missing {
   const length = lengthOf(window);
   const today = liftToday(line, input, (length ?? 0) / 2, constants);
-  if (!today) return noLiftFault(part.place, part.name, [sayLine(line)]);
+  if (!today) return { kind: "no-lift", movements: [sayLine(line)] };
   const earliest = earliestStart(input, constants);
   const times = timesOf(input, today, { length, earliest }, constants);
   if (!times) {
     const needed = earliest + constants.lateMargin + liftSeconds(allRepsOf(line), constants);
-    return shortWindowFault(part.place, part.name, length ?? 0, needed);
+    return { kind: "short-window", length: length ?? 0, needed };
   }
   const task = liftingTask(input, today, times, objective, constants);
   return "problem" in task ? { task, window: times } : whyNoTask(task, input, line);
@@ -60,11 +58,11 @@ function timesOf(
   );
 }
 
-/** Why no attempts could be set up for a lift, as a fault. */
-export function whyNoTask(task: NoTask, { part, athlete, iron }: LoadedInput, line: LiftLine): Fault {
-  if ("noStepFrom" in task) return stepsFault(part.place, part.name, task.noStepFrom, task.jump);
+/** Why no attempts could be set up for a lift. */
+export function whyNoTask(task: NoTask, { iron }: LoadedInput, line: LiftLine): Missing {
+  if ("noStepFrom" in task) return { kind: "no-step", opener: task.noStepFrom, step: task.jump };
   const bar = exactInKilograms(iron.loads.empty);
-  return heavyBarFault(athlete.place, sayLine(line), bar, task.barIsHeavierThan);
+  return { kind: "heavy-bar", lift: sayLine(line), bar, opener: task.barIsHeavierThan };
 }
 
-export const isFault = (value: ReadyLift | LiftingTask | Fault): value is Fault => "severity" in value;
+export const isMissing = (value: ReadyLift | Missing): value is Missing => "kind" in value;

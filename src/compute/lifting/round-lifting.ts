@@ -1,12 +1,11 @@
-import type { Fault } from "../../models/fault.ts";
 import type { Lift, Lifting } from "../../models/plan/lifting.ts";
+import type { Missing } from "../../models/plan/missing.ts";
 import type { AttemptConstants } from "./attempt-constants.ts";
 import type { AttemptWindow } from "./attempt-times.ts";
 import { describeLift } from "./describe-lift.ts";
 import { ladderInEveryRound } from "./every-round.ts";
 import type { Slot } from "./ladder-problem.ts";
 import { liftSeconds } from "./lifting-clock.ts";
-import { noLiftFault } from "./lifting-faults.ts";
 import type { LoadedInput } from "./lifting-input.ts";
 import { liftingTask } from "./lifting-task.ts";
 import { allRepsOf, sayLine, type WindowedLift } from "./lift-line.ts";
@@ -25,18 +24,18 @@ export function planRounds(
   input: LoadedInput,
   lifts: readonly WindowedLift[],
   constants: AttemptConstants,
-): Lifting | readonly Fault[] {
+): Lifting | readonly Missing[] {
   const { part, opens } = input;
   const adds = part.score.kind !== "load";
   const objective = objectiveOf(input, adds || lifts.length > 1);
   const planned: Lift[] = [];
-  const faults: Fault[] = [];
+  const missing: Missing[] = [];
   for (const lift of lifts) {
     const found = planWindows(input, lift, objective, adds, constants);
-    if ("severity" in found) faults.push(found);
+    if ("kind" in found) missing.push(found);
     else planned.push(found);
   }
-  if (faults.length > 0) return faults;
+  if (missing.length > 0) return missing;
   const ends = input.course.ends ?? lifts.flatMap(({ windows }) => windows.at(-1)?.closes ?? []).at(-1);
   return {
     window: { opens: opens.mean, ...(ends !== undefined && { closes: opens.mean + ends }) },
@@ -55,15 +54,15 @@ function planWindows(
   objective: Objective,
   adds: boolean,
   constants: AttemptConstants,
-): Lift | Fault {
-  const { part, opens, bounds } = input;
+): Lift | Missing {
+  const { opens, bounds } = input;
   const { line, windows } = lift;
   // Added up is one load a window: more attempts in it would be added too.
   const single = { line, windows: windows.map((window) => ({ ...window, attempts: 1 })) };
   const moments = windowSlots(adds ? single : lift, bounds?.smallestRest, constants);
   const last = moments.at(-1);
   const today = last && liftToday(line, input, last.clock / 2, constants);
-  if (!today) return noLiftFault(part.place, part.name, [sayLine(line)]);
+  if (!today) return { kind: "no-lift", movements: [sayLine(line)] };
   const window = windowOfMoments(moments, allRepsOf(line), constants);
   const task = liftingTask(input, today, window, objective, constants);
   if (!("problem" in task)) return whyNoTask(task, input, line);

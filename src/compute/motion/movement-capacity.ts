@@ -1,3 +1,4 @@
+import type { Missing } from "../../models/plan/missing.ts";
 import type { Movement } from "../../models/movement.ts";
 import type { Kilograms, Metres, Seconds } from "../../models/quantity.ts";
 import type { AmountUnit, Level, Sex } from "../../models/vocabulary.ts";
@@ -50,8 +51,8 @@ export type MovementCapacity = {
   readonly byDuration: { readonly seconds: readonly number[]; readonly factors: readonly number[] };
 };
 
-/** Why a task has no capacity: what is missing, in words for the reader. */
-export type NoCapacity = { readonly missing: string };
+/** Why a task has no capacity: what is missing. */
+export type NoCapacity = { readonly missing: Missing };
 
 /** Everything the pacing needs to know of an athlete. */
 export type Capacity = {

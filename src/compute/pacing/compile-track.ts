@@ -1,3 +1,4 @@
+import type { Missing } from "../../models/plan/missing.ts";
 import type { Course, CourseEffort, CourseItem } from "../../models/course.ts";
 import type { Score } from "../../models/workout.ts";
 import { interpolate } from "../../numerics/interpolate.ts";
@@ -32,12 +33,12 @@ export function compileTrack(
   score: Score,
   { taskOf, rules, floor }: Compiling,
   expected: number,
-): Track | { readonly missing: readonly string[] } {
+): Track | { readonly missing: readonly Missing[] } {
   const { items } = course;
   const track = emptyTrack(items, course.pauses ?? []);
   const tasks: TrackTask[] = [];
   const indexOf = new Map<TrackTask, number>();
-  const missing = new Set<string>();
+  const missing = new Map<string, Missing>();
   let before: TrackTask | undefined;
   items.forEach((item, i) => {
     track.round[i] = item.pass.round;
@@ -47,7 +48,7 @@ export function compileTrack(
     }
     const task = taskOf(item);
     if ("missing" in task) {
-      missing.add(task.missing);
+      missing.set(JSON.stringify(task.missing), task.missing);
       return;
     }
     let index = indexOf.get(task);
@@ -65,7 +66,7 @@ export function compileTrack(
     );
     before = task;
   });
-  if (missing.size > 0) return { missing: [...missing] };
+  if (missing.size > 0) return { missing: [...missing.values()] };
   makeDearerTogether(track, tasks, rules, expected);
   return { ...track, tasks, sections: markSections(track, score, rules) };
 }

@@ -1,3 +1,4 @@
+import type { Missing } from "../../models/plan/missing.ts";
 import type { Course, CourseLoad } from "../../models/course.ts";
 import type { Movement } from "../../models/movement.ts";
 import type { BarLoad } from "../../models/plan/basics.ts";
@@ -91,5 +92,5 @@ export type PacedPart =
   | {
       readonly kind: "not-paced";
       /** What could not be computed, and why. */
-      readonly missing: readonly string[];
+      readonly missing: readonly Missing[];
     };

@@ -1,3 +1,4 @@
+import type { Missing } from "../../models/plan/missing.ts";
 import type { Course, CourseEffort } from "../../models/course.ts";
 import { quickRun, type QuickRun } from "../search/choose-plan.ts";
 import { compileTrack } from "./compile-track.ts";
@@ -40,7 +41,7 @@ export type SolvedCourse = {
   readonly order?: NonNullable<BestOrder["told"]>;
 };
 
-type Missing = { readonly missing: readonly string[] };
+type NotSolved = { readonly missing: readonly Missing[] };
 
 /** Where capacities depend on the length of the part, it is found to this share, in so many rounds. */
 const LENGTH_ERROR = 0.03;
@@ -56,7 +57,7 @@ type Task = {
   readonly rules: Rules;
   readonly limit: number;
   /** The course compiled for an expected length, for this athlete or one of another capacity. */
-  readonly compile: (course: Course, expected: number, taskOf?: TaskOf) => Track | Missing;
+  readonly compile: (course: Course, expected: number, taskOf?: TaskOf) => Track | NotSolved;
 };
 
 /**
@@ -64,7 +65,7 @@ type Task = {
  * as much as possible in the time. Work that may be cut up freely is cut up the way that is quickest on the expected day.
  * Capacities that depend on the length of the part are taken at the length found.
  */
-export function solveCourse(input: PartInput, rules: Rules): SolvedCourse | Missing {
+export function solveCourse(input: PartInput, rules: Rules): SolvedCourse | NotSolved {
   const own = tasksOf(input.capacity, input.course.worn);
   const limit = input.course.ends ?? Number.POSITIVE_INFINITY;
   const compile: Task["compile"] = (course, expected, taskOf = own) => {

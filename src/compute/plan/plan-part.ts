@@ -1,5 +1,5 @@
 import type { Course } from "../../models/course.ts";
-import type { Fault } from "../../models/fault.ts";
+import type { Missing } from "../../models/plan/missing.ts";
 import type { Lifting } from "../../models/plan/lifting.ts";
 import type { PartPlan } from "../../models/plan/plan.ts";
 import { seconds } from "../../models/quantity.ts";
@@ -194,7 +194,7 @@ function liftPart(
   start: number,
   before: Before | undefined,
   paced: PacedPart | undefined,
-): { readonly lifting?: Lifting; readonly missing: readonly string[] } {
+): { readonly lifting?: Lifting; readonly missing: readonly Missing[] } {
   const { athlete, anonymous = false, library, gym, date, competition, overrides } = context;
   const own = paced?.kind === "paced" ? paced : undefined;
   const worked = own ? beforeEachLift(own, course) : beforeTheWindow(before);
@@ -221,9 +221,7 @@ function liftPart(
     ...(workout.objectiveLoad !== undefined && { objectiveLoad: workout.objectiveLoad }),
     overrides,
   });
-  return planned.ok
-    ? { lifting: planned.value, missing: [] }
-    : { missing: planned.faults.map((fault: Fault) => `${fault.problem}. ${fault.remedy}`) };
+  return planned.ok ? { lifting: planned.value, missing: [] } : planned;
 }
 
 /** What is set for the attempts: by the workout, with the coach's word in it, over what the competition sets for every lift. */

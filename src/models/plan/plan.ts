@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { missingField } from "./missing.ts";
 import {
   afterField,
   basisField,
@@ -41,7 +42,7 @@ const partPlanField = z.strictObject({
   heldBack: heldBackField.optional(),
   tiesBy: z.string().optional().describe("the part whose result breaks ties of this one"),
   missing: z
-    .array(z.string())
+    .array(missingField)
     .describe(
       "what could not be computed for this part, and why; a field whose model lacks input is absent, never invented",
     ),

@@ -57,7 +57,7 @@ const capacity = (more: Partial<Athlete> = {}, tested?: Readonly<Record<string, 
 
 function known(of: Capacity, task: Task): MovementCapacity {
   const found = of.of(task);
-  if ("missing" in found) throw new Error(found.missing);
+  if ("missing" in found) throw new Error(found.missing.kind);
   return found;
 }
 const reps = (movement: Movement, load?: number): Task => ({
@@ -206,10 +206,9 @@ describe("what an athlete cannot do", () => {
     expect(known(capacity(), reps(pullUp)).possible).toBe(true);
   });
 
-  it("in a unit nothing converts is missing, in words", () => {
+  it("in a unit nothing converts is missing", () => {
     expect(capacity().of({ movement: burpee, unit: "calories" })).toEqual({
-      missing:
-        'No pace of the movement "burpee" is known in calories: it is counted in reps, and nothing says how reps become calories.',
+      missing: { kind: "no-pace", movement: "burpee", unit: "calories", counted: "reps" },
     });
   });
 

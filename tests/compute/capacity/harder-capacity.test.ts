@@ -15,7 +15,7 @@ const of = (all: number, own = 0) => {
     movement: burpee,
     unit: "reps",
   });
-  if ("missing" in known) throw new Error(known.missing);
+  if ("missing" in known) throw new Error(known.missing.kind);
   return known;
 };
 

@@ -5,7 +5,7 @@ import { withIron } from "../../../src/compute/lifting/lifting-input.ts";
 import { windowOf } from "../../../src/compute/lifting/lifting-window.ts";
 import { objectiveOf } from "../../../src/compute/lifting/objective.ts";
 import { planLadder } from "../../../src/compute/lifting/plan-ladder.ts";
-import { isFault, readyLift } from "../../../src/compute/lifting/ready-lift.ts";
+import { isMissing, readyLift } from "../../../src/compute/lifting/ready-lift.ts";
 import { cleanAndJerk, liftingInput } from "../../support/sample-lifting.ts";
 
 const constants = attemptConstants();
@@ -17,7 +17,7 @@ const ready = readyLift(
   objectiveOf(input, false),
   constants,
 );
-if (isFault(ready)) throw new Error(ready.problem);
+if (isMissing(ready)) throw new Error(ready.kind);
 const planned = planLadder(ready.task, ready.window, constants);
 const lift = describeLift(ready.task, planned, { opens: 600, lastStart: 948 });
 

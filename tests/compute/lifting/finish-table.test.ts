@@ -5,7 +5,7 @@ import { withIron } from "../../../src/compute/lifting/lifting-input.ts";
 import { windowOf } from "../../../src/compute/lifting/lifting-window.ts";
 import { objectiveOf } from "../../../src/compute/lifting/objective.ts";
 import { planLadder } from "../../../src/compute/lifting/plan-ladder.ts";
-import { isFault, readyLift } from "../../../src/compute/lifting/ready-lift.ts";
+import { isMissing, readyLift } from "../../../src/compute/lifting/ready-lift.ts";
 import { seconds } from "../../../src/models/quantity.ts";
 import { liftResult, sampleAthlete } from "../../support/sample-lifter.ts";
 import { cleanAndJerk, liftingInput, liftPart } from "../../support/sample-lifting.ts";
@@ -30,7 +30,7 @@ function rowsOf(best: number): readonly FinishRow[] {
   );
   const line = { pieces: [{ movement: cleanAndJerk, reps: 1 }] } as const;
   const ready = readyLift(input, line, windowOf(input), objectiveOf(input, false), constants);
-  if (isFault(ready)) throw new Error(ready.problem);
+  if (isMissing(ready)) throw new Error(ready.kind);
   const planned = planLadder(ready.task, ready.window, constants);
   const moments = { offsets: OFFSETS, opens: 560, rest: 0 };
   return finishTable(ready.task, ready.window, planned, moments, constants);

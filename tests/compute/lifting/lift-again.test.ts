@@ -25,7 +25,7 @@ const afterWork = (best: number, more: Partial<LiftingInput> = {}): LiftingInput
 
 function planned(input: LiftingInput): { readonly lifting: Lifting; readonly again: LiftAgain } {
   const made = planLifting(input);
-  if (!made.ok) throw new Error(made.faults[0]?.problem);
+  if (!made.ok) throw new Error(made.missing[0]?.kind);
   const again = made.value.lifts[0]?.again;
   if (!again) throw new Error("nothing to plan again from");
   // As it reaches the device: written, locked, opened and read.

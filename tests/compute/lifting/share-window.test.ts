@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { attemptConstants } from "../../../src/compute/lifting/attempt-constants.ts";
 import { withIron } from "../../../src/compute/lifting/lifting-input.ts";
 import { objectiveOf } from "../../../src/compute/lifting/objective.ts";
-import { isFault, readyLift } from "../../../src/compute/lifting/ready-lift.ts";
+import { isMissing, readyLift } from "../../../src/compute/lifting/ready-lift.ts";
 import { planLadder } from "../../../src/compute/lifting/plan-ladder.ts";
 import {
   oneAfterTheOther,
@@ -32,7 +32,7 @@ function liftsOf(length: number) {
       objectiveOf(input, true),
       constants,
     );
-    if (isFault(ready)) throw new Error(ready.problem);
+    if (isMissing(ready)) throw new Error(ready.kind);
     return ready;
   });
 }

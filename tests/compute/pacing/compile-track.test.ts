@@ -12,6 +12,7 @@ import { makeCourse } from "../../support/courses.ts";
 import { burpee, pullUp, row } from "../../support/movements.ts";
 import { forTime } from "../../support/paced.ts";
 
+const NO_PACE = { kind: "no-pace", movement: "burpee", unit: "calories", counted: "reps" } as const;
 const capacity = plainCapacity({
   burpee: { sustainable: 4, fastest: 2 },
   "pull-up": { sustainable: 2, fastest: 1, unbroken: 15 },
@@ -26,7 +27,7 @@ function compile(course: Course, score: Score = forTime, expected = 600, of = ca
     { taskOf: tasksOf(of, course.worn), rules, floor: { between: metres(5) } },
     expected,
   );
-  if ("missing" in track) throw new Error(track.missing.join(" "));
+  if ("missing" in track) throw new Error(JSON.stringify(track.missing));
   return track;
 }
 
@@ -104,7 +105,7 @@ describe("a compiled track", () => {
   });
 
   it("tells everything that is missing at once", () => {
-    const none = { ...capacity, of: () => ({ missing: "no pace" }) };
+    const none = { ...capacity, of: () => ({ missing: NO_PACE }) };
     const rules = rulesFor(none);
     const course = makeCourse([[{ move: burpee, amount: 1 }, { move: pullUp, amount: 1 }]]); // prettier-ignore
     const track = compileTrack(
@@ -113,7 +114,7 @@ describe("a compiled track", () => {
       { taskOf: tasksOf(none, undefined), rules, floor: { between: metres(5) } },
       600,
     );
-    expect(track).toEqual({ missing: ["no pace"] });
+    expect(track).toEqual({ missing: [NO_PACE] });
   });
 });
 

@@ -9,6 +9,7 @@ import { type Line, makeAmrap, makeCourse } from "../../support/courses.ts";
 import { airSquat, burpee, clean, pullUp, row, run, thruster } from "../../support/movements.ts";
 import { forReps, forTime, inputFor, paced } from "../../support/paced.ts";
 
+const NO_PACE = { kind: "no-pace", movement: "burpee", unit: "calories", counted: "reps" } as const;
 type Own = Partial<MovementCapacity> & { readonly sustainable: number };
 const TASKS: Readonly<Record<string, Own>> = {
   burpee: { sustainable: 4.2, fastest: 2.3, kappa: 1.7, unbroken: 40 },
@@ -90,10 +91,10 @@ describe("a paced part", () => {
   });
 
   it("says what is missing where a movement has no capacity", () => {
-    const none = { ...athlete(), of: () => ({ missing: "No pace of the movement is known." }) };
+    const none = { ...athlete(), of: () => ({ missing: NO_PACE }) };
     expect(pacePart(inputFor(couplet, forTime, none))).toEqual({
       kind: "not-paced",
-      missing: ["No pace of the movement is known."],
+      missing: [NO_PACE],
     });
   });
 

@@ -20,7 +20,7 @@ const effortAt = (course: ReturnType<typeof makeCourse>, i: number): CourseEffor
 };
 const taskAt = (effort: CourseEffort): TrackTask => {
   const task = taskOf(effort);
-  if ("missing" in task) throw new Error(task.missing);
+  if ("missing" in task) throw new Error(task.missing.kind);
   return task;
 };
 

@@ -112,7 +112,7 @@ function stationCells(field: FieldCase, path: string, data: Data): readonly Cell
 
 function pacingOf(input: PartInput): Pacing {
   const part = pacePart(input);
-  if (part.kind === "not-paced") throw new Error(part.missing.join(" "));
+  if (part.kind === "not-paced") throw new Error(JSON.stringify(part.missing));
   return part.pacing;
 }
 

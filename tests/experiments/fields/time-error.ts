@@ -27,7 +27,7 @@ export function timeError(input: PartInput, result: Result): number {
 
 function solve(input: PartInput): Solved {
   const solved = solveCourse(input, rulesFor(input.capacity, input.overrides));
-  if ("missing" in solved) throw new Error(solved.missing.join(" "));
+  if ("missing" in solved) throw new Error(JSON.stringify(solved.missing));
   return solved.solved;
 }
 

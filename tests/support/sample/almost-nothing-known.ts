@@ -64,7 +64,7 @@ export const almostNothingKnown: Plan = {
       score: "time",
       start: { kind: "clock", clock: 0 },
       prescription: ["30 calories of rowing", "40 wall balls 6 kg", "40 burpees"],
-      missing: ["No test of any movement is known, so pace is that of a typical new athlete."],
+      missing: [{ kind: "no-pace", movement: "plank", unit: "reps", counted: "seconds" }],
       pacing: {
         score: "reps",
         result: { target: 106, cautious: 94, middle: 106, hopeful: 110 },
@@ -89,7 +89,7 @@ export const almostNothingKnown: Plan = {
       score: "load",
       start: { kind: "clock", clock: 720 },
       prescription: ["1 back squat, as heavy as possible in 6:00"],
-      missing: ["No lift is known."],
+      missing: [{ kind: "no-lift", movements: ["plank"] }],
     },
   ],
   choices: [],
