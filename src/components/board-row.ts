@@ -106,7 +106,9 @@ export const flagsOf = (row: BoardRow): readonly string[] => [
 export const lookAt = (row: BoardRow, shared: readonly string[]): readonly string[] => [
   ...row.plan.withheld.map((entry) => `Withheld: ${titleOfLeftOut(entry)}`),
   ...(row.plan.coachWord ? sayCoachWord(row.plan.coachWord, row.plan.athlete.units) : []),
-  ...row.plan.parts.flatMap(({ missing }) => missing.map((why) => `Not planned: ${sayMissing(why, row.plan.athlete.units)}`)),
+  ...row.plan.parts.flatMap(({ missing }) =>
+    missing.map((why) => `Not planned: ${sayMissing(why, row.plan.athlete.units)}`),
+  ),
   ...careOf(row)
     .filter((title) => !shared.includes(title))
     .map((title) => `Caution: ${title}`),

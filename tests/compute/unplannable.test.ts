@@ -29,7 +29,9 @@ it("what can be planned for everybody is not told", () => {
 
 it("what the library knows no pace for is told for each division, and as one fault", () => {
   const data = dataOf("20 m pull-up");
-  expect(unplannable(data, DAY).map(({ division, problem }) => [division, "part" in problem && problem.part])).toEqual([
+  expect(
+    unplannable(data, DAY).map(({ division, problem }) => [division, "part" in problem && problem.part]),
+  ).toEqual([
     ["men", "a"],
     ["women", "a"],
   ]);

@@ -3,9 +3,7 @@ import { sayMissing } from "../../src/wording/missing.ts";
 
 describe("what could not be computed", () => {
   it("is a pace in a unit that nothing converts", () => {
-    expect(
-      sayMissing({ kind: "no-pace", movement: "burpee", unit: "calories", counted: "reps" }, "kg"),
-    ).toBe(
+    expect(sayMissing({ kind: "no-pace", movement: "burpee", unit: "calories", counted: "reps" }, "kg")).toBe(
       'No pace of the movement "burpee" is known in calories: it is counted in reps, and nothing says how reps become calories.',
     );
   });

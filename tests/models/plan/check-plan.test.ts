@@ -40,7 +40,13 @@ describe("a finished plan", () => {
     const { score } = samplePlan.headline;
     const bare: Plan = { ...samplePlan, headline: { score }, withheld: [] };
     expect(troubleInPlan(bare)).toBe("headline: nothing to aim at, and nothing says why");
-    const told = { ...bare, parts: bare.parts.map((one) => ({ ...one, missing: [{ kind: "no-lift" as const, movements: ["plank"] }] })) };
+    const told = {
+      ...bare,
+      parts: bare.parts.map((one) => ({
+        ...one,
+        missing: [{ kind: "no-lift" as const, movements: ["plank"] }],
+      })),
+    };
     expect(troubleInPlan(told)).toBeUndefined();
   });
 
