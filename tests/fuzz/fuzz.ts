@@ -4,8 +4,10 @@ import { type Ending, inputOf, MOST_CPU } from "./try-input.ts";
 // npm run fuzz -- 50000 [FIRST]: tries so many inputs from the number FIRST on and says what was wrong.
 // npm run fuzz -- show NUMBER: prints the input of a number.
 
-/** Where an input needs so much longer than it may, it hangs. Milliseconds. */
-const HANGS_AFTER = 4 * MOST_CPU * 1000;
+/** Where an input needs so much longer than it may, it hangs, however busy the computer is. Milliseconds. */
+const HANGS_AFTER = 20 * MOST_CPU * 1000;
+/** After so many inputs a long run says how far it is. */
+const TOLD_EVERY = 1000;
 
 type Word = { readonly number: number; readonly ending?: Ending };
 
@@ -18,12 +20,13 @@ if (first === "show") {
 }
 
 async function fuzz(start: number, end: number): Promise<void> {
-  const ends = { messages: 0, plans: 0, wrong: 0 };
+  const ends: Ends = { messages: 0, plans: 0, wrong: 0 };
   let slowest = 0;
   const take = (number: number, { kind, problem, cpu }: Ending): void => {
     ends[kind] += 1;
     slowest = Math.max(slowest, cpu);
     if (kind === "wrong") console.log(`${number}: ${(problem ?? "").split("\n").slice(0, 3).join(" | ")}`);
+    if ((number + 1 - start) % TOLD_EVERY === 0) console.log(`up to ${number}: ${sayEnds(ends, slowest)}`);
   };
   let next = start;
   while (next < end) {
@@ -32,11 +35,14 @@ async function fuzz(start: number, end: number): Promise<void> {
     take(stopped, { kind: "wrong", problem: "does not end", cpu: HANGS_AFTER / 1000 });
     next = stopped + 1;
   }
-  const { messages, plans, wrong } = ends;
-  console.log(
-    `${end - start} inputs: ${messages} in messages, ${plans} in plans, ${wrong} wrong; ${slowest.toFixed(2)} s at most.`,
-  );
-  if (wrong > 0) process.exitCode = 1;
+  console.log(`${end - start} inputs: ${sayEnds(ends, slowest)}`);
+  if (ends.wrong > 0) process.exitCode = 1;
+}
+
+type Ends = Record<Ending["kind"], number>;
+
+function sayEnds({ messages, plans, wrong }: Ends, slowest: number): string {
+  return `${messages} in messages, ${plans} in plans, ${wrong} wrong; ${slowest.toFixed(2)} s at most.`;
 }
 
 /** Tries inputs in a thread of their own; gives the number of the one that hangs. */

@@ -75,18 +75,22 @@ function tryFolder(path: string, { text, around }: Input): Omit<Ending, "cpu"> {
   if (steers(said)) return wrong(`a message steers the terminal: ${JSON.stringify(said)}`);
   if (faults.length > 0) return { kind: "messages" };
   if (!value) return wrong("nothing can be used, and no fault says why");
-  const problem = planAll(value);
+  const problem = planAll(value, text);
   return problem === undefined ? { kind: "plans" } : wrong(problem);
 }
 
-function planAll(data: Data): string | undefined {
+function planAll(data: Data, written: string): string | undefined {
+  const texts = textsIn(
+    [data.workouts, data.athletes, ...data.gyms.values(), ...data.competitions.values()],
+    written,
+  );
   for (const workout of data.workouts) {
     const plans = [
       ...data.athletes.map((athlete) => makePlan({ athlete, workout, data, date: DAY })),
       ...makeStrategy({ workout, data, date: DAY }).plans.map(({ plan }) => plan),
     ];
     for (const plan of plans) {
-      const problem = judge(plan);
+      const problem = judge(plan, texts);
       if (problem !== undefined) return problem;
     }
   }
@@ -94,17 +98,29 @@ function planAll(data: Data): string | undefined {
 }
 
 /** What the plan says to its reader: no number that is none, nothing that steers a terminal. */
-function judge(plan: Plan): string | undefined {
+function judge(plan: Plan, texts: readonly string[]): string | undefined {
   const said = briefText(plan, (text) => text);
-  const nothing = /\b(?:NaN|undefined|Infinity|\[object \w+\])\b|∞/.exec(
-    said.replaceAll(plan.workout.title, ""),
-  );
+  const nothing = NO_NUMBER.exec(withoutTexts(said, texts));
   if (nothing !== null)
     return `the brief says "${nothing[0]}": ${said.slice(Math.max(0, nothing.index - 60), nothing.index + 60)}`;
   return steers(said)
     ? `the brief steers the terminal: ${JSON.stringify(/.{0,40}[\p{Cc}\u202E\u2028]/u.exec(said.replace(/\n/g, " "))?.[0])}`
     : undefined;
 }
+
+const NO_NUMBER = /\b(?:NaN|undefined|Infinity|\[object \w+\])\b|∞/;
+
+/** Texts that a person wrote may hold such words: whoever is called Infinity is called so. A brief folds them at spaces. */
+const withoutTexts = (said: string, texts: readonly string[]): string =>
+  texts.reduce((rest, text) => rest.replaceAll(text, ""), said.replace(/\s+/g, " "));
+
+/** The texts in what was read that look like a number that is none, as they stand in the file. */
+const textsIn = (read: unknown, written: string): readonly string[] => {
+  if (typeof read === "string") return NO_NUMBER.test(read) && written.includes(read) ? [read] : [];
+  return typeof read === "object" && read !== null
+    ? Object.values(read).flatMap((one) => textsIn(one, written))
+    : [];
+};
 
 const steers = (said: string): boolean =>
   /[\p{Cc}\u202A-\u202E\u2066-\u2069\u2028\u2029]/u.test(said.replace(/[\n\t]/g, ""));

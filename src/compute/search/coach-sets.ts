@@ -11,6 +11,9 @@ export type CoachSets = {
   readonly dislike: number;
 };
 
+/** Ways to part one amount, by their number of sets. */
+export type Shapes = Map<number, readonly (readonly number[])[]>;
+
 /** How fast sets fall from one to the next: a factor on each after the first. */
 const FALLS = [1, 0.93, 0.86, 0.78, 0.7] as const;
 /** Numbers of sets tried above the fewest, one by one; beyond that each is so much larger than the one before. */
@@ -40,12 +43,14 @@ const DISLIKE = {
  *
  * @param resting seconds for all rests together, the breath before the first set included
  * @param most largest share of what is possible then that a set may take
+ * @param shapes the ways to part the amount by their number of sets, kept by whoever asks for the same amount again
  */
 export function coachSets(
   question: SetQuestion,
   rules: Rules,
   resting: number,
   most: number,
+  shapes: Shapes = new Map(),
 ): CoachSets | undefined {
   const { amount, fast, slow, fastest } = question;
   if (!Number.isInteger(amount)) return undefined;
@@ -57,7 +62,10 @@ export function coachSets(
     if (rest < rules.breakShortest - 1e-9) break;
     // Nothing makes up for so many breaks, and more are disliked more.
     if (best && DISLIKE.break * Math.log(count) - DISLIKE.even >= best.dislike - 1e-9) break;
-    for (const sizes of shapesOf(amount, count)) {
+    if (best && leastDislike(count, rest) >= best.dislike - 1e-9) continue;
+    const ofCount = shapes.get(count) ?? [...shapesOf(amount, count)];
+    shapes.set(count, ofCount);
+    for (const sizes of ofCount) {
       if ((sizes[0] as number) > first && first > 1) continue;
       // Sets that are disliked too much however easy they are need not be followed.
       if (best && dislikeOf(sizes, rest, 0, rules) >= best.dislike - 1e-9) continue;
@@ -116,6 +124,10 @@ function parted(whole: number, count: number, fall: number): readonly number[] {
   }
   return sizes.sort((a, b) => b - a);
 }
+
+/** What is disliked about a number of sets and their rests, however the sets fall. */
+const leastDislike = (count: number, rest: number): number =>
+  DISLIKE.break * Math.log(count) + DISLIKE.longRest * Math.max(0, rest - DISLIKE.fromRest) - DISLIKE.even;
 
 function dislikeOf(sizes: readonly number[], rest: number, use: number, rules: Rules): number {
   const [first = 1] = sizes;

@@ -1,4 +1,4 @@
-import { type CoachSets, coachSets } from "./coach-sets.ts";
+import { type CoachSets, coachSets, type Shapes } from "./coach-sets.ts";
 import { useOf } from "./even-sets.ts";
 import { largestSet, type SetQuestion } from "./largest-sets.ts";
 import { slowestCycle } from "./longest-time.ts";
@@ -75,9 +75,10 @@ function inOneSet(question: SetQuestion, rules: Rules, time: number): Spread | u
 function inFewSets(question: SetQuestion, rules: Rules, time: number): Spread | undefined {
   const { amount, fastest } = question;
   let best: { readonly sets: CoachSets; readonly cycle: number } | undefined;
+  const shapes: Shapes = new Map();
   for (const [rhythm, more] of HURRIES) {
     const cycle = fastest * (1 + rhythm * (rules.easyInSet - 1));
-    const sets = coachSets(question, rules, time - amount * cycle, rules.spareShare + more);
+    const sets = coachSets(question, rules, time - amount * cycle, rules.spareShare + more, shapes);
     if (sets && (!best || sets.dislike < best.sets.dislike - HURRY)) best = { sets, cycle };
   }
   return best && drawnOut(question, rules, time, best.sets, best.cycle);

@@ -21,7 +21,7 @@ const bound = (what: string, low: number, high: number, from = `${low}`, to = `$
 
 export const WORK_BOUNDS = {
   rounds: bound("a number of rounds", 1, 500),
-  visits: bound("the number of lines of a part, each round counted,", 1, 3000),
+  visits: bound("the number of lines of a part, each round counted,", 1, 600),
   attempts: bound("a number of attempts", 1, 12),
   reps: bound("a number of reps in one line", 1, 2000),
   allReps: bound("the number of reps of a part, all rounds together,", 1, 10_000),

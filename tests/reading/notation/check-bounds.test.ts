@@ -208,8 +208,8 @@ w.mdx:3:11: Fault
 
 w.mdx:4:1: Fault
   found    work
-  wrong    the number of lines of a part, each round counted, is at most 3000
-  allowed  from 1 to 3000
+  wrong    the number of lines of a part, each round counted, is at most 600
+  allowed  from 1 to 600
   to do    Correct the number.`);
   });
 
