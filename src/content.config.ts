@@ -18,4 +18,5 @@ export const collections = {
   bands: defineCollection({ loader: loaders.bands }),
   settings: defineCollection({ loader: loaders.settings }),
   unmade: defineCollection({ loader: loaders.unmade }),
+  reading: defineCollection({ loader: loaders.reading }),
 };

@@ -34,6 +34,8 @@ export type Site = {
   readonly kept: readonly KeptBrief[];
   /** Briefs that could not be computed; they have no page. */
   readonly failed: readonly FailedBrief[];
+  /** What was found wrong in the files, in words, to be shown while developing; empty where nothing was. */
+  readonly faults: string;
   /** What locks a page and its files. */
   readonly keysOf: (page: PrivatePage) => Promise<LockKeys>;
 };
@@ -85,6 +87,7 @@ export async function makeSite(given: Given): Promise<Site> {
       ({ athlete, workout }) => !failed.some((one) => one.athlete === athlete && one.workout === workout),
     ),
     kept: [],
+    faults: "",
     failed,
     planOf,
     bandsOf: (workout) => {

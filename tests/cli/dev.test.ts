@@ -1,7 +1,7 @@
 import { existsSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { afterAll, beforeAll, expect, it } from "vitest";
+import { afterAll, beforeAll, expect, it, vi } from "vitest";
 import { copyFixture } from "../support/fixture-site.ts";
 import { ROOT, startCommand, TEST_SECRET } from "../support/run-command.ts";
 
@@ -93,4 +93,19 @@ it("a program in a text is told and not run", async () => {
   expect(said).toContain("content/workouts/slow-lighthouse.mdx:7:1: Fault\n");
   await answer("/strategy/slow-lighthouse/");
   expect(existsSync(join(data, "planted"))).toBe(false);
+});
+
+it("faults stand on every page, and the framework says nothing of its own", { timeout: 60_000 }, async () => {
+  for (const path of ["/", "/strategy/gravel-bell/", "/strategy/nowhere/"]) {
+    const { text } = await answer(path);
+    expect(text).toContain("content/workouts/slow-lighthouse.mdx:7:1: Fault");
+  }
+  const file = join(data, "content/workouts/slow-lighthouse.mdx");
+  writeFileSync(file, "---\ntitle: Slow Lighthouse\namrap: 14:00\nwork:\n  - 10 push-up\n---\n");
+  const shown = async (): Promise<void> => {
+    expect((await answer("/")).text).toContain("Slow Lighthouse");
+  };
+  await vi.waitFor(shown, { timeout: 20_000 });
+  expect((await answer("/")).text).not.toContain("Fault");
+  expect(said).not.toMatch(/is empty|syntax highlighting/);
 });
