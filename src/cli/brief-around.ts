@@ -7,11 +7,13 @@ import { sayLearned } from "../wording/learned.ts";
 import { sayLoad } from "../wording/mass.ts";
 import { sayCalledEarly, sayStartSlips } from "../wording/moved-start.ts";
 import { sayNearest, sayPerSide } from "../wording/plates.ts";
-import { sayAbout, sayBecause, sayChangeAt } from "../wording/reason.ts";
+import { LITTLE_HANGS_ON, sayAbout, sayBecause, sayChangeAt } from "../wording/reason.ts";
 import { saySetUp } from "../wording/set-up.ts";
 import { sayMinutes } from "../wording/time.ts";
 import { sayStep, sayBuild, sayBuildSet, sayDropped, sayStepTime } from "../wording/warm-up.ts";
 import { columns, wrap } from "./text-block.ts";
+
+type Choice = Plan["choices"][number];
 
 /** The warm-up by the clock. */
 export function warmUpText({ warmUp, athlete }: Plan): readonly string[] {
@@ -40,23 +42,29 @@ export function warmUpText({ warmUp, athlete }: Plan): readonly string[] {
   ];
 }
 
-/** The choices with what decided them. */
-export const choicesText = ({ choices, athlete }: Plan): readonly string[] =>
-  choices.flatMap((choice) =>
-    wrap(
-      `${sayAbout(choice)}, ${choice.question} ${capitalised(choice.pick.name)}: ${choice.pick.say} ` +
-        [
-          sayBecause(choice, athlete.units),
-          sayChangeAt(choice, athlete.units),
-          choice.switchWhen,
-          choice.test,
-        ]
-          .filter(Boolean)
-          .join(" "),
-      2,
-      4,
-    ),
-  );
+/** The choices that decide, with what decided them; of the others what to do. */
+export const choicesText = ({ choices, athlete }: Plan): readonly string[] => {
+  const minor = choices.filter((choice) => choice.minor);
+  return [
+    ...choices.filter((choice) => !choice.minor).map((choice) => choiceText(choice, athlete.units)),
+    ...(minor.length > 0 ? [`${LITTLE_HANGS_ON}:`] : []),
+    ...minor.map((choice) => headOfChoice(choice)),
+  ].flatMap((line) => wrap(line, 2, 4));
+};
+
+const headOfChoice = (choice: Choice): string =>
+  `${sayAbout(choice)}, ${choice.question} ${capitalised(choice.pick.name)}: ${choice.pick.say}`;
+
+const choiceText = (choice: Choice, units: MassUnit): string =>
+  [
+    headOfChoice(choice),
+    sayBecause(choice, units),
+    sayChangeAt(choice, units),
+    choice.switchWhen,
+    choice.test,
+  ]
+    .filter(Boolean)
+    .join(" ");
 
 /** Loads with plates, what to set out, what the judge looks at, rules. */
 export const setUpText = ({ loads, setUp, standards, workout, athlete }: Plan): readonly string[] =>

@@ -71,6 +71,8 @@ export type MovementOption = {
 export type MovementChoice = {
   readonly id: string;
   readonly question: string;
+  /** Present where little hangs on it: gear, a hand, what training settles. */
+  readonly worth?: "little";
   /** Asked only where all of these hold. */
   readonly when?: readonly Condition[];
   readonly options: readonly MovementOption[];

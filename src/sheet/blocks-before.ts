@@ -110,11 +110,12 @@ export function standardsBlock({ standards }: Plan, detail: Detail): Block | und
 }
 
 /**
- * The option of each choice, with the number that decided. Short: the option alone. A stated limit is not named: a sheet
+ * The option of each choice that decides, with the number behind it. Short: the option alone. A stated limit is not named: a sheet
  * hangs where others read it.
  */
 export function choiceBlock({ choices, athlete }: Plan, detail: Detail): Block | undefined {
-  const lines = choices.map((choice): BlockLine => {
+  const deciding = choices.filter((choice) => !choice.minor);
+  const lines = deciding.map((choice): BlockLine => {
     const pick = { text: `${sayAbout(choice)}: ${choice.pick.name}.`, strong: true };
     if (detail !== "full") return { runs: [pick] };
     const more = [

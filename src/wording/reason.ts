@@ -153,6 +153,9 @@ export function sayBecause(choice: Choice, units: MassUnit): string | undefined 
     : `${decided}.`;
 }
 
+/** Stands over the choices that decide little. */
+export const LITTLE_HANGS_ON = "Little hangs on these";
+
 /** What a choice is about, as a heading. Reads `Deadlifts and hang power cleans`. */
 export const sayAbout = ({ movementName, alsoFor = [] }: Pick<Choice, "movementName" | "alsoFor">): string =>
   capitalised(sayList([movementName, ...alsoFor.map(({ name }) => name)]));

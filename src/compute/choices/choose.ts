@@ -5,6 +5,7 @@ import type { Withheld, Withholding } from "../cautions/withhold.ts";
 import { allHold, type Verdict } from "../conditions/holds.ts";
 import { withOverrides } from "../overrides/with-overrides.ts";
 import { CHOICE_CONSTANTS } from "./constants.ts";
+import { mergeChoices } from "./merge-choices.ts";
 import {
   isClose,
   type OptionVerdict,
@@ -46,7 +47,7 @@ export function chooseOptions(input: ChooseInput): {
   );
   const withheld = decided.flatMap((each) => each.withheld ?? []);
   return {
-    choices: testOnce(mergeMovements(mergeParts(decided.flatMap(({ choice }) => choice ?? [])))),
+    choices: mergeChoices(decided.flatMap(({ choice }) => choice ?? [])),
     withheld: withheld.filter(
       (each, at) => withheld.findIndex((other) => other.of === each.of && other.way === each.way) === at,
     ),
@@ -97,81 +98,6 @@ function changeAt(
   if (pick === undefined || pick.option.id === picked) return {};
   return { changesAt: { load: heaviest.load, to: shown(pick) } };
 }
-
-/** The same choice of the same movement with the same answer, in several parts, is one. */
-function mergeParts(choices: readonly Choice[]): readonly Choice[] {
-  const merged: Choice[] = [];
-  for (const choice of choices) {
-    const at = merged.findIndex(
-      (other) =>
-        other.movement === choice.movement &&
-        other.id === choice.id &&
-        other.pick.id === choice.pick.id &&
-        other.changesAt === undefined &&
-        choice.changesAt === undefined,
-    );
-    const known = merged[at];
-    if (known === undefined) merged.push(choice);
-    else merged[at] = { ...known, parts: [...known.parts, ...choice.parts] };
-  }
-  return merged;
-}
-
-/** The same choice with the same answer for several movements is one, told with the heaviest load. */
-function mergeMovements(choices: readonly Choice[]): readonly Choice[] {
-  const merged: Choice[] = [];
-  for (const choice of choices) {
-    const at = merged.findIndex((other) => isSameAnswer(other, choice));
-    const known = merged[at];
-    if (known === undefined) merged.push(choice);
-    else merged[at] = bothOf(known, choice);
-  }
-  return merged;
-}
-
-/** What two choices would try in the warm-up alike is tried once. */
-const testOnce = (choices: readonly Choice[]): readonly Choice[] =>
-  choices.map(({ test, ...choice }, at) =>
-    test === undefined || choices.slice(0, at).some((before) => before.test === test)
-      ? choice
-      : { ...choice, test },
-  );
-
-const isSameAnswer = (one: Choice, other: Choice): boolean =>
-  one.id === other.id &&
-  one.pick.id === other.pick.id &&
-  one.pick.say === other.pick.say &&
-  one.decidedBy === other.decidedBy &&
-  one.changesAt === undefined &&
-  other.changesAt === undefined;
-
-function bothOf(one: Choice, other: Choice): Choice {
-  const [first, second] = loadOf(other) > loadOf(one) ? [other, one] : [one, other];
-  const { reason, alsoFor = [], ...rest } = first;
-  const asOne = [
-    { movement: second.movement, name: second.movementName },
-    ...alsoFor,
-    ...(second.alsoFor ?? []),
-  ];
-  return {
-    ...rest,
-    ...(reason !== undefined && holdsForBoth(reason, second.reason) && { reason }),
-    alsoFor: asOne.filter(({ movement }, at) => asOne.findIndex((each) => each.movement === movement) === at),
-    parts: [...new Set([...one.parts, ...other.parts])],
-  };
-}
-
-const LOAD_SHARE = "load share";
-const loadOf = ({ reason }: Choice): number =>
-  reason?.values.find(({ gap }) => gap === LOAD_SHARE)?.value ?? 0;
-
-/** A reason holds for two movements where its numbers are the same; of loads the heavier one speaks for both. */
-const holdsForBoth = (one: NonNullable<Choice["reason"]>, other: Choice["reason"]): boolean =>
-  one.say === other?.say &&
-  one.values.every(
-    ({ gap, value }) =>
-      gap === LOAD_SHARE || other.values.some((each) => each.gap === gap && each.value === value),
-  );
 
 function weigh(choice: MovementChoice, { situation }: AtMovement, { withholding }: ChooseInput): Weighed {
   const ruledOutBy = ({ option }: OptionVerdict): string | undefined =>

@@ -4,6 +4,7 @@ import { planAfter } from "../after/plan-after.ts";
 import { activeLimits } from "../conditions/active-limits.ts";
 import { cautionsOf } from "../cautions/cautions.ts";
 import { chooseOptions } from "../choices/choose.ts";
+import { rankChoices } from "../choices/rank-choices.ts";
 import { situationsOf, type SituationsInput } from "../conditions/situations-of.ts";
 import { setUpOf } from "../set-up/set-up.ts";
 import { standardsOf } from "../set-up/standards.ts";
@@ -35,6 +36,7 @@ export function planAround(workout: Workout, context: PlanContext, parts: readon
     };
   }
   const chosen = chooseOptions({ movements: inParts, withholding, prefers: athlete.prefers, overrides });
+  const choices = rankChoices({ choices: chosen.choices, movements: library.movements, parts, overrides });
   return {
     warmUp: planWarmUp({
       athlete,
@@ -50,7 +52,7 @@ export function planAround(workout: Workout, context: PlanContext, parts: readon
       overrides,
     }),
     ...limitsOf(context),
-    choices: chosen.choices,
+    choices,
     standards: standardsOf(workout, movements, overrides),
     setUp: [
       ...setUpOf({
@@ -58,7 +60,7 @@ export function planAround(workout: Workout, context: PlanContext, parts: readon
         movements: movements.map((at) => at.movement),
         parts,
         gym,
-        choices: chosen.choices,
+        choices,
         ...(competition !== undefined && { competition }),
       }),
     ],

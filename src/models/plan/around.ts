@@ -160,6 +160,7 @@ export const choiceField = z.strictObject({
   other: z.strictObject({ id: z.string(), name: z.string(), say: z.string() }).optional(),
   switchWhen: z.string().optional(),
   test: z.string().optional().describe("what to try in the warm-up, when it is close"),
+  minor: z.literal(true).optional().describe("little of this athlete's result hangs on it: told last"),
 });
 
 export const afterField = z.strictObject({

@@ -55,11 +55,14 @@ export const choiceField = z
   .strictObject({
     id: textField.describe("a short name athletes' files use under `prefers`, such as `pull-up-style`"),
     question: textField.describe("what is to be decided, as a question to the athlete"),
+    worth: wordField(["little"])
+      .optional()
+      .describe("`little` where seconds do not hang on it: gear, a hand, what training settles; told last"),
     when: conditionsField.describe("asked only where all of these hold, such as `amount over 1`"),
     options: z.array(optionField).min(2).describe("the ways to choose from, those with conditions first"),
   })
   .describe("one thing to decide")
-  .transform((choice, ctx): MovementChoice => {
+  .transform(({ worth, ...choice }, ctx): MovementChoice => {
     const last = choice.options.length - 1;
     if ((choice.options[last]?.when.length ?? 0) > 0) {
       refuse(ctx, {
@@ -68,5 +71,5 @@ export const choiceField = z
         remedy: "Put the option that suits anybody last and leave its `when` out.",
       });
     }
-    return choice;
+    return { ...choice, ...(worth !== undefined && { worth }) };
   });
