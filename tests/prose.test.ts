@@ -5,12 +5,8 @@ import { isCode, readSources } from "./support/source-files.ts";
 
 /** Files of the computation that still say something in words. The list may only shrink. */
 const STILL_SAYING = [
-  "capacity/best-lift.ts",
-  "capacity/capacity.ts",
-  "capacity/carried-over.ts",
   "capacity/check-efforts.ts",
   "capacity/say-efforts.ts",
-  "capacity/task-factor.ts",
   "early-splits/check-early-splits.ts",
   "early-splits/early-splits-faults.ts",
   "plan/plan-place.ts",

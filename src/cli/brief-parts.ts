@@ -1,3 +1,4 @@
+import { sayGrounds } from "../wording/grounds.ts";
 import type { PartPlan, Plan } from "../models/plan/plan.ts";
 import type { MassUnit } from "../models/quantity.ts";
 import { sayAfterMiss } from "../wording/after-miss.ts";
@@ -101,7 +102,7 @@ export function liftText(part: PartPlan, plan: Plan): readonly string[] {
   const shift = clockShift(part);
   const lifts = lifting.lifts.flatMap((lift) => [
     ...wrap(
-      `${lift.name}: best today ${sayKilograms(lift.best.kilograms, units)} (${lift.best.from}), ${sayKilograms(lift.today.kilograms, units)} when the window opens, expected ${sayRange("load", lift.expected, { units })} ${units}${lifting.sum && lifting.lifts.length === 1 ? " in all rounds" : ""}; last start ${sayClock(lift.lastStart)}`,
+      `${lift.name}: best today ${sayKilograms(lift.best.kilograms, units)} (${sayGrounds(lift.best.from)}), ${sayKilograms(lift.today.kilograms, units)} when the window opens, expected ${sayRange("load", lift.expected, { units })} ${units}${lifting.sum && lifting.lifts.length === 1 ? " in all rounds" : ""}; last start ${sayClock(lift.lastStart)}`,
       2,
       4,
     ),

@@ -1,38 +1,25 @@
 import type { Plan } from "../models/plan/plan.ts";
+import { sayGrounds } from "./grounds.ts";
 import { sayShare } from "./share.ts";
 
 type Basis = Plan["basis"][number];
 
-const KINDS: Readonly<Record<Basis["kind"], string>> = {
+const KINDS: Readonly<Record<Exclude<Basis["kind"], "level">, string>> = {
   tested: "tested",
   estimated: "estimated from your results",
   related: "from a related movement",
-  level: "typical for your level",
   assumed: "assumed",
 };
 
-/** What a statement rests on and how sure it is. @example sayBasis({ about: "pull-ups", kind: "level", detail: "", error: 0.15 }) // => "Pull-ups: typical for your level, ±15%" */
-export function sayBasis({ about, kind, detail: written, assumed, error }: Basis): string {
-  const detail = assumed ? sayAssumed(assumed) : written;
-  const of = kind === "level" ? /^level (\S+)$/.exec(detail)?.[1] : undefined;
+/** What a statement rests on and how sure it is. @example sayBasis({ about: "pull-ups", kind: "level", from: { kind: "level", level: "regular" }, error: 0.15 }) // => "Pull-ups: typical for your level (regular), ±15%" */
+export function sayBasis({ about, kind, from, error }: Basis): string {
   const parts = [
-    ...(of ? [`${KINDS[kind]} (${of})`] : [KINDS[kind], ...(detail ? [detail] : [])]),
+    ...(kind === "level"
+      ? [sayGrounds(from, (level) => `typical for your level (${level})`)]
+      : [KINDS[kind], sayGrounds(from)]),
     ...(error === undefined ? [] : [`±${sayShare(error)}`]),
   ];
   return `${capitalised(about)}: ${parts.join(", ")}`;
-}
-
-type Assumed = NonNullable<Basis["assumed"]>;
-
-/** What is assumed, and why. @example sayAssumed({ kind: "gym", gym: "a usual gym" }) // => "no gym is given, so the plates are those of a usual gym" */
-function sayAssumed(assumed: Assumed): string {
-  if (assumed.kind === "gym") return `no gym is given, so the plates are those of ${assumed.gym}`;
-  const why = {
-    "not-listed": `this workout does not list ${assumed.stated ?? "the division"}; ask the organiser which one is yours`,
-    sex: "no division is given in the profile",
-    "last-listed": "neither division nor sex is given in the profile, so the last one listed is taken",
-  }[assumed.by];
-  return `planned as ${assumed.division}: ${why}`;
 }
 
 /** A test, to the athlete. @example sayTest({ kind: "best-time", metres: 2000, name: "row" }) // => "Take your best time over 2000 m: row." */

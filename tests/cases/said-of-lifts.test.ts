@@ -1,3 +1,4 @@
+import { sayGrounds } from "../../src/wording/grounds.ts";
 import { describe, expect, it } from "vitest";
 import { makePlan } from "../../src/compute/make-plan.ts";
 import type { Plan } from "../../src/models/plan/plan.ts";
@@ -83,7 +84,7 @@ describe("what is said of a best lift", () => {
     expect(easy.today.kilograms).toBeGreaterThan(1.04 * plain.today.kilograms);
     expect(targetOf(easy)).toBeGreaterThan(targetOf(plain));
     expect(heaviest(easy)).toBeGreaterThan(heaviest(plain));
-    expect(easy.best.from).toBe("1 rep at 100 kg, an easy one of 2026-11-01");
+    expect(sayGrounds(easy.best.from)).toBe("1 rep at 100 kg of 2026-11-01, an easy one");
     const beginner = lifted({ level: "new" });
     const most = lifted({ level: "new", best: "{best: 100 kg, effort: true max, tested: 2026-11-01}" });
     expect(heaviest(most)).toBeLessThan(heaviest(beginner));

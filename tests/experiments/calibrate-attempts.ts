@@ -158,7 +158,7 @@ function taskOf(line: LiftResultLine, situation: Situation, window: AttemptWindo
       doubt: 0,
       basis: "tested",
       known,
-      from: "",
+      from: { kind: "reps-at-load" },
     },
     bestForReps: best,
     line: { pieces: [{ reps: 1 }] },

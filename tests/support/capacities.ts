@@ -27,7 +27,7 @@ export function plainCapacity(
         possible: true,
         error: 0.03,
         basis: "tested",
-        from: "test",
+        from: { kind: "given-time" },
         byDuration: { seconds: [], factors: [] },
         ...own,
       };

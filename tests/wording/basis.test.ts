@@ -3,24 +3,38 @@ import { sayBasis, saySharpen, sayTest } from "../../src/wording/basis.ts";
 
 it.each([
   [
-    { about: "clean and jerk", kind: "tested", detail: "72 kg of 2026-09-12", error: 0.03 },
-    "Clean and jerk: tested, 72 kg of 2026-09-12, ±3%",
+    { about: "row", kind: "related", from: { kind: "own-results", in: ["ski erg"] }, error: 0.09 },
+    "Row: from a related movement, own results in ski erg, ±9%",
   ],
   [
     {
       about: "division",
       kind: "assumed",
-      detail: "",
-      assumed: { kind: "division", division: "women", by: "not-listed", stated: "women 55+" },
+      from: { kind: "division", division: "women", by: "not-listed", stated: "women 55+" },
     },
     "Division: assumed, planned as women: this workout does not list women 55+; ask the organiser which one is yours",
   ],
   [
-    { about: "plates", kind: "assumed", detail: "", assumed: { kind: "gym", gym: "a usual gym" } },
+    { about: "plates", kind: "assumed", from: { kind: "usual-gym" } },
     "Plates: assumed, no gym is given, so the plates are those of a usual gym",
   ],
-  [{ about: "pull-ups", kind: "level", detail: "" }, "Pull-ups: typical for your level"],
-  [{ about: "row", kind: "related", detail: "ski erg" }, "Row: from a related movement, ski erg"],
+  [
+    { about: "pull-ups", kind: "level", from: { kind: "level", level: "regular" } },
+    "Pull-ups: typical for your level (regular)",
+  ],
+  [
+    {
+      about: "snatch",
+      kind: "level",
+      from: { kind: "level", level: "competitor", bodyMass: "not-stated" },
+      error: 0.2,
+    },
+    "Snatch: typical for your level (competitor), body mass not stated, ±20%",
+  ],
+  [
+    { about: "air squats", kind: "level", from: { kind: "own-results", in: ["burpee"], level: "regular" } },
+    "Air squats: typical for your level (regular), moved by own results in burpee",
+  ],
 ] as const)("%j reads: %s", (basis, text) => {
   expect(sayBasis(basis)).toBe(text);
 });

@@ -1,3 +1,4 @@
+import type { Grounds } from "../../models/plan/grounds.ts";
 import type { Athlete, IsoDate, LiftResult } from "../../models/athlete.ts";
 import { isResultOf } from "../../models/loaded-form.ts";
 import type { Movement } from "../../models/movement.ts";
@@ -23,8 +24,8 @@ export type BestLift = {
   readonly known?: KnownBy;
   /** Its own error as a share, without how days differ: which of several lifts it follows from most surely. */
   readonly doubt: number;
-  /** What it rests on, in the words and numbers of the athlete's file. */
-  readonly from: string;
+  /** What it rests on. */
+  readonly from: Grounds;
 };
 
 type Constants = Readonly<Record<keyof typeof BEST_LIFT_CONSTANTS, number>> & BodyMassConstants;
@@ -112,20 +113,25 @@ function fromResult(
     doubt,
     spread: kilograms(Math.hypot(best * error, carried.kilograms * carried.error * Math.abs(factor - 1))),
     basis: reps === 1 ? "tested" : "estimated",
-    from: sayResult(result),
+    from: { kind: "lift", result: asWritten(result), through: [] },
   };
 }
 
 const ageOf = (result: LiftResult, date: IsoDate, constants: Constants): number =>
   result.date === undefined ? constants.undatedDays : daysBetween(result.date, date);
 
-function sayResult({ load, added, reps, inReserve, date, approximate, effort }: LiftResult): string {
-  const mass = `${approximate ? "about " : ""}${added ? "body mass + " : ""}${load.value} ${load.unit}`;
-  const amount = `${reps} ${reps === 1 ? "rep" : "reps"} at ${mass}`;
-  const left = inReserve > 0 ? ` with ${inReserve} left` : "";
-  const said = effort === undefined ? "" : { "true-max": ", a true max", easy: ", an easy one" }[effort];
-  return `${amount}${left}${said}${date === undefined ? ", without a date" : ` of ${date}`}`;
-}
+type WrittenLift = Extract<Grounds, { kind: "lift" }>["result"];
+
+/** A lift as the athlete's file has it; of which movement, the lift that rests on it says. */
+const asWritten = ({ load, added, reps, inReserve, date, approximate, effort }: LiftResult): WrittenLift => ({
+  load,
+  ...(added && { added }),
+  reps,
+  inReserve,
+  ...(date !== undefined && { date }),
+  approximate,
+  ...(effort !== undefined && { effort }),
+});
 
 type Relation = { readonly of: Movement; readonly ratio: number; readonly confidence: Confidence };
 
@@ -183,7 +189,7 @@ function scaled(best: BestLift, of: Movement, ratio: number, ratioError: number)
     spread: kilograms(value * Math.hypot(best.spread / best.kilograms, ratioError)),
     doubt: Math.hypot(best.doubt, ratioError),
     basis: "related",
-    from: best.basis === "related" ? `${of.name}, from ${best.from}` : `${of.name}: ${best.from}`,
+    from: best.from.kind === "lift" ? { ...best.from, through: [of.name, ...best.from.through] } : best.from,
   };
 }
 
@@ -201,6 +207,10 @@ function fromLevel(athlete: Athlete, movement: Movement, constants: Constants): 
     spread: kilograms(value * error),
     doubt: error,
     basis: "level",
-    from: `level ${athlete.level}, ${athlete.bodyMass === undefined ? "body mass not stated" : "body mass"}`,
+    from: {
+      kind: "level",
+      level: athlete.level,
+      bodyMass: athlete.bodyMass === undefined ? "not-stated" : "stated",
+    },
   };
 }

@@ -181,6 +181,6 @@ const asHold = ({ movement }: Task): MovementCapacity => ({
   possible: true,
   error: 0,
   basis: "assumed",
-  from: "the time is given",
+  from: { kind: "given-time" },
   byDuration: { seconds: [], factors: [] },
 });

@@ -1,3 +1,4 @@
+import type { Grounds } from "../../models/plan/grounds.ts";
 import type { Movement } from "../../models/movement.ts";
 import type { CapacityBasis } from "../motion/movement-capacity.ts";
 import { ownEfforts } from "./own-efforts.ts";
@@ -10,7 +11,7 @@ export type CarriedOver = {
   readonly factor: number;
   readonly error: number;
   readonly basis: CapacityBasis;
-  readonly from: string;
+  readonly from: Grounds;
 };
 
 /** A carried factor is not believed beyond this. */
@@ -33,23 +34,23 @@ export function carriedOver(
     return movement && ratio !== undefined ? [{ movement, ratio }] : [];
   });
   const family = tested.filter(({ movement }) => isRelated(movement, to));
-  const level = `level ${athlete.level}`;
   if (family.length > 0) {
-    const names = family.map(({ movement }) => movement.name).join(", ");
+    const names = family.map(({ movement }) => movement.name);
     return {
       factor: bounded(mean(family.map(({ ratio }) => ratio)), constants.relatedWeight),
       error: constants.errorRelated,
       basis: "related",
-      from: `own results in ${names}`,
+      from: { kind: "own-results", in: names },
     };
   }
-  if (tested.length === 0) return { factor: 1, error: constants.errorLevel, basis: "level", from: level };
-  const names = tested.map(({ movement }) => movement.name).join(", ");
+  const { level } = athlete;
+  if (tested.length === 0)
+    return { factor: 1, error: constants.errorLevel, basis: "level", from: { kind: "level", level } };
   return {
     factor: bounded(mean(tested.map(({ ratio }) => ratio)), constants.engineWeight),
     error: (constants.errorLevel + constants.errorRelated) / 2,
     basis: "level",
-    from: `${level}, moved by own results in ${names}`,
+    from: { kind: "own-results", in: tested.map(({ movement }) => movement.name), level },
   };
 }
 

@@ -1,3 +1,4 @@
+import type { Grounds } from "../../models/plan/grounds.ts";
 import type { Movement } from "../../models/movement.ts";
 import { inKilograms } from "../../models/quantity.ts";
 import type { AmountUnit } from "../../models/vocabulary.ts";
@@ -10,9 +11,8 @@ import { convertKappa } from "./convert-pace.ts";
 import { type EffortPoint, fitRateAndReserve } from "./fit-effort.ts";
 import { type Doing, fitMuscles, type MuscleFit, timeOfPoint } from "./fit-muscles.ts";
 import type { CapacityBasis } from "../motion/movement-capacity.ts";
-import { type OwnEffort, ownEfforts } from "./own-efforts.ts";
+import { asWritten, type OwnEffort, ownEfforts } from "./own-efforts.ts";
 import { hasSets, isHeld, type Reference, referencePace, STEADY_SECONDS } from "./reference-pace.ts";
-import { sayEfforts } from "./say-efforts.ts";
 import type { Subject } from "./subject.ts";
 import { type Endurance, sustainableWorkIn, usualWorkIn } from "./sustainable-work.ts";
 import { AT_REFERENCE, setOfMovement, type TaskFactor, taskFactor } from "./task-factor.ts";
@@ -28,7 +28,7 @@ export type MovementFit = {
   readonly basis: CapacityBasis;
   /** Whether own efforts in this movement say it. */
   readonly isOwn: boolean;
-  readonly from: string;
+  readonly from: Grounds;
   readonly byDuration: { readonly seconds: readonly number[]; readonly factors: readonly number[] };
 };
 
@@ -137,7 +137,7 @@ type Known = {
   readonly points: readonly Point[];
   readonly error: number;
   readonly basis: CapacityBasis;
-  readonly from: string;
+  readonly from: Grounds;
   /** Factor on the reference's fastest cycle. */
   readonly scale: number;
 };
@@ -150,7 +150,7 @@ function fromOwn(subject: Subject, movement: Movement, unit: AmountUnit, own: re
     points: own.map((effort) => ({ ...effort, factor: factorAt(subject, movement, unit, effort.kilograms) })),
     error: Math.max(base, Math.hypot(base, Math.sqrt(1 / certainty) - constants.errorSeveral)),
     basis: own.length > 1 ? "tested" : "estimated",
-    from: sayEfforts(own),
+    from: { kind: "efforts", efforts: own.map(({ effort }) => asWritten(effort)) },
     scale: 1,
   };
 }

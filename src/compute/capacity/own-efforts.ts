@@ -1,3 +1,4 @@
+import type { Grounds } from "../../models/plan/grounds.ts";
 import type { Athlete, IsoDate, MaxEffort } from "../../models/athlete.ts";
 import type { Movement } from "../../models/movement.ts";
 import { inKilograms } from "../../models/quantity.ts";
@@ -70,3 +71,15 @@ function errorOf(effort: MaxEffort, date: IsoDate, constants: CapacityConstants)
       : (constants.errorPerYear * daysBetween(effort.date, date)) / 365;
   return Math.hypot(constants.errorSeveral, age, effort.approximate ? constants.errorApproximate : 0);
 }
+
+type WrittenEffort = Extract<Grounds, { kind: "efforts" }>["efforts"][number];
+
+/** An effort as the athlete's file has it; of which movement, the fit that rests on it says. */
+export const asWritten = ({ amount, unit, time, load, date, approximate }: MaxEffort): WrittenEffort => ({
+  amount,
+  unit,
+  time,
+  ...(load !== undefined && { load }),
+  ...(date !== undefined && { date }),
+  approximate,
+});

@@ -186,7 +186,7 @@ function atLeastLifted(
   );
   const least = Math.max(0, ...done) / constants.repeatedShare;
   if (best.kilograms >= least) return best;
-  return { ...best, kilograms: kilograms(least), basis: "estimated", from: "repetitions at a load" };
+  return { ...best, kilograms: kilograms(least), basis: "estimated", from: { kind: "reps-at-load" } };
 }
 
 /** Somebody of the same level and sex of whom nothing else is known. */

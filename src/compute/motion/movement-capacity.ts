@@ -1,3 +1,4 @@
+import type { Grounds } from "../../models/plan/grounds.ts";
 import type { Missing } from "../../models/plan/missing.ts";
 import type { Movement } from "../../models/movement.ts";
 import type { Kilograms, Metres, Seconds } from "../../models/quantity.ts";
@@ -45,8 +46,8 @@ export type MovementCapacity = {
   /** Relative standard error of the sustainable time. */
   readonly error: number;
   readonly basis: CapacityBasis;
-  /** What it rests on, in words. */
-  readonly from: string;
+  /** What it rests on. */
+  readonly from: Grounds;
   /** Factor on the sustainable time by the length of the part in seconds, from the athlete's own efforts; 1 without them. */
   readonly byDuration: { readonly seconds: readonly number[]; readonly factors: readonly number[] };
 };

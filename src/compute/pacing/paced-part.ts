@@ -1,3 +1,4 @@
+import type { Grounds } from "../../models/plan/grounds.ts";
 import type { Missing } from "../../models/plan/missing.ts";
 import type { Course, CourseLoad } from "../../models/course.ts";
 import type { Movement } from "../../models/movement.ts";
@@ -77,7 +78,7 @@ export type PacedPart =
         readonly movement: string;
         readonly name: string;
         readonly kind: CapacityBasis;
-        readonly from: string;
+        readonly from: Grounds;
         readonly error: number;
       }[];
       /** What became of what the coach set. */

@@ -19,7 +19,7 @@ export function planBasis(
     (plan.lifting?.lifts ?? []).map(({ name, best }): Basis => ({
       about: name,
       kind: best.basis,
-      detail: best.from,
+      from: best.from,
       error: best.spread / best.kilograms,
     })),
   );
@@ -27,7 +27,7 @@ export function planBasis(
     (paced?.basis ?? []).map(({ name, kind, from, error }): Basis => ({
       about: name,
       kind,
-      detail: from,
+      from,
       error,
     })),
   );
@@ -39,16 +39,14 @@ export function planBasis(
 function divisionBasis({ athlete }: PlanContext, { division, by }: ResolvedDivision): readonly Basis[] {
   if (by === "stated" || by === "planned-as") return [];
   const stated = by === "replaced" ? athlete.division : undefined;
-  const assumed = {
+  const from = {
     kind: "division",
     division,
     by: by === "replaced" ? "not-listed" : by === "sex" ? "sex" : "last-listed",
     ...(stated !== undefined && { stated }),
   } as const;
-  return [{ about: "division", kind: "assumed", detail: "", assumed }];
+  return [{ about: "division", kind: "assumed", from }];
 }
 
-const gymBasis = ({ gymAssumed, gym }: PlanContext): readonly Basis[] =>
-  gymAssumed
-    ? [{ about: "plates", kind: "assumed", detail: "", assumed: { kind: "gym", gym: gym.name } }]
-    : [];
+const gymBasis = ({ gymAssumed }: PlanContext): readonly Basis[] =>
+  gymAssumed ? [{ about: "plates", kind: "assumed", from: { kind: "usual-gym" } }] : [];

@@ -7,6 +7,7 @@ import {
   secondsField,
   shareField,
 } from "./basics.ts";
+import { groundsField } from "./grounds.ts";
 import { displayedPaceField } from "./pacing.ts";
 import { SESSION_SLOTS, WARM_UP_STAGES } from "../library.ts";
 import { FACTS, METRICS } from "../condition.ts";
@@ -340,23 +341,11 @@ export const withheldField = z.strictObject({
   instead: z.string().optional().describe("what is planned in its place, if anything"),
 });
 
-/** What a plan assumes because nobody said it. */
-const assumedField = z.discriminatedUnion("kind", [
-  z.strictObject({
-    kind: z.literal("division"),
-    division: z.string().describe("the division planned as"),
-    by: z.enum(["not-listed", "sex", "last-listed"]).describe("why it is that one"),
-    stated: z.string().optional().describe("the division of the profile, where the workout does not list it"),
-  }),
-  z.strictObject({ kind: z.literal("gym"), gym: z.string().describe("the gym whose plates are taken") }),
-]);
-
 /** What a statement of the plan rests on. */
 export const basisField = z.strictObject({
   about: z.string().describe("movement name or topic"),
   kind: basisKindField,
-  detail: z.string().describe("such as `3RM 90 kg of 2026-03-14`; empty of what is assumed"),
-  assumed: assumedField.optional().describe("what stands in for what nobody said"),
+  from: groundsField.describe("what it was taken from, or what stands in for what nobody said"),
   error: ratioField.optional().describe("relative standard error"),
 });
 

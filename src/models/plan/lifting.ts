@@ -1,3 +1,4 @@
+import { groundsField } from "./grounds.ts";
 import * as z from "zod";
 import { liftAgainField } from "./lift-again.ts";
 import { barLoadField, basisKindField, massField, rangeField, secondsField, shareField } from "./basics.ts";
@@ -70,7 +71,7 @@ const liftField = z.strictObject({
     kilograms: z.number().describe("best single today, fresh"),
     spread: z.number().describe("standard deviation of that, kilograms"),
     basis: basisKindField,
-    from: z.string().describe("what it rests on, in words"),
+    from: groundsField.describe("what it rests on"),
   }),
   today: z.strictObject({
     kilograms: z.number().describe("load made half the time when the window opens"),

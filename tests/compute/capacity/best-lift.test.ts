@@ -1,3 +1,4 @@
+import { sayGrounds } from "../../../src/wording/grounds.ts";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type BestLift, bestLift } from "../../../src/compute/capacity/best-lift.ts";
@@ -48,7 +49,7 @@ describe("the best lift today", () => {
     const best = bestOf(clean, liftResult("clean", 100));
     expect(best.kilograms).toBe(100);
     expect(best.basis).toBe("tested");
-    expect(best.from).toBe("1 rep at 100 kg of 2026-11-01");
+    expect(sayGrounds(best.from)).toBe("1 rep at 100 kg of 2026-11-01");
     // A competitor's best of 100 kg, the best of many: half way between 5.4 % at 80 kg and 4.5 % at 120.
     expect(best.spread).toBeCloseTo(4.95, 6);
     expect(best.known).toBe("many-results");
@@ -66,7 +67,7 @@ describe("the best lift today", () => {
     const toFailure = bestOf(clean, liftResult("clean", 80, { reps: 5 }));
     expect(best.kilograms).toBeCloseTo(toFailure.kilograms, 9);
     expect(best.spread).toBeGreaterThan(toFailure.spread);
-    expect(best.from).toBe("3 reps at 80 kg with 2 left of 2026-11-01");
+    expect(sayGrounds(best.from)).toBe("3 reps at 80 kg with 2 left of 2026-11-01");
   });
 
   it("says nothing from a set of more than 20 reps", () => {
@@ -82,7 +83,7 @@ describe("the best lift today", () => {
   it("takes a result without a date as a year old and says so", () => {
     const best = bestOf(clean, undatedResult);
     expect(best.kilograms).toBeCloseTo(100 * (1 - (0.018 * 275) / 365), 6);
-    expect(best.from).toBe("1 rep at 100 kg, without a date");
+    expect(sayGrounds(best.from)).toBe("1 rep at 100 kg, without a date");
   });
 
   it("is surer the more results are known of somebody new: 8.4, 6.5 and 5 % of a lift without overhead catch", () => {
@@ -97,9 +98,9 @@ describe("the best lift today", () => {
 
   it("takes, of several results, the highest after its doubt is taken off", () => {
     const doubtful = liftResult("clean", 78, { reps: 10 }); // about 102 kg, but less sure
-    expect(bestOf(clean, liftResult("clean", 100), doubtful).from).toBe("1 rep at 100 kg of 2026-11-01");
+    expect(sayGrounds(bestOf(clean, liftResult("clean", 100), doubtful).from)).toBe("1 rep at 100 kg of 2026-11-01");
     const strong = liftResult("clean", 95, { reps: 5 });
-    expect(bestOf(clean, liftResult("clean", 100), strong).from).toBe("5 reps at 95 kg of 2026-11-01");
+    expect(sayGrounds(bestOf(clean, liftResult("clean", 100), strong).from)).toBe("5 reps at 95 kg of 2026-11-01");
   });
 
   it("of a style is its share of the lift: from a snatch of 100 kg 88, 95 and 79 kg (Czaplicki et al. 2019)", () => {
@@ -108,14 +109,14 @@ describe("the best lift today", () => {
     expect(bestOf(hangSnatch, result).kilograms).toBeCloseTo(95, 6);
     expect(bestOf(hangPowerSnatch, result).kilograms).toBeCloseTo(79, 6);
     expect(bestOf(powerSnatch, result).basis).toBe("related");
-    expect(bestOf(powerSnatch, result).from).toBe("snatch: 1 rep at 100 kg of 2026-11-01");
+    expect(sayGrounds(bestOf(powerSnatch, result).from)).toBe("snatch: 1 rep at 100 kg of 2026-11-01");
   });
 
   it("of a lift follows from its style, and of a style from another through the lift", () => {
     const result = liftResult("power-snatch", 88);
     expect(bestOf(snatch, result).kilograms).toBeCloseTo(100, 6);
     expect(bestOf(hangSnatch, result).kilograms).toBeCloseTo(95, 6);
-    expect(bestOf(hangSnatch, result).from).toBe("snatch, from power snatch: 1 rep at 88 kg of 2026-11-01");
+    expect(sayGrounds(bestOf(hangSnatch, result).from)).toBe("snatch, from power snatch: 1 rep at 88 kg of 2026-11-01");
     expect(bestOf(hangSnatch, result).spread / 95).toBeGreaterThan(bestOf(snatch, result).spread / 100);
   });
 
@@ -125,7 +126,7 @@ describe("the best lift today", () => {
     expect(best.kilograms).toBeCloseTo(51.2, 6);
     expect(best.spread).toBeCloseTo(10.24, 6);
     expect(best.basis).toBe("level");
-    expect(best.from).toBe("level competitor, body mass");
+    expect(best.from).toEqual({ kind: "level", level: "competitor", bodyMass: "stated" });
   });
 
   it("is possible without a body mass or a sex, with more doubt", () => {
@@ -134,7 +135,7 @@ describe("the best lift today", () => {
     const best = bestLift(unknown as unknown as Athlete, clean, all, today);
     expect(best?.kilograms).toBeCloseTo(72.5 * 0.9, 6);
     expect(best?.spread).toBeCloseTo(72.5 * 0.9 * 0.25, 6);
-    expect(best?.from).toBe("level competitor, body mass not stated");
+    expect(best?.from).toEqual({ kind: "level", level: "competitor", bodyMass: "not-stated" });
   });
 
   it("does not exist for a movement of which a single means nothing", () => {
@@ -161,7 +162,7 @@ describe("the best lift today", () => {
     const single = { ...lifter, lifts: [liftResult("strict-pull-up", 25, { added: true })] };
     expect(bestLift(single, worn, all, today)).toMatchObject({
       kilograms: 25,
-      from: "1 rep at body mass + 25 kg of 2026-11-01",
+      from: { kind: "lift", result: { added: true, load: { value: 25, unit: "kg" } } },
     });
     const other = { ...lifter, lifts: [liftResult("bar-dip", 25, { added: true })] };
     expect(bestLift(other, worn, all, today)?.basis).toBe("level");

@@ -75,7 +75,7 @@ describe("a lift as the plan shows it", () => {
     expect(lift.best).toMatchObject({
       kilograms: 100,
       basis: "tested",
-      from: "1 rep at 100 kg of 2026-11-01",
+      from: { kind: "lift", result: { load: { value: 100, unit: "kg" }, date: "2026-11-01" }, through: [] },
     });
     expect(lift.today.kilograms).toBeCloseTo(100.65, 6);
     expect(lift.today.lossShare).toBe(0);

@@ -119,6 +119,6 @@ export const almostNothingKnown: Plan = {
       instead: "Three easy sets of five with the empty bar, if they agree.",
     },
   ],
-  basis: [{ about: "everything", kind: "level", detail: "a new athlete" }],
+  basis: [{ about: "everything", kind: "level", from: { kind: "level", level: "new" } }],
   sharpen: { test: { kind: "best-time", metres: 500, name: "row" }, movement: "row", narrowsBy: 0.25 },
 };

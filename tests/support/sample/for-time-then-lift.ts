@@ -2,6 +2,12 @@ import type { BarLoad } from "../../../src/models/plan/basics.ts";
 import type { Plan } from "../../../src/models/plan/plan.ts";
 import { pacedRounds } from "./paced-rounds.ts";
 
+const CLEAN_AND_JERK = {
+  kind: "lift",
+  result: { load: { value: 72, unit: "kg" }, reps: 1, inReserve: 0, date: "2026-09-12", approximate: false },
+  through: [],
+} as const;
+
 const kg = (value: number) => ({ value, unit: "kg" }) as const;
 const plate = (value: number, count = 1) => ({ plate: kg(value), count });
 
@@ -191,7 +197,7 @@ export const forTimeThenLift: Plan = {
             movement: "clean-and-jerk",
             name: "clean and jerk",
             reps: 1,
-            best: { kilograms: 71, spread: 2.1, basis: "tested", from: "72 kg of 2026-09-12" },
+            best: { kilograms: 71, spread: 2.1, basis: "tested", from: CLEAN_AND_JERK },
             today: { kilograms: 66.5, spread: 2.6, lossShare: 0.063, lossAtLast: 0.03 },
             attempts: [
               {
@@ -512,9 +518,17 @@ export const forTimeThenLift: Plan = {
   ],
   withheld: [],
   basis: [
-    { about: "clean and jerk", kind: "tested", detail: "72 kg of 2026-09-12", error: 0.03 },
-    { about: "pull-ups", kind: "estimated", detail: "14 unbroken of 2026-06-02", error: 0.08 },
-    { about: "box step-overs", kind: "level", detail: "typical for a competitor", error: 0.15 },
+    { about: "clean and jerk", kind: "tested", from: CLEAN_AND_JERK, error: 0.03 },
+    {
+      about: "pull-ups",
+      kind: "estimated",
+      from: {
+        kind: "efforts",
+        efforts: [{ amount: 48, unit: "reps", time: 180, date: "2026-06-02", approximate: false }],
+      },
+      error: 0.08,
+    },
+    { about: "box step-overs", kind: "level", from: { kind: "level", level: "competitor" }, error: 0.15 },
   ],
   sharpen: {
     test: { kind: "most-reps", minutes: 2, names: "pull-ups" },

@@ -144,5 +144,5 @@ export const twentyRounds: Plan = {
     },
   ],
   withheld: [],
-  basis: [{ about: "push-ups", kind: "tested", detail: "41 in 2:00 of 2026-10-03", error: 0.05 }],
+  basis: [{ about: "push-ups", kind: "tested", from: { kind: "efforts", efforts: [{ amount: 41, unit: "reps", time: 120, date: "2026-10-03", approximate: false }] }, error: 0.05 }],
 };
