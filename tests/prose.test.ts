@@ -5,10 +5,6 @@ import { isCode, readSources } from "./support/source-files.ts";
 
 /** Files of the computation that still say something in words. The list may only shrink. */
 const STILL_SAYING = [
-  "capacity/check-efforts.ts",
-  "capacity/say-efforts.ts",
-  "early-splits/check-early-splits.ts",
-  "early-splits/early-splits-faults.ts",
   "plan/plan-place.ts",
   "warm-up/lay-out.ts",
 ];

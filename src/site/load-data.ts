@@ -13,6 +13,8 @@ import type { Remember } from "../reading/files/remember.ts";
 import type { SourceFile } from "../reading/files/source-file.ts";
 import { type FilesRead, readFiles } from "../reading/read-data.ts";
 import { inReadingOrder } from "../reading/say-fault.ts";
+import { earlyFault } from "../wording/early-fault.ts";
+import { effortFault } from "../wording/effort-fault.ts";
 import { LIBRARY_FOLDERS, readFolder, type SourceFolder } from "./read-folder.ts";
 import { openReadMemory } from "./read-memory.ts";
 import { readTexts } from "./read-texts.ts";
@@ -94,12 +96,12 @@ function readEverything(sources: Sources, date: IsoDate | undefined, remember?: 
 /** Max efforts that cannot be right, of every athlete and every typical one. */
 const effortsOf = ({ athletes, bands, library }: DataRead): readonly Fault[] =>
   [...athletes, ...bands.map((band) => band.profile)].flatMap((athlete) =>
-    checkEfforts(athlete, library.movements),
+    checkEfforts(athlete, library.movements).map(effortFault),
   );
 
 /** Early performances whose clocks cannot belong to their workout. */
 const earlySplitsOf = ({ workouts, library }: DataRead): readonly Fault[] =>
-  workouts.flatMap((workout) => checkEarlySplits(workout, library.movements));
+  workouts.flatMap((workout) => checkEarlySplits(workout, library.movements).map(earlyFault));
 
 /** Reads and checks the data folder. */
 export const loadData = (places: Places): Checked<Data> => checkSources(readSources(places), places.date);

@@ -1,10 +1,9 @@
 import type { Course } from "../../models/course.ts";
-import type { Fault } from "../../models/fault.ts";
+import type { EarlyTrouble } from "../../models/early-trouble.ts";
 import type { Movement } from "../../models/movement.ts";
 import { seconds } from "../../models/quantity.ts";
 import type { EarlyPerformance, Workout } from "../../models/workout.ts";
 import { unroll } from "../unroll/unroll.ts";
-import { wildFault } from "./early-splits-faults.ts";
 import { readRounds } from "./read-rounds.ts";
 import { roundWork } from "./round-work.ts";
 
@@ -15,14 +14,14 @@ import { roundWork } from "./round-work.ts";
 export function checkEarlySplits(
   workout: Workout,
   movements: ReadonlyMap<string, Movement>,
-): readonly Fault[] {
+): readonly EarlyTrouble[] {
   return workout.parts.flatMap((part) => {
     // Which lines there are does not follow from an athlete's lifts, and from the start of the part only how many of an endless list.
     const courseOf = (division: string) =>
       unroll(workout, part, { division, movements, startClock: seconds(0) });
     return workout.early
       .filter((performance) => performance.part === part.name)
-      .flatMap((performance) => faultOf(performance, workout.divisions, courseOf));
+      .flatMap((performance) => troublesOf(performance, workout.divisions, courseOf));
   });
 }
 
@@ -30,7 +29,7 @@ export function checkEarlySplits(
 const [LEAST, MOST] = [0.25, 10];
 
 /** A performance so far from anything possible that a unit must have slipped: minutes for hours, or a clock of something else. */
-function wildOf(performance: EarlyPerformance, course: Course): Fault | undefined {
+function wildOf(performance: EarlyPerformance, course: Course): EarlyTrouble | undefined {
   const { time, reps } = performance;
   const read = readRounds(performance, course);
   const works = roundWork(course);
@@ -43,14 +42,14 @@ function wildOf(performance: EarlyPerformance, course: Course): Fault | undefine
   const usual = own.reduce((sum, { work }) => sum + work, 0);
   if (!(usual > 0) || !(done > 0) || own.some(({ fixed }) => !fixed)) return undefined;
   const ratio = done / usual;
-  return ratio >= LEAST && ratio <= MOST ? undefined : wildFault(performance, done, usual);
+  return ratio >= LEAST && ratio <= MOST ? undefined : { kind: "wild", performance, done, usual };
 }
 
-function faultOf(
+function troublesOf(
   performance: EarlyPerformance,
   divisions: readonly string[],
   courseOf: (division: string) => Course,
-): readonly Fault[] {
+): readonly EarlyTrouble[] {
   const asked = performance.division === undefined ? divisions : [performance.division];
   const readings = asked.map((division) => ({ division, read: readRounds(performance, courseOf(division)) }));
   const [first] = asked;
@@ -58,11 +57,7 @@ function faultOf(
   if (wild) return [wild];
   const fitting = readings.find(({ read }) => read.ok);
   return readings
-    .flatMap(({ read }) => (read.ok ? [] : [read.fault]))
+    .flatMap(({ read }) => (read.ok ? [] : [read.trouble]))
     .slice(0, 1)
-    .map((fault) =>
-      fitting
-        ? { ...fault, remedy: `Say the division it was done in, as in \`division: ${fitting.division}\`.` }
-        : fault,
-    );
+    .map((trouble) => (fitting ? { ...trouble, fitting: fitting.division } : trouble));
 }

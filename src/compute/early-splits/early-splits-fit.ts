@@ -1,4 +1,4 @@
-import type { Fault } from "../../models/fault.ts";
+import type { EarlyTrouble } from "../../models/early-trouble.ts";
 import type { Pacing } from "../../models/plan/pacing.ts";
 
 /** A number with its standard error. */
@@ -41,5 +41,5 @@ export type EarlySplitsFit = {
   /** The rounds seen, ascending. */
   readonly rounds: readonly SeenRound[];
   /** Performances that could not be read, and why. */
-  readonly faults: readonly Fault[];
+  readonly troubles: readonly EarlyTrouble[];
 };

@@ -1,5 +1,5 @@
 import type { Course } from "../../models/course.ts";
-import type { Fault } from "../../models/fault.ts";
+import type { EarlyTrouble } from "../../models/early-trouble.ts";
 import type { EarlyPerformance } from "../../models/workout.ts";
 import { readRounds } from "./read-rounds.ts";
 import { roundWork, type RoundWork } from "./round-work.ts";
@@ -23,7 +23,7 @@ export type SeenOnce = {
 type Observed = {
   readonly seen: readonly SeenOnce[];
   readonly performances: number;
-  readonly faults: readonly Fault[];
+  readonly troubles: readonly EarlyTrouble[];
 };
 
 type Works = ReadonlyMap<number, RoundWork>;
@@ -45,20 +45,20 @@ export function observeRounds(
       return [division, { course: own, works: new Map(roundWork(own).map((work) => [work.round, work])) }];
     }),
   );
-  const faults: Fault[] = [];
+  const troubles: EarlyTrouble[] = [];
   const readable: Readable[] = [];
   for (const one of ofPart) {
     const own = divisions.get(one.division);
     if (own === undefined) continue;
     const read = readRounds(one, own.course);
     if (!read.ok) {
-      faults.push(read.fault);
+      troubles.push(read.trouble);
       continue;
     }
     const seconds = new Map([...read.seconds].filter(([round]) => isTelling(own.works.get(round))));
     if (seconds.size > 0) readable.push({ works: own.works, seconds });
   }
-  return { seen: seenOnce(readable), performances: readable.length, faults };
+  return { seen: seenOnce(readable), performances: readable.length, troubles };
 }
 
 const isTelling = (work: RoundWork | undefined): boolean => work !== undefined && work.fixed && work.work > 0;

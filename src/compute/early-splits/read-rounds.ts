@@ -1,12 +1,11 @@
 import type { Course, CourseItem, CourseRest } from "../../models/course.ts";
-import type { Fault } from "../../models/fault.ts";
+import type { EarlyTrouble } from "../../models/early-trouble.ts";
 import type { EarlyPerformance } from "../../models/workout.ts";
-import { clockTooSoonFault, tooManySplitsFault } from "./early-splits-faults.ts";
 
 /** What was seen of a performance: seconds of work and changes of station of each round seen whole, rests left out. */
 type ReadRounds =
   | { readonly ok: true; readonly seconds: ReadonlyMap<number, number> }
-  | { readonly ok: false; readonly fault: Fault };
+  | { readonly ok: false; readonly trouble: EarlyTrouble };
 
 /** From one clock read to the next: the items between, the efforts of one line or one round at the end. */
 type Stretch = { readonly round: number; readonly items: readonly CourseItem[] };
@@ -20,7 +19,7 @@ export function readRounds(performance: EarlyPerformance, course: Course): ReadR
   const stretches = stretchesOf(course, performance.after);
   const { splits } = performance;
   if (splits.length > stretches.length) {
-    return { ok: false, fault: tooManySplitsFault(performance, stretches.length) };
+    return { ok: false, trouble: { kind: "too-many-splits", performance, most: stretches.length } };
   }
   const seconds = new Map<number, number>();
   const whole = new Map<number, number>();
@@ -32,7 +31,8 @@ export function readRounds(performance: EarlyPerformance, course: Course): ReadR
     const start = startOf(stretch, before, worked);
     const time = start === undefined ? undefined : workedIn(stretch, start, split, course.pauses ?? []);
     if (time !== undefined && time <= 0) {
-      return { ok: false, fault: clockTooSoonFault(performance, split, start ?? before) };
+      const begins = start ?? before;
+      return { ok: false, trouble: { kind: "clock-too-soon", performance, clock: split, start: begins } };
     }
     worked = workSinceRest(stretch, time, worked);
     before = split;

@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { CAPACITY_CONSTANTS } from "../../../src/compute/capacity/constants.ts";
-import { ownEfforts } from "../../../src/compute/capacity/own-efforts.ts";
-import { sayEffort, sayEfforts } from "../../../src/compute/capacity/say-efforts.ts";
+import { asWritten, ownEfforts } from "../../../src/compute/capacity/own-efforts.ts";
 import type { MaxEffort } from "../../../src/models/athlete.ts";
 import { withOverrides } from "../../../src/compute/overrides/with-overrides.ts";
 import { effort, somebody } from "../../support/efforts.ts";
@@ -55,15 +54,16 @@ describe("an athlete's own efforts", () => {
   });
 });
 
-describe("an effort in words", () => {
-  it("tells amount, load, time and date as the file does", () => {
+describe("an effort as written", () => {
+  it("keeps amount, load, time and date of the file, and neither movement nor place", () => {
     const loaded = effort("thruster", 45, 150.4, { load: { value: 95, unit: "lb" }, date: "2026-05-01" });
-    expect(sayEffort(loaded)).toBe("45 reps at 95 lb in 2:30.4 of 2026-05-01");
-    expect(sayEffort(effort("row", 5000, 1190, { unit: "metres", approximate: true }))).toBe(
-      "about 5000 metres in 19:50",
-    );
-    expect(sayEfforts([{ effort: effort("burpee", 24, 60) }, { effort: effort("burpee", 98, 420) }])).toBe(
-      "24 reps in 1:00; 98 reps in 7:00",
-    );
+    expect(asWritten(loaded)).toEqual({
+      amount: 45,
+      unit: "reps",
+      time: 150.4,
+      load: { value: 95, unit: "lb" },
+      date: "2026-05-01",
+      approximate: false,
+    });
   });
 });

@@ -1,3 +1,4 @@
+import { earlyFault } from "../../../src/wording/early-fault.ts";
 import { expect, it } from "vitest";
 import { checkEarlySplits } from "../../../src/compute/early-splits/check-early-splits.ts";
 import { contentMovements } from "../../support/content-movements.ts";
@@ -14,7 +15,9 @@ work:
 early:
   - {who: first heat, after: round, ${performance}}`),
     contentMovements,
-  ).map(({ found, problem, remedy }) => [found, problem, remedy]);
+  )
+    .map(earlyFault)
+    .map(({ found, problem, remedy }) => [found, problem, remedy]);
 
 it("clocks that the work can have are no fault", () => {
   expect(check("division: men, splits: [1:10, 2:25, 3:40, 4:50]")).toEqual([]);
@@ -48,7 +51,7 @@ it("a time that no work of this kind takes is asked for", () => {
   expect(told?.[1]).toMatch(
     /^part a of "first heat": so much work takes a regular athlete about \d+:\d\d; is this the time of it\?$/,
   );
-  expect(check("division: men, time: 95:00")[0]?.[0]).toBe("95:00");
+  expect(check("division: men, time: 95:00")[0]?.[0]).toBe("1:35:00");
   expect(check("division: men, time: 6:00")).toEqual([]);
 });
 
@@ -61,5 +64,5 @@ work:
       - 8 thruster at 50%
 early:
   - {who: first heat, after: round, splits: [1:40, 3:25, 5:00]}`);
-  expect(checkEarlySplits(workout, contentMovements).map(({ found }) => found)).toEqual(["3 splits"]);
+  expect(checkEarlySplits(workout, contentMovements)).toMatchObject([{ kind: "too-many-splits", most: 2 }]);
 });

@@ -208,15 +208,15 @@ describe("the performances taken", () => {
       performances: 0,
       notIdentifiable: [...LAWS],
       rounds: [],
-      faults: [],
+      troubles: [],
     });
   });
 
   it("leave out one that cannot be read, and tell it", () => {
     const fit = fitEarlySplits([seenBy([60, 130, 200]), seenBy([60, 130])], couplet([10, 10]));
     expect(fit.performances).toBe(1);
-    expect(fit.faults.map(({ problem }) => problem)).toEqual([
-      'part workout has 2 rounds, fewer than the splits of "a made athlete"',
+    expect(fit.troubles).toMatchObject([
+      { kind: "too-many-splits", performance: { who: "a made athlete" }, most: 2 },
     ]);
   });
 

@@ -1,3 +1,4 @@
+import { earlyFault } from "../../../src/wording/early-fault.ts";
 import { describe, expect, it } from "vitest";
 import { readRounds } from "../../../src/compute/early-splits/read-rounds.ts";
 import type { Course } from "../../../src/models/course.ts";
@@ -10,7 +11,7 @@ import { burpee, pullUp } from "../../support/movements.ts";
 
 const byRound = (performance: EarlyPerformance, course: Course): readonly (readonly [number, number])[] => {
   const read = readRounds(performance, course);
-  if (!read.ok) throw new Error(sayFault(read.fault));
+  if (!read.ok) throw new Error(sayFault(earlyFault(read.trouble)));
   return [...read.seconds];
 };
 const work: readonly Line[] = [
@@ -117,7 +118,7 @@ describe("the rounds of a performance", () => {
 describe("a performance that cannot be read", () => {
   const told = (performance: EarlyPerformance, course: Course): string => {
     const read = readRounds(performance, course);
-    return read.ok ? "" : sayFault(read.fault);
+    return read.ok ? "" : sayFault(earlyFault(read.trouble));
   };
 
   it("has more clocks than rounds", () => {

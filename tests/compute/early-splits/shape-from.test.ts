@@ -23,7 +23,7 @@ const fitOf = (rounds: readonly SeenRound[], more: Partial<EarlySplitsFit> = {})
   performances: 4,
   notIdentifiable: [],
   rounds,
-  faults: [],
+  troubles: [],
   ...more,
 });
 
