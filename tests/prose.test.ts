@@ -4,10 +4,7 @@ import { checkProse } from "./support/check-prose.ts";
 import { isCode, readSources } from "./support/source-files.ts";
 
 /** Files of the computation that still say something in words. The list may only shrink. */
-const STILL_SAYING = [
-  "plan/plan-place.ts",
-  "warm-up/lay-out.ts",
-];
+const STILL_SAYING = ["plan/plan-place.ts", "warm-up/lay-out.ts"];
 
 describe("the computation", () => {
   const told = readSources(fileURLToPath(new URL("../src/compute", import.meta.url)))

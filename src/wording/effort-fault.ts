@@ -41,7 +41,8 @@ function wordsOf(trouble: EffortTrouble): Words {
       return {
         problem: `one ${ONE[unit]} of ${movement.name} every ${plain(trouble.pace)} s is slower than a beginner's long work, even at ${plain(trouble.beginner)} s`,
         allowed: "as much as could be done in the time, or an amount done as fast as it could be",
-        remedy: "Check the amount and the time. If the load was near the best lift, give it as a lift instead.",
+        remedy:
+          "Check the amount and the time. If the load was near the best lift, give it as a lift instead.",
         severity: "question",
       };
     case "slower-than-longer":

@@ -216,7 +216,12 @@ function liftedPart(
             movement,
             name: sampleMovements.get(movement)?.name ?? movement,
             reps: 1,
-            best: { kilograms: kilogram, spread: 3, basis: "tested" as const, from: { kind: "reps-at-load" as const } },
+            best: {
+              kilograms: kilogram,
+              spread: 3,
+              basis: "tested" as const,
+              from: { kind: "reps-at-load" as const },
+            },
             today: { kilograms: kilogram, spread: 3, lossShare: 0, lossAtLast: 0 },
             attempts: [],
             target: 1,

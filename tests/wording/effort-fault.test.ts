@@ -3,7 +3,10 @@ import { effortFault } from "../../src/wording/effort-fault.ts";
 import { effort } from "../support/efforts.ts";
 import { burpee, row } from "../support/movements.ts";
 
-const long = { ...effort("row", 2000, 420, { unit: "metres" }), place: { file: "a.yaml", line: 7, column: 3 } };
+const long = {
+  ...effort("row", 2000, 420, { unit: "metres" }),
+  place: { file: "a.yaml", line: 7, column: 3 },
+};
 const short = effort("row", 500, 140, { unit: "metres" });
 
 describe("what is wrong with a max effort", () => {
@@ -15,7 +18,8 @@ describe("what is wrong with a max effort", () => {
   it("names the longer effort that was faster: 140 s for 500 m are 0.28 s a metre, 420 s for 2000 m are 0.21", () => {
     const paces = { pace: 0.28, longerPace: 0.21 };
     expect(
-      effortFault({ kind: "slower-than-longer", effort: short, movement: row, longer: long, ...paces }).problem,
+      effortFault({ kind: "slower-than-longer", effort: short, movement: row, longer: long, ...paces })
+        .problem,
     ).toBe(
       "this shorter effort at row is slower (0.28 s a metre) than the longer one on line 7, 2000 metres in 7:00 (0.21 s a metre)",
     );

@@ -30,18 +30,26 @@ export const groundsField = z.discriminatedUnion("kind", [
   z.strictObject({
     kind: z.literal("lift"),
     result: liftResultField,
-    through: z.array(z.string()).describe("lifts it was followed through, the nearest first; none of its own"),
+    through: z
+      .array(z.string())
+      .describe("lifts it was followed through, the nearest first; none of its own"),
   }),
   z.strictObject({ kind: z.literal("reps-at-load") }),
   z.strictObject({
     kind: z.literal("own-results"),
     in: z.array(z.string()).describe("names of the movements they are of"),
-    level: z.string().optional().describe("of the reference they move, where they are of no related movement"),
+    level: z
+      .string()
+      .optional()
+      .describe("of the reference they move, where they are of no related movement"),
   }),
   z.strictObject({
     kind: z.literal("level"),
     level: z.string(),
-    bodyMass: z.enum(["stated", "not-stated"]).optional().describe("of a lift, whose typical best goes by it"),
+    bodyMass: z
+      .enum(["stated", "not-stated"])
+      .optional()
+      .describe("of a lift, whose typical best goes by it"),
   }),
   z.strictObject({ kind: z.literal("given-time") }),
   z.strictObject({

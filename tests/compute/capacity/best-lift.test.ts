@@ -98,9 +98,13 @@ describe("the best lift today", () => {
 
   it("takes, of several results, the highest after its doubt is taken off", () => {
     const doubtful = liftResult("clean", 78, { reps: 10 }); // about 102 kg, but less sure
-    expect(sayGrounds(bestOf(clean, liftResult("clean", 100), doubtful).from)).toBe("1 rep at 100 kg of 2026-11-01");
+    expect(sayGrounds(bestOf(clean, liftResult("clean", 100), doubtful).from)).toBe(
+      "1 rep at 100 kg of 2026-11-01",
+    );
     const strong = liftResult("clean", 95, { reps: 5 });
-    expect(sayGrounds(bestOf(clean, liftResult("clean", 100), strong).from)).toBe("5 reps at 95 kg of 2026-11-01");
+    expect(sayGrounds(bestOf(clean, liftResult("clean", 100), strong).from)).toBe(
+      "5 reps at 95 kg of 2026-11-01",
+    );
   });
 
   it("of a style is its share of the lift: from a snatch of 100 kg 88, 95 and 79 kg (Czaplicki et al. 2019)", () => {
@@ -116,7 +120,9 @@ describe("the best lift today", () => {
     const result = liftResult("power-snatch", 88);
     expect(bestOf(snatch, result).kilograms).toBeCloseTo(100, 6);
     expect(bestOf(hangSnatch, result).kilograms).toBeCloseTo(95, 6);
-    expect(sayGrounds(bestOf(hangSnatch, result).from)).toBe("snatch, from power snatch: 1 rep at 88 kg of 2026-11-01");
+    expect(sayGrounds(bestOf(hangSnatch, result).from)).toBe(
+      "snatch, from power snatch: 1 rep at 88 kg of 2026-11-01",
+    );
     expect(bestOf(hangSnatch, result).spread / 95).toBeGreaterThan(bestOf(snatch, result).spread / 100);
   });
 

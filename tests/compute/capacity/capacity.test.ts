@@ -110,7 +110,10 @@ describe("a capacity without own results", () => {
     // A burpee every 4.75 s: 252 in twenty minutes.
     expect(part.kind === "paced" && part.pacing.result.target).toBeGreaterThan(0.98 * (1200 / 4.75));
     expect(part.kind === "paced" && part.pacing.result.target).toBeLessThan(1.02 * (1200 / 4.75));
-    expect(known(of, reps(burpee))).toMatchObject({ basis: "level", from: { kind: "level", level: "regular" } });
+    expect(known(of, reps(burpee))).toMatchObject({
+      basis: "level",
+      from: { kind: "level", level: "regular" },
+    });
   });
 
   it("is quicker for a higher level and a man, between both where the sex is not stated", () => {
@@ -130,7 +133,11 @@ describe("a capacity without own results", () => {
     const plain = capacity();
     expect(known(quick, reps(airSquat)).sustainable).toBeLessThan(known(plain, reps(airSquat)).sustainable);
     expect(known(quick, reps(airSquat)).error).toBeLessThan(known(plain, reps(airSquat)).error);
-    expect(known(quick, reps(airSquat)).from).toEqual({ kind: "own-results", in: ["burpee"], level: "regular" });
+    expect(known(quick, reps(airSquat)).from).toEqual({
+      kind: "own-results",
+      in: ["burpee"],
+      level: "regular",
+    });
   });
 
   it("moves more with a result in a style of the same movement", () => {
@@ -139,7 +146,11 @@ describe("a capacity without own results", () => {
     const athlete = somebody({ efforts: [effort("burpee", 130, 420)] });
     const of = capacityOf({ athlete, movements, date: "2026-11-25", liftOf: liftOf() });
     const found = known(of, reps(style));
-    expect(found).toMatchObject({ basis: "related", from: { kind: "own-results", in: ["burpee"] }, error: 0.09 });
+    expect(found).toMatchObject({
+      basis: "related",
+      from: { kind: "own-results", in: ["burpee"] },
+      error: 0.09,
+    });
   });
 });
 

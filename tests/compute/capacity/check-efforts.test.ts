@@ -20,7 +20,9 @@ describe("max efforts that cannot be right", () => {
   });
 
   it("nothing done in a time is refused", () => {
-    const [fault] = checkEfforts(somebody({ efforts: [effort("pull-up", 0, 60)] }), testMovements).map(effortFault);
+    const [fault] = checkEfforts(somebody({ efforts: [effort("pull-up", 0, 60)] }), testMovements).map(
+      effortFault,
+    );
     expect(fault).toEqual({
       place: { file: "athletes/somebody.yaml", line: 1, column: 1 },
       found: "0 reps in 1:00",
@@ -33,7 +35,9 @@ describe("max efforts that cannot be right", () => {
   });
 
   it("a rate nobody has is refused", () => {
-    const [fault] = checkEfforts(somebody({ efforts: [effort("burpee", 400, 180)] }), testMovements).map(effortFault);
+    const [fault] = checkEfforts(somebody({ efforts: [effort("burpee", 400, 180)] }), testMovements).map(
+      effortFault,
+    );
     // The quickest known cycle is 0.86 x 2.3 = 1.98 s; 0.7 of it, 1.38 s, is the limit: 130 in 180 s.
     expect(fault).toMatchObject({
       found: "400 reps in 3:00",
@@ -46,7 +50,9 @@ describe("max efforts that cannot be right", () => {
   });
 
   it("a rate slower than any is asked about", () => {
-    const [fault] = checkEfforts(somebody({ efforts: [effort("burpee", 5, 420)] }), testMovements).map(effortFault);
+    const [fault] = checkEfforts(somebody({ efforts: [effort("burpee", 5, 420)] }), testMovements).map(
+      effortFault,
+    );
     // 84 s a rep; five times 4.75 x 1.25 x 1.13 = 33.5 s is the limit.
     expect(fault).toMatchObject({
       problem: "one rep of burpee every 84.0 s is slower than a beginner's long work, even at 6.7 s",
@@ -69,7 +75,9 @@ describe("max efforts that cannot be right", () => {
   it("two efforts contradict each other when the shorter one was the slower", () => {
     const short = onLine(12, effort("burpee", 36, 180, { date: "2026-10-02" }));
     const long = onLine(13, effort("burpee", 98, 420));
-    const [fault, ...more] = checkEfforts(somebody({ efforts: [short, long] }), testMovements).map(effortFault);
+    const [fault, ...more] = checkEfforts(somebody({ efforts: [short, long] }), testMovements).map(
+      effortFault,
+    );
     expect(more).toEqual([]);
     expect(fault).toEqual({
       place: { file: "athletes/somebody.yaml", line: 12, column: 5 },

@@ -8,7 +8,14 @@ import { cleanAndJerk } from "../../support/sample-lifting.ts";
 const rulesOf = (best: Partial<BestLift>, reps = 1) =>
   ladderRules(
     {
-      best: { kilograms: kilograms(100), spread: kilograms(5), doubt: 0, basis: "tested", from: { kind: "reps-at-load" }, ...best },
+      best: {
+        kilograms: kilograms(100),
+        spread: kilograms(5),
+        doubt: 0,
+        basis: "tested",
+        from: { kind: "reps-at-load" },
+        ...best,
+      },
       bestForReps: 100,
       line: { pieces: [{ movement: cleanAndJerk, reps }] },
     },

@@ -144,5 +144,15 @@ export const twentyRounds: Plan = {
     },
   ],
   withheld: [],
-  basis: [{ about: "push-ups", kind: "tested", from: { kind: "efforts", efforts: [{ amount: 41, unit: "reps", time: 120, date: "2026-10-03", approximate: false }] }, error: 0.05 }],
+  basis: [
+    {
+      about: "push-ups",
+      kind: "tested",
+      from: {
+        kind: "efforts",
+        efforts: [{ amount: 41, unit: "reps", time: 120, date: "2026-10-03", approximate: false }],
+      },
+      error: 0.05,
+    },
+  ],
 };
