@@ -38,7 +38,7 @@ export const BENCHES: readonly Bench[] = [
   },
   {
     name: "attempts of one part",
-    budget: 10,
+    budget: 8,
     prepare: (athlete, workout, data, date) => {
       const { context } = settle(athlete, workout, data, date);
       const at = workout.parts.findIndex(({ clock }) => clock.kind === "max-load");

@@ -2,7 +2,7 @@ import { sayGrounds } from "../wording/grounds.ts";
 import type { PartPlan, Plan } from "../models/plan/plan.ts";
 import type { MassUnit } from "../models/quantity.ts";
 import { sayAfterMiss } from "../wording/after-miss.ts";
-import { ONLY_IF_WELL, sayFeel, sayFinish, sayFinishPlan, sayMissesEnd } from "../wording/lift-words.ts";
+import { LIFTED_AND_MADE, ONLY_IF_WELL, sayFeel, sayFinish, sayFinishPlan, sayMissesEnd } from "../wording/lift-words.ts";
 import { sayRow } from "../wording/amount.ts";
 import { sayCeiling } from "../wording/ceiling.ts";
 import { sayEarlyChange } from "../wording/early-splits.ts";
@@ -108,13 +108,13 @@ export function liftText(part: PartPlan, plan: Plan): readonly string[] {
     ),
     ...columns(
       [
-        ["", "at", "load", "made", "reached", "a side; if missed"],
+        ["", "at", "load", "lifted", "made", "a side; if missed"],
         ...lift.attempts.map((attempt) => [
           `${attempt.number}`,
           sayClock(attempt.clock + shift),
           sayLoad(attempt.load, units),
-          sayChance(attempt.chance),
-          sayChance(attempt.reach),
+          sayChance(attempt.lifted),
+          sayChance(attempt.made),
           [
             sayPerSide(attempt.load),
             attempt.onlyIfWell && ONLY_IF_WELL,
@@ -126,6 +126,7 @@ export function liftText(part: PartPlan, plan: Plan): readonly string[] {
       ],
       ["right", "right", "right", "right", "right"],
     ),
+    ...wrap(LIFTED_AND_MADE, 2, 4),
     ...sayFeel(lift, units).flatMap((line) => wrap(line, 2, 4)),
     ...wrap(sayMissesEnd(lift, shift) ?? "", 2, 4),
   ]);

@@ -14,6 +14,10 @@ type FinishRow = Lifting["finishTable"][number];
 /** On a row beyond the load that is aimed at. */
 export const ONLY_IF_WELL = "only if it moved well";
 
+/** What the two shares of a row say. */
+export const LIFTED_AND_MADE =
+  "Lifted and made: on how many of a hundred such days, with the second try after a miss.";
+
 /**
  * What ends the day at a lift. `shift` turns the clock of the part into the one that is read.
  *

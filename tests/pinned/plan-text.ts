@@ -145,12 +145,12 @@ const liftLines = ({
   `lift ${name}: best ${n(best.kilograms)} ± ${n(best.spread)} kg (${best.basis}), today ${n(today.kilograms)} ± ${n(today.spread)}, lost ${n(today.lossShare)} ${n(today.lossAtLast)}`,
   `expected ${range(expected)}, none ${n(chanceOfNone)}, misses ${n(misses)}, by ${rule}, last start ${n(lastStart)}`,
   ...attempts.map(
-    ({ number, clock, load: bar, chance, reach, onlyIfWell, restBefore, change, afterMiss }) => {
+    ({ number, clock, load: bar, chance, lifted, made, onlyIfWell, restBefore, change, afterMiss }) => {
       const missed =
         afterMiss.kind === "stop"
           ? "stop"
           : `${load(afterMiss.load)} ${afterMiss.direction} at ${n(afterMiss.clock)}, chance ${n(afterMiss.chance)}`;
-      return `attempt ${number} at ${n(clock)}: ${load(bar)}, chance ${n(chance)}, reached ${n(reach)}${onlyIfWell ? ", only if well" : ""}, rest ${n(restBefore)}${maybe(", change", change?.seconds)}; missed: ${missed}`;
+      return `attempt ${number} at ${n(clock)}: ${load(bar)}, chance ${n(chance)}, lifted ${n(lifted)}, made ${n(made)}${onlyIfWell ? ", only if well" : ""}, rest ${n(restBefore)}${maybe(", change", change?.seconds)}; missed: ${missed}`;
     },
   ),
 ];

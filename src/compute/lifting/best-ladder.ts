@@ -1,4 +1,4 @@
-import { both, chancesByDay, DAY_WEIGHTS } from "./day-grid.ts";
+import { both, DAY_WEIGHTS, type DayChances } from "./day-grid.ts";
 import { type LadderProblem, nextLoads } from "./ladder-problem.ts";
 
 /** Worth of the day by its strength, and the loads still to come while everything is made. */
@@ -13,18 +13,15 @@ type Value = { readonly worth: Float64Array; readonly rest: readonly number[] };
  * missed load is repeated and a second miss ends the day, as in the ladder that is printed. Of choices worth the
  * same the lighter wins. Grows with the slots times the loads.
  */
-export function bestLadder(opener: number, problem: LadderProblem): readonly [number, ...number[]] {
-  const { slots, belief, worth } = problem;
+export function bestLadder(
+  opener: number,
+  problem: LadderProblem,
+  chances: DayChances,
+): readonly [number, ...number[]] {
+  const { slots, worth } = problem;
   const none = Float64Array.from(DAY_WEIGHTS, () => 0);
-  const chances = slots.map(() => new Map<number, Float64Array>());
-  const chance = (slot: number, load: number): Float64Array => {
-    const at = slots[slot];
-    const known = chances[slot]?.get(load);
-    if (known || !at) return known ?? none;
-    const found = chancesByDay(load, at, slot === 0, belief);
-    chances[slot]?.set(load, found);
-    return found;
-  };
+  const chance = (slot: number, load: number): Float64Array =>
+    slot < slots.length ? chances.of(slot, load) : none;
   const stopped = (load: number): Float64Array => new Float64Array(DAY_WEIGHTS.length).fill(worth(load));
   const loads = problem.loads.filter((load) => load >= opener);
   /** By slot: the value of standing before it with a load just made. */

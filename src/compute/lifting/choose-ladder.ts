@@ -1,7 +1,6 @@
 import { bestLadder } from "./best-ladder.ts";
-import { chancesByDay, DAY_WEIGHTS, both, totalOf } from "./day-grid.ts";
-import type { Belief } from "./day-strength.ts";
-import { type Ladder, type Outcome, outcomesOf, type Rung, rungsOf } from "./follow-ladder.ts";
+import { both, DAY_WEIGHTS, type DayChances, dayChances, totalOf } from "./day-grid.ts";
+import { followLadder, type Ladder, type Outcome, type Rung, rungsOf } from "./follow-ladder.ts";
 import { isSameLoad, type LadderProblem } from "./ladder-problem.ts";
 import { stepLadder } from "./step-ladder.ts";
 
@@ -20,46 +19,54 @@ export type ChosenLadder = Ladder & {
  * repeated once.
  */
 export function chooseLadder(problem: LadderProblem): ChosenLadder {
-  const usual = usualLadder(problem);
+  const chances = dayChances(problem.slots, problem.belief);
+  const usual = usualLadder(problem, chances);
   const [opener] = usual.loads;
-  const found = problem.jump === undefined ? { ...usual, loads: bestLadder(opener, problem) } : usual;
+  const loads = problem.jump === undefined ? bestLadder(opener, problem, chances) : usual.loads;
+  if (loads.join() === usual.loads.join()) return describedLadder(usual, "steps", problem, chances);
   const range = Math.abs(problem.worth(problem.loads.at(-1)) - problem.worth(problem.loads[0]));
-  const gain = worthOf(found, problem) - worthOf(usual, problem);
+  const found = { ...usual, loads };
+  const gain = worthOf(found, problem, chances) - worthOf(usual, problem, chances);
   const rule = gain > problem.gainWorthIt * range ? "programme" : "steps";
-  return describedLadder(rule === "programme" ? found : usual, rule, problem);
+  return describedLadder(rule === "programme" ? found : usual, rule, problem, chances);
 }
 
 /** The ladder by the usual steps from the opener. */
-export function usualLadder(problem: LadderProblem): Ladder {
-  const opener = openerOf(problem);
+export function usualLadder(problem: LadderProblem, chances: DayChances): Ladder {
+  const opener = openerOf(problem, chances);
   return { loads: stepLadder(opener, problem), lower: lowerLoads(opener, problem) };
 }
 
 /** A ladder with the chances of its rows and how days that follow it end. */
-export const describedLadder = (
+export function describedLadder(
   ladder: Ladder,
   rule: ChosenLadder["rule"],
-  problem: LadderProblem,
-): ChosenLadder => ({
-  ...ladder,
-  rule,
-  rungs: rungsOf(ladder, problem, problem.belief),
-  outcomes: outcomesOf(ladder, problem, problem.belief),
-});
+  { slots, belief }: Pick<LadderProblem, "slots" | "belief">,
+  chances: DayChances = dayChances(slots, belief),
+): ChosenLadder {
+  const followed = followLadder(ladder, chances);
+  return { ...ladder, rule, rungs: rungsOf(ladder, chances, followed), outcomes: followed.outcomes };
+}
 
-/** Expected worth of a ladder when days are as believed, or as another belief says. */
-export const worthOf = (ladder: Ladder, problem: LadderProblem, world: Belief = problem.belief): number =>
-  outcomesOf(ladder, problem, world).reduce((sum, { best, chance }) => sum + chance * problem.worth(best), 0);
+/** Expected worth of a ladder on days with these chances. */
+export const worthOf = (ladder: Ladder, { worth }: Pick<LadderProblem, "worth">, chances: DayChances): number =>
+  followLadder(ladder, chances).outcomes.reduce((sum, { best, chance }) => sum + chance * worth(best), 0);
 
 /** The heaviest load whose first attempt is made surely enough; the lightest of all where none is. */
-function openerOf({ openers, opener, openerChance, slots, belief }: LadderProblem): number {
-  const [first] = slots;
+function openerOf({ openers, opener, openerChance }: LadderProblem, chances: DayChances): number {
   const [lightest] = openers;
-  if (!first || lightest === undefined) throw new RangeError("a lift needs a slot and a load");
+  if (chances.slots.length === 0 || lightest === undefined)
+    throw new RangeError("a lift needs a slot and a load");
   if (opener !== undefined) return openers.find((load) => isSameLoad(load, opener)) ?? opener;
-  const isSure = (load: number): boolean =>
-    totalOf(both(DAY_WEIGHTS, chancesByDay(load, first, true, belief))) >= openerChance;
-  return openers.findLast(isSure) ?? lightest;
+  // The heavier, the less sure: halving finds the last that is sure enough.
+  let [sure, unsure] = [0, openers.length];
+  while (unsure - sure > 1) {
+    const middle = (sure + unsure) >> 1;
+    const chance = totalOf(both(DAY_WEIGHTS, chances.of(0, openers[middle] ?? 0)));
+    if (chance >= openerChance) sure = middle;
+    else unsure = middle;
+  }
+  return openers[sure] ?? lightest;
 }
 
 /** Two loads below the opener, and below those two more; the load before again where rules or plates allow nothing lighter. */

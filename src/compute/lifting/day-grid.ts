@@ -13,6 +13,29 @@ const TOTAL = DENSITIES.reduce((sum, each) => sum + each, 0);
 /** How likely each strength of the day is: 21 evenly spaced, with normal weights. */
 export const DAY_WEIGHTS: Float64Array = DENSITIES.map((density) => density / TOTAL);
 
+/** Chances of making a load at each slot of a day, by the strength of the day, each reckoned once. */
+export type DayChances = {
+  readonly slots: readonly Slot[];
+  /** For a slot by its number from 0, and a load in kilograms. */
+  readonly of: (at: number, load: number) => Float64Array;
+};
+
+/** The chances of a day's slots when days are as believed. */
+export function dayChances(slots: readonly Slot[], belief: Belief): DayChances {
+  const known = slots.map(() => new Map<number, Float64Array>());
+  return {
+    slots,
+    of: (at, load) => {
+      const [slot, found] = [slots[at], known[at]?.get(load)];
+      if (found) return found;
+      if (!slot) throw new RangeError(`a day has no slot ${at}`);
+      const chances = chancesByDay(load, slot, at === 0, belief);
+      known[at]?.set(load, chances);
+      return chances;
+    },
+  };
+}
+
 /**
  * Chance of making a load at a slot, for each strength of the day: normal noise of the attempt, and after the first a small
  * chance to miss any load.
@@ -42,6 +65,11 @@ export function without(weights: Float64Array, chances: Float64Array): Float64Ar
   const left = new Float64Array(NODES);
   for (let day = 0; day < NODES; day++) left[day] = (weights[day] ?? 0) * (1 - (chances[day] ?? 0));
   return left;
+}
+
+/** Adds weights to others, which are changed. */
+export function addTo(sum: Float64Array, weights: Float64Array): void {
+  for (let day = 0; day < NODES; day++) sum[day] = (sum[day] ?? 0) + (weights[day] ?? 0);
 }
 
 export function totalOf(weights: Float64Array): number {

@@ -1,6 +1,4 @@
-import { both, chancesByDay, DAY_WEIGHTS, totalOf, without } from "./day-grid.ts";
-import type { Belief } from "./day-strength.ts";
-import type { LadderProblem } from "./ladder-problem.ts";
+import { addTo, both, DAY_WEIGHTS, type DayChances, totalOf, without } from "./day-grid.ts";
 
 /** How a day can end: the heaviest made load (undefined for none), the misses of it, and how likely that is. */
 export type Outcome = { readonly best: number | undefined; readonly misses: number; readonly chance: number };
@@ -13,14 +11,20 @@ export type Ladder = {
   readonly lower: readonly number[];
 };
 
-/** What a row of the ladder says: chances given that the lifts before it were made. */
+/** What a row of the ladder says. */
 export type Rung = {
+  /** Chance that it is made, where the lifts before it were. */
   readonly chance: number;
-  /** Chance that all lifts before it are made. */
-  readonly reach: number;
+  /** Chance that the day comes to it, with the second tries after misses. */
+  readonly lifted: number;
+  /** Chance that it is made that day, with the second try after a miss. */
+  readonly made: number;
   /** What is lifted after it is missed, and how likely that is made; absent where nothing is. */
   readonly ifMissed?: { readonly load: number; readonly chance: number };
 };
+
+/** How days that follow a ladder go: how they may end, and how likely they come to each load of it. */
+export type Followed = { readonly outcomes: readonly Outcome[]; readonly lifted: readonly number[] };
 
 /** Where a day stands: the next rung, misses at it, misses in all, and what was made. `down`: loads below the opener taken. */
 type Standing = {
@@ -55,70 +59,73 @@ function afterMissed(at: Standing, ladder: Ladder): Standing | undefined {
   return ladder.lower[at.down] === undefined ? undefined : { ...at, down: at.down + 1, inRow: 1, misses };
 }
 
+/** A standing as a number; what is best is told by the rung, or lies below the opener. */
+const keyOf = ({ rung, inRow, misses, down, best = 0 }: Standing): number =>
+  rung > 0
+    ? (rung * MANY + misses) * MANY + inRow
+    : -(((best * MANY + misses) * MANY + down) * MANY + inRow) - 1;
+const MANY = 128;
+
 /**
- * Every way a day can end that follows a ladder, with its chance, when days are as `world` says. Days that stand alike are
- * carried on together, as how likely each strength of the day is by then, so the work grows with the slots and not with the
- * ways; exact up to the grid of strengths.
+ * Every way a day can end that follows a ladder, with its chance. Days that stand alike are carried on together, as how
+ * likely each strength of the day is by then, so the work grows with the slots and not with the ways; exact up to the grid of strengths.
  */
-export function outcomesOf(
-  ladder: Ladder,
-  { slots }: Pick<LadderProblem, "slots">,
-  world: Belief,
-): readonly Outcome[] {
-  const ended = new Map<string, Outcome>();
+export function followLadder(ladder: Ladder, chances: DayChances): Followed {
+  const ended = new Map<number, Outcome>();
+  const lifted = ladder.loads.map(() => 0);
   const end = ({ best, misses }: Pick<Standing, "best" | "misses">, weights: Float64Array): void => {
-    const key = `${best}|${misses}`;
+    const key = (best ?? 0) * MANY + misses;
     ended.set(key, { best, misses, chance: (ended.get(key)?.chance ?? 0) + totalOf(weights) });
   };
-  let standing = new Map([["", { at: START, weights: DAY_WEIGHTS }]]);
-  for (const [number, slot] of slots.entries()) {
-    const next: typeof standing = new Map();
+  type Standings = Map<number, { readonly at: Standing; readonly weights: Float64Array }>;
+  let standing: Standings = new Map([[keyOf(START), { at: START, weights: DAY_WEIGHTS }]]);
+  for (const number of chances.slots.keys()) {
+    const next: Standings = new Map();
     const go = (at: Standing, weights: Float64Array): void => {
       if (at.down === 0 && at.rung >= ladder.loads.length) {
         end(at, weights);
         return;
       }
-      const key = `${at.rung}|${at.inRow}|${at.down}|${at.misses}|${at.best}`;
+      const key = keyOf(at);
       const there = next.get(key);
-      next.set(key, {
-        at,
-        weights: there ? there.weights.map((each, day) => each + (weights[day] ?? 0)) : weights,
-      });
+      if (there) addTo(there.weights, weights);
+      else next.set(key, { at, weights });
     };
     for (const { at, weights } of standing.values()) {
+      if (at.inRow === 0 && (at.rung > 0 || at === START))
+        lifted[at.rung] = (lifted[at.rung] ?? 0) + totalOf(weights);
       const load = loadAt(at, ladder);
-      const chances = chancesByDay(load, slot, number === 0, world);
-      const missed = without(weights, chances);
+      const byDay = chances.of(number, load);
+      const missed = without(weights, byDay);
       const then = afterMissed(at, ladder);
-      go(afterMade(at, load, ladder), both(weights, chances));
+      go(afterMade(at, load, ladder), both(weights, byDay));
       if (then) go(then, missed);
       else end({ ...at, misses: at.misses + 1 }, missed);
     }
     standing = next;
   }
   for (const { at, weights } of standing.values()) end(at, weights);
-  return [...ended.values()];
+  return { outcomes: [...ended.values()], lifted };
 }
 
-/** The rows of a ladder on the days as believed. Each must have a slot. */
+/** The rows of a ladder, whose days go as told. Each must have a slot. */
 export function rungsOf(
   ladder: Ladder,
-  { slots }: Pick<LadderProblem, "slots">,
-  belief: Belief,
+  chances: DayChances,
+  { outcomes, lifted }: Followed = followLadder(ladder, chances),
 ): readonly Rung[] {
   let weights = DAY_WEIGHTS;
-  return ladder.loads.map((load, number) => {
-    const [slot, next] = [slots[number], slots[number + 1]];
-    if (!slot) throw new RangeError("a ladder has no more loads than slots");
-    const reach = totalOf(weights);
-    const chances = chancesByDay(load, slot, number === 0, belief);
-    const missed = without(weights, chances);
-    weights = both(weights, chances);
-    const again = number === 0 ? ladder.lower[0] : load;
-    const made = again === undefined || !next ? undefined : chancesByDay(again, next, false, belief);
+  return ladder.loads.map((load, at) => {
+    const before = totalOf(weights);
+    const byDay = chances.of(at, load);
+    const missed = without(weights, byDay);
+    weights = both(weights, byDay);
+    const again = at === 0 ? ladder.lower[0] : load;
+    const made = again === undefined || at + 1 >= chances.slots.length ? undefined : chances.of(at + 1, again);
     return {
-      chance: totalOf(weights) / reach,
-      reach,
+      chance: totalOf(weights) / before,
+      lifted: lifted[at] ?? 0,
+      made: outcomes.reduce((sum, { best = 0, chance }) => sum + (best >= load ? chance : 0), 0),
       ...(again !== undefined &&
         made && { ifMissed: { load: again, chance: totalOf(both(missed, made)) / totalOf(missed) } }),
     };

@@ -89,9 +89,14 @@ export function nextLoads(
     return set !== undefined && set <= mostAt(limits, slot) + SAME ? [set] : [];
   }
   const most = heaviestNext(from, isOpener, slot, limits) + SAME;
-  const heavier = loads.filter((load) => load > from + SAME && change(from, load) <= slot.rest);
-  const within = heavier.filter((load) => load <= most);
-  if (within.length > 0) return within;
-  const [next] = heavier;
-  return next !== undefined && next <= mostAt(limits, slot) + SAME ? [next] : [];
+  const within: number[] = [];
+  for (const load of loads) {
+    if (load <= from + SAME) continue;
+    if (load > most && within.length > 0) break;
+    // Reckoned last, because plates take longest to look at.
+    if (change(from, load) > slot.rest) continue;
+    if (load > most) return load <= mostAt(limits, slot) + SAME ? [load] : [];
+    within.push(load);
+  }
+  return within;
 }

@@ -38,7 +38,7 @@ export type LiftToday = {
   readonly strength: (since: number, rest: number, attempts: number) => number;
 };
 
-type Input = Pick<LiftingInput, "athlete" | "anonymous" | "movements" | "date" | "before" | "overrides">;
+type Input = Pick<LiftingInput, "athlete" | "anonymous" | "movements" | "bestLift" | "date" | "before" | "overrides">;
 
 /**
  * The lift today: the best single of its movement brought to the reps of an attempt, never over what the athlete has done for
@@ -116,13 +116,13 @@ type Weakest = { readonly best: BestLift; readonly movement: Movement; readonly 
 
 function weakestPiece(
   { pieces }: LiftLine,
-  { athlete, movements, date, overrides }: Input,
+  { athlete, movements, date, overrides, bestLift: known }: Input,
   constants: AttemptConstants,
 ): Weakest | undefined {
   let before = 0;
   let weakest: Weakest | undefined;
   for (const { movement, reps } of pieces) {
-    const best = bestLift(athlete, movement, movements, date, overrides);
+    const best = known ? known(movement.id) : bestLift(athlete, movement, movements, date, overrides);
     const share = shareForReps(reps + constants.complexCarry * before);
     before += reps;
     if (!best) continue;

@@ -6,6 +6,7 @@ import type { Gym } from "../../models/gym.ts";
 import type { Movement } from "../../models/movement.ts";
 import type { Mass, Seconds } from "../../models/quantity.ts";
 import type { AttemptBounds, Loading, Part, Workout } from "../../models/workout.ts";
+import type { BestLift } from "../capacity/best-lift.ts";
 import { makableLoads, type MakableLoads } from "./makable-loads.ts";
 import { chooseBar } from "./plates.ts";
 import type { WorkBefore } from "./work-loss.ts";
@@ -18,6 +19,8 @@ export type LiftingInput = {
   /** A typical band of athletes, who read the plan as shares of their own best. */
   readonly anonymous?: boolean;
   readonly movements: ReadonlyMap<string, Movement>;
+  /** The athlete's best lifts by movement, where they are worked out already. */
+  readonly bestLift?: (movement: string) => BestLift | undefined;
   readonly gym: Gym;
   readonly date: IsoDate;
   /**

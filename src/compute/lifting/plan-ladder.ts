@@ -1,6 +1,7 @@
 import type { AttemptConstants } from "./attempt-constants.ts";
 import { attemptCounts, attemptStarts, type AttemptWindow, firstStart } from "./attempt-times.ts";
 import { chooseLadder, type ChosenLadder, usualLadder, worthOf } from "./choose-ladder.ts";
+import { dayChances } from "./day-grid.ts";
 import type { LadderProblem, Slot } from "./ladder-problem.ts";
 import type { LadderTask } from "./lifting-task.ts";
 import type { LiftToday } from "./lift-today.ts";
@@ -118,5 +119,6 @@ export function expectedOfStandard(
     worth: (best) => best ?? 0,
     openerChance: chanceOfOpener(task, slots, constants),
   };
-  return worthOf(usualLadder(problem), problem);
+  const chances = dayChances(slots, standard);
+  return worthOf(usualLadder(problem, chances), problem, chances);
 }

@@ -33,8 +33,9 @@ export function sumLadder(problem: LadderProblem): ChosenLadder {
     rungs.push({
       load,
       byDay: chances,
-      reach,
+      lifted: reach,
       chance: totalOf(weights) / reach,
+      made: totalOf(weights),
       ...(again && { ifMissed: again }),
     });
     from = load;

@@ -206,6 +206,7 @@ function liftPart(
     athlete,
     anonymous,
     movements: library.movements,
+    bestLift: context.bestLift,
     gym,
     date,
     opens:

@@ -319,12 +319,16 @@ describe.each(SITUATIONS)("$name", (situation) => {
     }
   });
 
-  it("tells of each row its chance and the chance to get there, and which rows need the one before to move well", () => {
-    let reach = 1;
-    for (const { chance, reach: told, onlyIfWell, number } of attempts) {
-      expect(told).toBeCloseTo(reach, 6);
+  it("tells of each row how likely the day comes to it and how likely it is made, falling down the ladder", () => {
+    let before = 1;
+    for (const { chance, lifted, made, onlyIfWell, number } of attempts) {
+      expect(lifted).toBeLessThanOrEqual(before + 1e-9);
+      expect(made).toBeLessThanOrEqual(lifted + 1e-9);
+      // Whoever comes to it by misses has no more tries left and a weaker day, so at most a second try is added.
+      expect(made).toBeGreaterThanOrEqual(lifted * chance * 0.85);
+      expect(made).toBeLessThanOrEqual(lifted * (1 - (1 - chance) ** 3) + 1e-9);
       expect(onlyIfWell).toBe(number > lift.target);
-      reach *= chance;
+      before = made;
     }
   });
 

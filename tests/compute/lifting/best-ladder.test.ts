@@ -1,14 +1,17 @@
 import { describe, expect, it } from "vitest";
 import { bestLadder } from "../../../src/compute/lifting/best-ladder.ts";
 import { worthOf } from "../../../src/compute/lifting/choose-ladder.ts";
+import { type DayChances, dayChances } from "../../../src/compute/lifting/day-grid.ts";
 import { type LadderProblem, nextLoads } from "../../../src/compute/lifting/ladder-problem.ts";
 import { stepLadder } from "../../../src/compute/lifting/step-ladder.ts";
 import { createRandom } from "../../../src/numerics/random.ts";
 import { ladderProblem, slotsWith } from "../../support/ladder-problem.ts";
 
+const chancesOf = ({ slots, belief }: LadderProblem): DayChances => dayChances(slots, belief);
+
 const worth = (loads: readonly number[], problem: LadderProblem): number => {
   const [first = 0, ...rest] = loads;
-  return worthOf({ loads: [first, ...rest], lower: [] }, problem);
+  return worthOf({ loads: [first, ...rest], lower: [] }, problem, chancesOf(problem));
 };
 
 /** The stupid method: every ladder the bounds allow, and the best of them. */
@@ -31,7 +34,7 @@ describe("the best ladder inside the bounds", () => {
         slots: slotsWith(0.94, 0.96, 0.97, 0.975).slice(0, 2 + (run % 3)),
       });
       const opener = 2.5 * Math.round((0.88 * mean) / 2.5);
-      const found = worth(bestLadder(opener, problem), problem);
+      const found = worth(bestLadder(opener, problem, chancesOf(problem)), problem);
       const most = bestByTryingAll(opener, problem);
       expect(found).toBeGreaterThan(most * 0.999);
       expect(found).toBeLessThanOrEqual(most + 1e-9);
@@ -43,14 +46,14 @@ describe("the best ladder inside the bounds", () => {
       slots: slotsWith(1, 1),
       worth: (best = 0) => (best >= 92.5 ? 100 : 0) + best / 100,
     });
-    expect(bestLadder(87.5, problem)).toEqual([87.5, 92.5]);
+    expect(bestLadder(87.5, problem, chancesOf(problem))).toEqual([87.5, 92.5]);
   });
 
   it("is worth no less than the usual steps", () => {
     for (const opener of [85, 87.5, 90]) {
       const problem = ladderProblem();
       const usual = worth(stepLadder(opener, problem), problem);
-      expect(worth(bestLadder(opener, problem), problem)).toBeGreaterThan(usual - 0.05);
+      expect(worth(bestLadder(opener, problem, chancesOf(problem)), problem)).toBeGreaterThan(usual - 0.05);
     }
   });
 });

@@ -1,23 +1,45 @@
 import { describe, expect, it } from "vitest";
-import { type Ladder, outcomesOf, rungsOf } from "../../../src/compute/lifting/follow-ladder.ts";
+import { dayChances } from "../../../src/compute/lifting/day-grid.ts";
+import type { Belief } from "../../../src/compute/lifting/day-strength.ts";
+import { followLadder, type Ladder, type Outcome, type Rung, rungsOf as rungsWith } from "../../../src/compute/lifting/follow-ladder.ts";
+import type { LadderProblem } from "../../../src/compute/lifting/ladder-problem.ts";
 import { createRandom } from "../../../src/numerics/random.ts";
 import { ladderProblem, slotsWith } from "../../support/ladder-problem.ts";
 
 const problem = ladderProblem();
 const ladder: Ladder = { loads: [90, 95, 100, 102.5], lower: [85, 80] };
 
+type Slots = Pick<LadderProblem, "slots">;
+const rungsOf = (own: Ladder, { slots }: Slots, belief: Belief): readonly Rung[] =>
+  rungsWith(own, dayChances(slots, belief));
+const outcomesOf = (own: Ladder, { slots }: Slots, belief: Belief): readonly Outcome[] =>
+  followLadder(own, dayChances(slots, belief)).outcomes;
+
 /** No doubt of the day: chances of attempts do not depend on each other. 100 kg half the time, 94 kg with 0.8413. */
 const certain = { mean: 100, spread: 0, noise: 6, slip: 0 };
 
 describe("the rows of a ladder", () => {
-  it("by hand, without doubt of the day: the chance of each, and the product of those before", () => {
+  it("by hand, without doubt of the day: how likely each is made, once lifted and seen from now", () => {
     const rungs = rungsOf({ loads: [94, 100], lower: [94] }, problem, certain);
     expect(rungs[0]?.chance).toBeCloseTo(0.8413, 4);
-    expect(rungs[0]?.reach).toBeCloseTo(1, 12);
+    expect(rungs[0]?.lifted).toBeCloseTo(1, 12);
+    // Made at once or at the second try: 1 - 0.1587^2.
+    expect(rungs[0]?.made).toBeCloseTo(0.9748, 4);
     expect(rungs[1]?.chance).toBeCloseTo(0.5, 4);
-    expect(rungs[1]?.reach).toBeCloseTo(0.8413, 4);
+    expect(rungs[1]?.lifted).toBeCloseTo(0.9748, 4);
+    // Two tries at even chances of whoever comes to it, of four attempts in all: 0.9748 x 0.75.
+    expect(rungs[1]?.made).toBeCloseTo(0.7311, 4);
     expect(rungs[1]?.ifMissed?.load).toBe(100);
     expect(rungs[1]?.ifMissed?.chance).toBeCloseTo(0.5, 4);
+  });
+
+  it("come and are made less and less often down the ladder, however the chances of single lifts run", () => {
+    // Much strength comes back before the third lift, so that its own chance is higher than that of the second.
+    const later = { slots: slotsWith(0.9, 0.9, 1, 1) };
+    const rungs = rungsOf(ladder, later, problem.belief);
+    expect(rungs[2]?.chance).toBeGreaterThan(rungs[1]?.chance ?? 1);
+    const told = rungs.flatMap(({ lifted, made }) => [lifted, made]);
+    for (const [at, chance] of told.entries()) expect(chance).toBeLessThanOrEqual(told[at - 1] ?? 1);
   });
 
   it("miss 3 % more after the first, whatever the load", () => {

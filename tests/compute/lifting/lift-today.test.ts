@@ -4,6 +4,7 @@ import { attemptConstants } from "../../../src/compute/lifting/attempt-constants
 import { openerTells, spreadOfAttempt } from "../../../src/compute/lifting/day-strength.ts";
 import type { LiftLine } from "../../../src/compute/lifting/lift-line.ts";
 import { attemptLoss, liftToday } from "../../../src/compute/lifting/lift-today.ts";
+import { dayChances } from "../../../src/compute/lifting/day-grid.ts";
 import { rungsOf } from "../../../src/compute/lifting/follow-ladder.ts";
 import { makeChance } from "../../../src/compute/lifting/make-chance.ts";
 import type { WorkBefore } from "../../../src/compute/lifting/work-loss.ts";
@@ -185,7 +186,7 @@ describe("make rates of public results", () => {
       const belief = { mean: opener + margin, spread: day, noise, slip: 0 };
       expect(Math.abs(makeChance(opener, belief) - first)).toBeLessThan(0.02);
       const twice = { slots: slotsWith(1, 1) };
-      const [rung] = rungsOf({ loads: [opener], lower: [opener] }, twice, belief);
+      const [rung] = rungsOf({ loads: [opener], lower: [opener] }, dayChances(twice.slots, belief));
       expect(Math.abs((rung?.ifMissed?.chance ?? 0) - repeated)).toBeLessThan(0.05);
     },
   );
