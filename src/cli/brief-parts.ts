@@ -2,7 +2,14 @@ import { sayGrounds } from "../wording/grounds.ts";
 import type { PartPlan, Plan } from "../models/plan/plan.ts";
 import type { MassUnit } from "../models/quantity.ts";
 import { sayAfterMiss } from "../wording/after-miss.ts";
-import { LIFTED_AND_MADE, ONLY_IF_WELL, sayFeel, sayFinish, sayFinishPlan, sayMissesEnd } from "../wording/lift-words.ts";
+import {
+  LIFTED_AND_MADE,
+  ONLY_IF_WELL,
+  sayFeel,
+  sayFinish,
+  sayFinishPlan,
+  sayMissesEnd,
+} from "../wording/lift-words.ts";
 import { sayRow } from "../wording/amount.ts";
 import { sayCeiling } from "../wording/ceiling.ts";
 import { sayEarlyChange } from "../wording/early-splits.ts";

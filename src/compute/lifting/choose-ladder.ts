@@ -49,7 +49,11 @@ export function describedLadder(
 }
 
 /** Expected worth of a ladder on days with these chances. */
-export const worthOf = (ladder: Ladder, { worth }: Pick<LadderProblem, "worth">, chances: DayChances): number =>
+export const worthOf = (
+  ladder: Ladder,
+  { worth }: Pick<LadderProblem, "worth">,
+  chances: DayChances,
+): number =>
   followLadder(ladder, chances).outcomes.reduce((sum, { best, chance }) => sum + chance * worth(best), 0);
 
 /** The heaviest load whose first attempt is made surely enough; the lightest of all where none is. */

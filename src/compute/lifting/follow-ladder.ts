@@ -121,7 +121,8 @@ export function rungsOf(
     const missed = without(weights, byDay);
     weights = both(weights, byDay);
     const again = at === 0 ? ladder.lower[0] : load;
-    const made = again === undefined || at + 1 >= chances.slots.length ? undefined : chances.of(at + 1, again);
+    const made =
+      again === undefined || at + 1 >= chances.slots.length ? undefined : chances.of(at + 1, again);
     return {
       chance: totalOf(weights) / before,
       lifted: lifted[at] ?? 0,

@@ -38,7 +38,10 @@ export type LiftToday = {
   readonly strength: (since: number, rest: number, attempts: number) => number;
 };
 
-type Input = Pick<LiftingInput, "athlete" | "anonymous" | "movements" | "bestLift" | "date" | "before" | "overrides">;
+type Input = Pick<
+  LiftingInput,
+  "athlete" | "anonymous" | "movements" | "bestLift" | "date" | "before" | "overrides"
+>;
 
 /**
  * The lift today: the best single of its movement brought to the reps of an attempt, never over what the athlete has done for

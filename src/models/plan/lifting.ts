@@ -36,8 +36,12 @@ const attemptField = z.strictObject({
   clock: secondsField.describe("clock of the part at which the lift starts"),
   load: barLoadField,
   chance: shareField.describe("chance that it is made, given that the lifts before were"),
-  lifted: shareField.describe("chance, seen from now, that the day comes to it, second tries after misses included"),
-  made: shareField.describe("chance, seen from now, that it is made that day, the second try after a miss included"),
+  lifted: shareField.describe(
+    "chance, seen from now, that the day comes to it, second tries after misses included",
+  ),
+  made: shareField.describe(
+    "chance, seen from now, that it is made that day, the second try after a miss included",
+  ),
   onlyIfWell: z
     .boolean()
     .describe("it lies over the load aimed at: for the days on which the one before moved well"),

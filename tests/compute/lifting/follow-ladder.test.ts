@@ -1,7 +1,13 @@
 import { describe, expect, it } from "vitest";
 import { dayChances } from "../../../src/compute/lifting/day-grid.ts";
 import type { Belief } from "../../../src/compute/lifting/day-strength.ts";
-import { followLadder, type Ladder, type Outcome, type Rung, rungsOf as rungsWith } from "../../../src/compute/lifting/follow-ladder.ts";
+import {
+  followLadder,
+  type Ladder,
+  type Outcome,
+  type Rung,
+  rungsOf as rungsWith,
+} from "../../../src/compute/lifting/follow-ladder.ts";
 import type { LadderProblem } from "../../../src/compute/lifting/ladder-problem.ts";
 import { createRandom } from "../../../src/numerics/random.ts";
 import { ladderProblem, slotsWith } from "../../support/ladder-problem.ts";
