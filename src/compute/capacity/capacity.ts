@@ -88,7 +88,10 @@ const slowedLift =
     return best && of === athlete ? { ...best, kilograms: kilograms(best.kilograms / factor) } : best;
   };
 
-/** A task of a slowed athlete. What is believed to be possible stays so: a load does not become a wall by a doubt. */
+/**
+ * A task of a slowed athlete. What is believed to be possible stays so, as a load does not become a wall by a doubt; what is a wall may
+ * be none for a stronger one.
+ */
 function slowedTask(
   { possible }: MovementCapacity,
   slowed: MovementCapacity | NoCapacity,
@@ -100,7 +103,7 @@ function slowedTask(
     sustainable: slowed.sustainable * factor,
     fastest: slowed.fastest * Math.sqrt(factor),
     unbroken: Math.max(1, slowed.unbroken / factor),
-    possible,
+    possible: possible || (factor < 1 && slowed.possible),
   };
 }
 

@@ -3,13 +3,6 @@ import { both, chancesByDay, DAY_WEIGHTS, totalOf, without } from "./day-grid.ts
 import type { Outcome, Rung } from "./follow-ladder.ts";
 import { heaviestNext, type LadderProblem, type Slot } from "./ladder-problem.ts";
 
-/** Spreads from the mean at which a sum of many lifts is looked at, and their weights: three points of a normal curve. */
-const POINTS = [
-  { at: -Math.sqrt(3), weight: 1 / 6 },
-  { at: 0, weight: 2 / 3 },
-  { at: Math.sqrt(3), weight: 1 / 6 },
-] as const;
-
 /**
  * The loads of a lift once in every round where all made loads are added. Every round is lifted, so each takes the load
  * whose kilograms times its chance are highest by what is then believed, never lighter than the round before while all is
@@ -81,24 +74,26 @@ function afterMissed(
   return { load: again, chance: totalOf(both(missed, byDay(again))) / totalOf(missed) };
 }
 
-/** How the sum of all rounds may end. */
+/** How the sum of all rounds may end: every sum that made and missed rounds come to, and its chance. */
 function sums(
   rounds: readonly { readonly load: number; readonly byDay: Float64Array }[],
 ): readonly Outcome[] {
   return [...DAY_WEIGHTS].flatMap((weight, day) => {
     const chances = rounds.map(({ byDay }) => byDay[day] ?? 0);
-    const mean = rounds.reduce((sum, { load }, at) => sum + load * (chances[at] ?? 0), 0);
-    const spread = Math.sqrt(
-      rounds.reduce(
-        (sum, { load }, at) => sum + load ** 2 * (chances[at] ?? 0) * (1 - (chances[at] ?? 0)),
-        0,
-      ),
-    );
     const misses = chances.reduce((sum, chance) => sum + 1 - chance, 0);
-    return POINTS.map((point) => ({
-      best: Math.max(0, mean + point.at * spread),
-      misses,
-      chance: weight * point.weight,
-    }));
+    let ways = new Map([[0, weight]]);
+    rounds.forEach(({ load }, at) => {
+      const made = chances[at] ?? 0;
+      const next = new Map<number, number>();
+      for (const [sum, chance] of ways) {
+        for (const [to, share] of [
+          [sum + load, made],
+          [sum, 1 - made],
+        ] as const)
+          next.set(to, (next.get(to) ?? 0) + chance * share);
+      }
+      ways = next;
+    });
+    return [...ways].map(([best, chance]) => ({ best, misses, chance }));
   });
 }

@@ -51,6 +51,8 @@ export function simulateDays(
   const results = [reading.of(bad.state, bad), planned, reading.of(good.state, good)];
   const ends = [endOf(bad), endOf(solved), endOf(good)];
   const random = createRandom(seed);
+  // What stands before a wall is done whatever the day; only who is stronger gets past it.
+  const atWall = solved.state.stopped === "wall";
   const most = reading.lowerIsBetter
     ? Number.POSITIVE_INFINITY
     : (course.totalScore ?? Number.POSITIVE_INFINITY);
@@ -58,8 +60,9 @@ export function simulateDays(
     const z = random.normal();
     const noise = Math.exp(random.normal() * solved.bench.rules.costSpread);
     const result = along(results, z);
+    const noisy = reading.lowerIsBetter ? result * noise : result / noise;
     return {
-      result: Math.min(most, reading.lowerIsBetter ? result * noise : result / noise),
+      result: Math.min(most, atWall && result <= planned ? result : noisy),
       clock: along(ends, z) * noise,
       finish: wouldFinish * Math.exp(-spread * z) * noise,
     };

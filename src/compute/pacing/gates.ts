@@ -1,5 +1,6 @@
 import type { Pacing } from "../../models/plan/pacing.ts";
 import { normalBelow } from "../../numerics/normal.ts";
+import { REST_UNTIL } from "../motion/track.ts";
 import type { Solved } from "../search/solve-part.ts";
 import { plannedAmounts, wholeScore } from "./planned-amounts.ts";
 
@@ -11,9 +12,9 @@ const OPEN = { from: 0.02, to: 0.97 } as const;
 const MOST = 4;
 
 /**
- * The deadlines that end the part: all that the plan passes and the first it does not. How likely each is passed follows from how
- * far off it the plan is, by the spread of days; who misses one misses all after it. For the first in doubt, what nothing kept
- * for later would bring.
+ * The deadlines that end the part: all that the plan passes and the first it does not, as far as nothing out of reach stands before
+ * them. How likely each is passed follows from how far off it the plan is, by the spread of days, from where the clock last let the
+ * work begin anew; who misses one misses all after it. For the first in doubt, what nothing kept for later would bring.
  *
  * @param spread relative spread of a time on other days
  * @param allOut clock at which the work up to a stretch is done by who has nothing else in mind
@@ -27,9 +28,11 @@ export function gatesOf(solved: Solved, spread: number, allOut: (last: number) =
   let isAsked: boolean = false;
   for (const last of gateStretches(track)) {
     const clock = track.deadline[last] as number;
+    if (clock > bench.horizon || wallBefore(solved, last)) break;
     const at = arrivalAt(solved, last);
+    const from = startBefore(solved, last);
     const passed = state.at > last || (state.at === last && state.stopped !== "deadline" && at <= clock);
-    const chance = Math.min(sofar, chanceOf(at, clock, spread));
+    const chance = Math.min(sofar, chanceOf(at - from, clock - from, spread));
     const inDoubt: boolean = !isAsked && chance > OPEN.from && chance < OPEN.to;
     const hurried = inDoubt ? Math.min(at, allOut(last)) : at;
     isAsked ||= inDoubt;
@@ -38,7 +41,7 @@ export function gatesOf(solved: Solved, spread: number, allOut: (last: number) =
       score: wholeScore(scoreUpTo(track, planned, last)),
       ...(passed ? { planned: log.ended[last] } : {}),
       chance,
-      allOut: Math.max(chance, Math.min(sofar, chanceOf(hurried, clock, spread))),
+      allOut: Math.max(chance, Math.min(sofar, chanceOf(hurried - from, clock - from, spread))),
       sooner: at - hurried,
     });
     sofar = chance;
@@ -68,6 +71,19 @@ function arrivalAt({ bench: { track }, log, state }: Solved, last: number): numb
       (i === state.at ? 0 : (track.transition[i] as number));
   }
   return clock;
+}
+
+/** Whether something the athlete cannot do stands before the end of a stretch. */
+function wallBefore({ bench: { track }, state }: Solved, last: number): boolean {
+  for (let i = state.at; i <= last; i += 1) if (track.wall[i] === 1) return true;
+  return false;
+}
+
+/** The clock at which the work up to a stretch was let begin, whatever went before: the end of the last rest until a clock. */
+function startBefore({ bench: { track }, log, state }: Solved, last: number): number {
+  for (let i = Math.min(last, state.at); i > 0; i -= 1)
+    if (track.kind[i] === REST_UNTIL) return log.ended[i] as number;
+  return 0;
 }
 
 const chanceOf = (at: number, clock: number, spread: number): number =>

@@ -137,11 +137,16 @@ function visitRows(
   amount: number,
 ): readonly RowPiece[] {
   if (amount <= 0) return rowsOfNothing({ log, state, track }, i);
-  const { restFirst = 0, rest = 0, cycle = 0, sizes = [amount] } = sets[i] ?? {};
+  const { restFirst = 0, rest = 0, cycle = 0, sizes = [amount], total = 0 } = sets[i] ?? {};
   const start = log.started[i] as number;
+  const asked = track.amount[i] as number;
+  const closes = log.ended[i] as number;
+  // What the clock leaves of a unit after the last whole one is told apart.
+  const spent = (log.worksFrom[i] as number) + total;
+  const ended = total > 0 && asked > amount + 1e-6 && closes - spent >= SHORTEST_WAIT ? spent : closes;
   // Nobody stands at the start signal: what would be waited there goes into slower units.
   // Where an interval ends the work, less than the wait that would suit the set may be left of it.
-  const spare = (log.ended[i] as number) - (log.worksFrom[i] as number) - amount * cycle;
+  const spare = ended - (log.worksFrom[i] as number) - amount * cycle;
   const breath = start > 0 ? Math.max(0, Math.min(restFirst, spare)) : 0;
   const wait = breath >= SHORTEST_WAIT ? breath : 0;
   const pieces = visitPieces(
@@ -152,12 +157,11 @@ function visitRows(
       cycle,
       started: start + wait,
       worksFrom: (log.worksFrom[i] as number) + breath,
-      ended: log.ended[i] as number,
+      ended,
     },
     track.pauses,
   );
   const movement = track.tasks[track.task[i] as number]?.movement ?? item.movement;
-  const asked = track.amount[i] as number;
   const last = pieces.findLast(({ kind }) => kind === "work");
   const work = pieces.map((piece): RowPiece => {
     if (piece.kind === "pause") return restPiece(piece.start, piece.end, "prescribed");
@@ -181,5 +185,9 @@ function visitRows(
       ...(item.deadline ? { deadline: item.deadline.clock } : {}),
     };
   });
-  return wait > 0 ? [restPiece(start, start + wait, "stand"), ...work] : work;
+  return [
+    ...(wait > 0 ? [restPiece(start, start + wait, "stand")] : []),
+    ...work,
+    ...(ended < closes ? [restPiece(ended, closes, "begun")] : []),
+  ];
 }

@@ -27,8 +27,12 @@ export function markSections(track: Omit<Track, "tasks" | "sections">, score: Sc
     if (track.kind[i] === REST_UNTIL) {
       const closes = track.time[i] as number;
       if (!scoresSpeed(score) && isFixedWork(track, begins, i)) {
-        const length = closes - opens;
-        setNeed(track, begins, i, closes - rules.intervalSpare * (Number.isFinite(opens) ? length : 0));
+        const door = doorOf(track, begins, i);
+        const by = Math.min(closes, door);
+        const spare = rules.intervalSpare * (Number.isFinite(opens) ? by - opens : 0);
+        // Before a door that asks for more than can be held, the work is gone about as hard as pays, not evenly.
+        if (door >= closes || isHeld(track, begins, i, by - spare - Math.max(0, opens)))
+          setNeed(track, begins, i, by - spare);
       }
       opens = closes;
     } else opens = Number.NEGATIVE_INFINITY;
@@ -36,6 +40,28 @@ export function markSections(track: Omit<Track, "tasks" | "sections">, score: Sc
     begins = i + 1;
   }
   return section + (begins < track.length ? 1 : 0);
+}
+
+/** Whether work from one stretch up to another is done in a time at the sustainable rate. */
+function isHeld(track: Omit<Track, "tasks" | "sections">, from: number, to: number, time: number): boolean {
+  let needed = 0;
+  for (let i = from; i < to; i += 1) {
+    if ((track.kind[i] as number) >= REST_FOR) needed += track.time[i] as number;
+    else {
+      needed += track.transition[i] as number;
+      needed += (track.amount[i] as number) * (track.kind[i] === HOLD ? 1 : (track.perUnit[i] as number));
+    }
+  }
+  return needed <= time;
+}
+
+/** The first clock by which work from one stretch up to another must be done, or all ends; infinite without. */
+function doorOf(track: Omit<Track, "tasks" | "sections">, from: number, to: number): number {
+  let clock = Number.POSITIVE_INFINITY;
+  for (let i = from; i < to; i += 1) {
+    if (track.ends[i] === 1) clock = Math.min(clock, track.deadline[i] as number);
+  }
+  return clock;
 }
 
 /** Whether another deadline that ends the part begins to count here. */
