@@ -1,7 +1,8 @@
+import { sayGym } from "../wording/gym-name.ts";
 import type { Plan } from "../models/plan/plan.ts";
 import { REMIND_BEFORE, sayFirstLifts } from "../wording/calendar.ts";
 import { sayRange, sayWholeScore } from "../wording/score.ts";
-import { sayStepTime } from "../wording/warm-up.ts";
+import { sayStepTime, titleOfStep } from "../wording/warm-up.ts";
 import { type Entry, writeCalendar } from "./write-calendar.ts";
 
 const SECONDS_A_DAY = 86_400;
@@ -24,7 +25,7 @@ export function makeCalendar(plan: Plan, id: string): string | undefined {
 }
 
 /** Where it is, for the entries; a gym that is only assumed is not said. */
-const placeOf = ({ gym }: Plan): Pick<Entry, "place"> => (gym.assumed ? {} : { place: gym.name });
+const placeOf = ({ gym }: Plan): Pick<Entry, "place"> => (gym.assumed ? {} : { place: sayGym(gym) });
 
 function warmUpEntry(plan: Plan, start: number, id: string): Entry | undefined {
   const { warmUp, workout } = plan;
@@ -33,7 +34,7 @@ function warmUpEntry(plan: Plan, start: number, id: string): Entry | undefined {
     ...placeOf(plan),
     uid: `${id}-warm-up@rigsheet`,
     title: `Warm-up: ${workout.title}`,
-    description: warmUp.steps.map((step) => `${sayStepTime(step)} ${step.title}`).join("\n"),
+    description: warmUp.steps.map((step) => `${sayStepTime(step)} ${titleOfStep(step)}`).join("\n"),
     from: start - warmUp.lasts,
     to: start,
     remindBefore: REMIND_BEFORE,

@@ -1,3 +1,4 @@
+import { sayGym } from "../wording/gym-name.ts";
 import type { PartPlan, Plan } from "../models/plan/plan.ts";
 import type { SharedFact } from "../models/vocabulary.ts";
 import { sayGoal, type Goal } from "../wording/goal.ts";
@@ -56,7 +57,7 @@ export function cardFacts(plan: Plan, ofAll?: WorkOfAll): CardFacts {
   return {
     title: workout.title,
     ...(workout.competition === undefined ? {} : { competition: workout.competition }),
-    ...(gym.assumed ? {} : { gym: gym.name }),
+    ...(gym.assumed ? {} : { gym: sayGym(gym) }),
     ...(name === undefined ? {} : { name }),
     ...(shares("division") ? { division: athlete.division } : {}),
     ...withGoal,

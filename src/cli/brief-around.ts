@@ -10,7 +10,7 @@ import { sayNearest, sayPerSide } from "../wording/plates.ts";
 import { LITTLE_HANGS_ON, sayAbout, sayBecause, sayChangeAt } from "../wording/reason.ts";
 import { saySetUp } from "../wording/set-up.ts";
 import { sayMinutes } from "../wording/time.ts";
-import { sayStep, sayBuild, sayBuildSet, sayDropped, sayStepTime } from "../wording/warm-up.ts";
+import { sayStep, sayBuild, sayBuildSet, sayDropped, sayStepTime, titleOfStep } from "../wording/warm-up.ts";
 import { columns, wrap } from "./text-block.ts";
 
 type Choice = Plan["choices"][number];
@@ -20,7 +20,7 @@ export function warmUpText({ warmUp, athlete }: Plan): readonly string[] {
   if (!warmUp) return [];
   const steps = warmUp.steps.map((step) => [
     sayStepTime(step),
-    `${step.title}, ${sayMinutes(step.lasts)}. ${sayStep(step)} ${step.sets.map((set) => sayBuildSet(set, athlete.units)).join("; ")}`,
+    `${titleOfStep(step)}, ${sayMinutes(step.lasts)}. ${sayStep(step)} ${step.sets.map((set) => sayBuildSet(set, athlete.units)).join("; ")}`,
   ]);
   return [
     ...warmUp.before.flatMap(({ title, say }) => wrap(`Before, ${title}: ${say}`, 2, 4)),

@@ -1,3 +1,4 @@
+import { sayGym } from "../wording/gym-name.ts";
 import { sayMissing } from "../wording/missing.ts";
 import type { Plan } from "../models/plan/plan.ts";
 import { sayCoachWord } from "../wording/coach-word.ts";
@@ -63,7 +64,7 @@ function headText(plan: Plan, strong: (text: string) => string): readonly string
     strong(title),
     ...rest,
     ...edges(
-      [start ? sayMoment(start.local) : "start not set", gym.name].join(", "),
+      [start ? sayMoment(start.local) : "start not set", sayGym(gym)].join(", "),
       `${athlete.division}${athlete.divisionAssumed ? " (assumed)" : ""}, ${athlete.level}`,
     ),
     ...(workout.summary ? wrap(workout.summary) : []),

@@ -118,7 +118,7 @@ function planWith(input: MakePlanInput, word: CoachWord | undefined): PlanAndPar
       ...(workout.summary !== undefined && { summary: workout.summary }),
       ...aboutCompetition(context),
     },
-    gym: { id: context.gym.id, name: context.gym.name, assumed: context.gymAssumed },
+    gym: aboutGym(context),
     ...(context.start !== undefined && { start: context.start }),
     date,
     headline: headlineOf(parts, total),
@@ -133,6 +133,12 @@ function planWith(input: MakePlanInput, word: CoachWord | undefined): PlanAndPar
   };
   return { plan, parts: planned };
 }
+
+const aboutGym = ({ gym: { id, name }, gymAssumed }: PlanContext): Plan["gym"] => ({
+  id,
+  ...(gymAssumed ? {} : { name }),
+  assumed: gymAssumed,
+});
 
 function aboutCompetition({
   competition,

@@ -3,7 +3,7 @@ import { sayAbout, sayBecause } from "../wording/reason.ts";
 import { sayGapClock, sayGapStep, sayGapStepName, sayGapTitle } from "../wording/gaps.ts";
 import { sayCalledEarly, sayStartSlips } from "../wording/moved-start.ts";
 import { saySetUp } from "../wording/set-up.ts";
-import { sayStep, sayBuildSet, sayStepTime } from "../wording/warm-up.ts";
+import { sayStep, sayBuildSet, sayStepTime, titleOfStep } from "../wording/warm-up.ts";
 import type { Block, BlockLine, Detail } from "./block.ts";
 
 /**
@@ -17,7 +17,7 @@ export function warmUpBlock({ warmUp, athlete }: Plan, detail: Detail): Block | 
   const start: readonly WarmUpMoment[] = warmUp.start ? [{ time: warmUp.start, title: "Start" }] : [];
   const moments = warmUp.steps.map((step): WarmUpMoment => ({
     time: sayStepTime(step),
-    title: step.title,
+    title: titleOfStep(step),
     step,
   }));
   const title = warmUp.start ? "Warm-up" : "Warm-up, minutes to the start";

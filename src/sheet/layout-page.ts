@@ -1,3 +1,4 @@
+import { sayGym } from "../wording/gym-name.ts";
 import { lineBetween, textAt } from "../charts/shapes.ts";
 import type { Plan } from "../models/plan/plan.ts";
 import { sayDate } from "../wording/date.ts";
@@ -104,7 +105,7 @@ function foldMark(y: number, width: number): Placed["marks"] {
 
 function footer(plan: Plan, { x, y, width }: Frame, folds: boolean, setter: Setter): Placed {
   const size = setter.sizeFor(TEXT_CAPITALS, false);
-  const made = `Plan of ${sayDate(plan.date)} for ${plan.gym.assumed ? "any gym" : plan.gym.name}`;
+  const made = `Plan of ${sayDate(plan.date)} for ${plan.gym.assumed ? "any gym" : sayGym(plan.gym)}`;
   const right = folds ? "Print at 100%, fold at the dashes" : "Print at 100%";
   return {
     marks: [],

@@ -1,3 +1,4 @@
+import { sayGym } from "./gym-name.ts";
 import type { Plan } from "../models/plan/plan.ts";
 import { sayPieces } from "./mass.ts";
 import { clockShift } from "./part-clock.ts";
@@ -30,6 +31,6 @@ export function sayCalendar({
   if (!start) return "No calendar yet: your start is not known. Tell your coach the day and the time.";
   const entries = warmUp ? "warm-up and start" : "the start";
   const lift = sayFirstLifts(plan).length > 0 ? ", with the first lift" : "";
-  const place = gym.assumed ? "" : ` at ${gym.name}`;
+  const place = gym.assumed ? "" : ` at ${sayGym(gym)}`;
   return `The calendar holds ${entries}${place}${lift}; it reminds you ${REMIND_BEFORE} minutes before.`;
 }

@@ -25,13 +25,20 @@ export function sayBuildSet(set: Step["sets"][number], units: MassUnit): string 
 /** The rest after a set of the build. Reads `rest 2:00`. */
 export const sayBuildRest = (set: Step["sets"][number]): string => `rest ${sayDuration(set.restAfter)}`;
 
+/** What a step is called; the heavy half of a build goes by the title of the whole. */
+export const titleOfStep = ({ title, goesOn }: Pick<Step, "title" | "goesOn">): string =>
+  goesOn ? `${title}: the heavy sets` : title;
+
 /** The words of a step, with what is rehearsed at which pace, and the joints a limit is stated for, filled in. */
 export const sayStep = ({
   say,
+  goesOn,
   efforts = [],
   joints = [],
-}: Pick<Step, "say" | "efforts" | "joints">): string =>
-  say.replace("{efforts}", sayList(efforts.map(sayEffort))).replace("{joints}", sayList(joints));
+}: Pick<Step, "say" | "goesOn" | "efforts" | "joints">): string =>
+  goesOn
+    ? "Go on where you stopped, one set at a time."
+    : say.replace("{efforts}", sayList(efforts.map(sayEffort))).replace("{joints}", sayList(joints));
 
 type Effort = NonNullable<Step["efforts"]>[number];
 

@@ -6,6 +6,7 @@ import {
   sayDropped,
   sayStep,
   sayStepTime,
+  titleOfStep,
 } from "../../src/wording/warm-up.ts";
 import { samplePlans } from "../support/sample-plan.ts";
 
@@ -46,4 +47,12 @@ it.each([
 it("a step names the joints a limit is stated for", () => {
   const step = { say: "Move your {joints} slowly.", joints: ["shoulder", "knee"] };
   expect(sayStep(step)).toBe("Move your shoulder and knee slowly.");
+});
+
+it("the heavy half of a build goes by the title of the whole, and goes on where it stopped", () => {
+  expect(titleOfStep({ title: "Build" })).toBe("Build");
+  expect(titleOfStep({ title: "Build", goesOn: true })).toBe("Build: the heavy sets");
+  expect(sayStep({ say: "Add plates set by set.", goesOn: true })).toBe(
+    "Go on where you stopped, one set at a time.",
+  );
 });

@@ -4,7 +4,7 @@ import type { DayState } from "../../live/day-state.ts";
 import type { DayPlan } from "../../live/day-plan.ts";
 import { capitalised } from "../../wording/basis.ts";
 import { sayCalledEarly, sayStartSlips, sayWait } from "../../wording/moved-start.ts";
-import { sayBuildRest, sayBuildSet, sayStep } from "../../wording/warm-up.ts";
+import { sayBuildRest, sayBuildSet, sayStep, titleOfStep } from "../../wording/warm-up.ts";
 import { sayClock } from "../../wording/time.ts";
 import type { DayRun, Screen } from "./day-run.ts";
 import { liveTape } from "./day-tape.ts";
@@ -82,8 +82,10 @@ export function beforeScreen(run: DayRun): Screen {
   return { element, update };
 }
 
-const titleOf = ({ kind, step }: NonNullable<WarmUpNow["next"]>): string =>
-  kind === "repeat" ? `once more: ${step?.title ?? ""}` : (step?.title ?? "");
+const titleOf = ({ kind, step }: NonNullable<WarmUpNow["next"]>): string => {
+  const title = step ? titleOfStep(step) : "";
+  return kind === "repeat" ? `once more: ${title}` : title;
+};
 
 function wordsOf(found: WarmUpNow, { athlete, warmUp }: DayPlan) {
   const left = sayClock(Math.max(0, Math.ceil(found.left)));

@@ -54,7 +54,7 @@ function usualGym(
 ): Gym {
   return {
     id: "usual-gym",
-    name: "a usual gym",
+    name: "",
     bars: [
       { id: "long", mass: { value: long, unit }, for: "everyone" },
       { id: "short", mass: { value: short, unit }, for: "female" },

@@ -44,8 +44,7 @@ function weave(whole: Timed, build: BuildPlan, primers: readonly Timed[]): reado
     {
       ...whole,
       id: `${whole.id}-heavy`,
-      title: `${whole.title}: the heavy sets`,
-      say: "Go on where you stopped, one set at a time.",
+      goesOn: true,
       lasts: heavy.lasts,
       sets: heavy.sets,
     },

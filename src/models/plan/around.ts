@@ -33,6 +33,7 @@ const warmUpStepField = z.strictObject({
   say: z.string(),
   before: secondsField.describe("seconds before the start at which the step begins"),
   lasts: secondsField,
+  goesOn: z.literal(true).optional().describe("the heavy half of a build begun in a step before"),
   clock: z.string().optional().describe("local wall time `18:04`, when the start is known"),
   efforts: effortsField
     .optional()

@@ -74,7 +74,11 @@ export const planSchema = z.strictObject({
       .describe("local date and time at which the competition closes, with zone"),
     rules: z.array(z.string()),
   }),
-  gym: z.strictObject({ id: z.string(), name: z.string(), assumed: z.boolean() }),
+  gym: z.strictObject({
+    id: z.string(),
+    name: z.string().optional().describe("absent of a usual gym, taken where none is known"),
+    assumed: z.boolean(),
+  }),
   start: z
     .strictObject({ local: z.string(), zone: z.string(), instant: z.string().describe("ISO 8601, UTC") })
     .optional(),

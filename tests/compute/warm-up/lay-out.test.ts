@@ -39,6 +39,7 @@ describe("the steps of a warm-up", () => {
       ["build-heavy", 240, 1],
       ["rest", 300, 0],
     ]);
+    expect(steps.map(({ goesOn }) => goesOn ?? false)).toEqual([false, false, false, true, false]);
   });
 
   it("keep a build whole that is short or has no primers to make room for", () => {
