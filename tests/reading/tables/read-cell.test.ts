@@ -1,14 +1,22 @@
 import { describe, expect, it } from "vitest";
+import type { TableRead } from "../../../src/reading/read-table.ts";
+import { sayQuestion } from "../../../src/reading/tables/questions.ts";
+import { expectSavedText } from "../../support/golden.ts";
 import { readText, verdictsOf } from "../../support/table-verdicts.ts";
 
 // Cells as people type them, each alone below its heading. The verdicts were written down before the reader saw the cells: what a
 // careful person would take, ask about, refuse, or pass over as not known (undefined).
-const verdict = (heading: string, cell: string): string | undefined => {
+const readCell = (heading: string, cell: string): TableRead => {
   const quoted = (text: string) => `"${text.replaceAll('"', '""')}"`;
-  return verdictsOf(readText(`Name,Level,${quoted(heading)}\nAda Berg,regular,${quoted(cell)}\n`))["C2"];
+  return readText(`Name,Level,${quoted(heading)}\nAda Berg,regular,${quoted(cell)}\n`);
 };
+const verdict = (heading: string, cell: string): string | undefined =>
+  verdictsOf(readCell(heading, cell))["C2"];
 type Cells = readonly (readonly [string, string | undefined])[];
+const notTaken: (readonly [string, string])[] = [];
 const cells = (heading: string, list: Cells) => {
+  for (const [cell, expected] of list)
+    if (expected === "asked" || expected === "refused") notTaken.push([heading, cell]);
   it.each(list)(`in a column "${heading}": %j`, (cell, expected) => {
     expect(verdict(heading, cell)).toBe(expected);
   });
@@ -163,4 +171,20 @@ describe("sets without a break", () => {
       value: "12",
     });
   });
+});
+
+it("every cell that is not taken is answered in words that say what is wrong and what to write", () => {
+  const told = notTaken.map(([heading, cell]) => {
+    const { questions, refused } = readCell(heading, cell);
+    const answers = [
+      ...questions.map(sayQuestion),
+      ...refused.map(({ cell: at, problem, remedy }) => `${at}: ${problem} ${remedy}`),
+    ];
+    expect(answers).not.toEqual([]);
+    return [
+      `${heading} | ${cell.length > 100 ? `${cell.slice(0, 20)}… (${cell.length} signs)` : cell}`,
+      ...answers,
+    ].join("\n");
+  });
+  expectSavedText("refused-cells.txt", `${told.join("\n\n")}\n`);
 });
