@@ -4,9 +4,10 @@ import type { Movement } from "../../models/movement.ts";
 import { takeDateOff } from "../quantities/date-behind.ts";
 import { readTestDay } from "../quantities/date.ts";
 import { readMass, sayMass } from "../quantities/mass.ts";
-import { ask, reject, take, type NotTaken, type Reading } from "../quantities/reading.ts";
+import { ask, askFor, reject, take, type NotTaken, type Reading } from "../quantities/reading.ts";
 import { readTime, sayTime } from "../quantities/time.ts";
-import type { Mass } from "../../models/quantity.ts";
+import { inKilograms, type Mass } from "../../models/quantity.ts";
+import { heaviestLift } from "../quantities/plausible.ts";
 import { refuse, tellRefusal } from "../yaml/refuse.ts";
 import { listField } from "../fields/list-field.ts";
 import { tellReading } from "../fields/take-reading.ts";
@@ -140,7 +141,7 @@ function readFact(
         )?.movement;
   const amount = movement ? amountOf(cut, movement, last) : undefined;
   const pace = amount?.ok === true ? askAboutPace(core, amount.value, movement) : undefined;
-  const load = cut.load === undefined ? undefined : readMass(cut.load.replace(/^2\s*[x×]\s*/i, ""));
+  const load = cut.load === undefined ? loadMissing(movement) : readLoad(cut.load, movement);
   const readings = [amount, pace ?? cut.time, load, date].filter((reading) => reading !== undefined);
   for (const reading of readings) if (!reading.ok) tellReading(ctx, reading, spotOf(fact, spot));
   if (!movement) return undefined;
@@ -157,7 +158,8 @@ function readFact(
     approximate: cut.approximate || readings.some((reading) => reading.ok && reading.approximate),
   };
   const say = (time: string): string => sayEffort(movement, amount.value, { ...result, time });
-  const doubt = /\bchecked\b/i.test(fact) ? undefined : doubtPace(movement, amount.value, result.time, say);
+  const ease = /\bchecked\b/i.test(fact) ? RARE : 1;
+  const doubt = doubtPace(movement, amount.value, result.time, { say, ease });
   if (doubt) tellReading(ctx, doubt, spotOf(fact, spot));
   const told = readings.flatMap((reading) => (reading.ok && reading.told ? [reading.told.problem] : []));
   if (!doubt && told.length > 0) {
@@ -165,6 +167,31 @@ function readFact(
     tellReading(ctx, take(result, false, { problem: told.join("; "), readAs }), spotOf(fact, spot));
   }
   return { effort: result, last: { movement, unit } };
+}
+
+/** A time that was checked may lie outside what anybody is known to take by this factor. Judgement. */
+const RARE = 1.25;
+
+const HEAVY = "a load with kg or lb that somebody can have lifted";
+
+/** Reps with a bar say nothing without its load. */
+const loadMissing = (movement: Movement | undefined): NotTaken | undefined =>
+  movement?.loading?.held === "bar"
+    ? askFor(
+        "the load on the bar is missing",
+        EFFORT_FORM,
+        `Add the load behind the movement: \`${movement.name} at ... kg\`.`,
+      )
+    : undefined;
+
+/** The load of an effort, which somebody can have lifted in this movement. */
+function readLoad(text: string, movement: Movement | undefined): Reading<Mass> {
+  const load = readMass(text.replace(/^2\s*[x×]\s*/i, ""));
+  if (!load.ok || movement === undefined) return load;
+  if (movement.loading === undefined) return reject(`no load is lifted in a ${movement.name}`, EFFORT_FORM);
+  return inKilograms(load.value) > heaviestLift(movement.name)
+    ? reject(`${sayMass(load.value)} is more than anybody has lifted in a ${movement.name}`, HEAVY)
+    : load;
 }
 
 /** `2k row 1:53/500m` gives the pace of the whole distance. */

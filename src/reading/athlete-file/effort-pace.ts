@@ -8,14 +8,17 @@ import type { AmountUnit } from "../../models/vocabulary.ts";
 const ALLOWED = "a time in which that amount can be done";
 const MINUTE = 60;
 
-/** Asks about, or refuses, an amount that nobody does in such a time: minutes typed as hours, seconds as minutes. */
+/**
+ * Asks about, or refuses, an amount that nobody does in such a time: minutes typed as hours, seconds as minutes. Ease is the factor by which
+ * a time may lie outside.
+ */
 export function doubtPace(
   movement: Movement,
   amount: { readonly amount: number; readonly unit: AmountUnit; readonly written: string },
   time: number,
-  say: (time: string) => string,
+  { say, ease }: { readonly say: (time: string) => string; readonly ease: number },
 ): NotTaken | undefined {
-  const wrong = (seconds: number): "short" | "long" | undefined => wrongPace(movement, amount, seconds);
+  const wrong = (seconds: number): "short" | "long" | undefined => wrongPace(movement, amount, seconds, ease);
   const far = wrong(time);
   if (far === undefined) return undefined;
   const problem = `${sayTime(time)} is far too ${far} for ${amount.written} ${movement.name}`;
@@ -34,10 +37,11 @@ export function wrongPace(
   movement: Movement,
   { amount, unit }: { readonly amount: number; readonly unit: AmountUnit },
   time: number,
+  ease = 1,
 ): "short" | "long" | undefined {
   const [shortest, longest] = limits(movement, amount, unit);
-  if (time < shortest) return "short";
-  return time > longest ? "long" : undefined;
+  if (time < shortest / ease) return "short";
+  return time > longest * ease ? "long" : undefined;
 }
 
 /** The shortest and the longest time anybody takes, seconds. */

@@ -192,6 +192,9 @@ const isLift =
   (kg: number): boolean =>
     kg <= heaviestLift(movement?.name ?? "") && kg >= lightest(movement);
 
+/** A lift that was checked may be so much heavier than the heaviest known. Judgement. */
+const RECORDS_FALL = 1.1;
+
 const lightest = (movement: Movement | undefined): number =>
   movement?.kind === "barbell" ? LIGHTEST_BARBELL : LIGHTEST_LOAD;
 
@@ -221,7 +224,9 @@ function judge(set: Reading<LiftSet>, text: string, movement: Movement | undefin
     );
   }
   const plausible = isLift(movement);
-  if (added || plausible(inKilograms(load)) || takeDoubtOff(text).checked) return set;
+  if (added || plausible(inKilograms(load))) return set;
+  const isRare = inKilograms(load) <= heaviestLift(movement.name) * RECORDS_FALL;
+  if (isRare && takeDoubtOff(text).checked) return set;
   const light = inKilograms(load) < lightest(movement);
   const problem = light
     ? `${sayMass(load)} is lighter than any bar`

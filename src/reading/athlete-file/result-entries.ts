@@ -7,7 +7,7 @@ import { ask, reject, take, type Reading } from "../quantities/reading.ts";
 import { readClock } from "../quantities/time.ts";
 import { seconds, type Seconds } from "../../models/quantity.ts";
 import { answerWord } from "../quantities/answer-word.ts";
-import { tellRefusal } from "../yaml/refuse.ts";
+import { refuse, tellRefusal } from "../yaml/refuse.ts";
 import { listField } from "../fields/list-field.ts";
 import { countField, massField, quantityField, timeField } from "../fields/quantity-field.ts";
 import { tellReading } from "../fields/take-reading.ts";
@@ -62,7 +62,7 @@ function readRounds(text: string): Reading<NonNullable<LoggedResult["rounds"]>> 
     : reject("this is no count of rounds", "whole rounds and the reps of the next one, such as `7 + 12`");
 }
 
-const resultObject = z.strictObject({
+const resultFields = {
   workout: z.string().describe("the workout, by the name of its file"),
   part: z.string().optional().describe("the part, where the workout has more than one"),
   date: z.string().nullable().optional().describe("the day it was done, such as `2026-11-28`"),
@@ -97,9 +97,40 @@ const resultObject = z.strictObject({
     .optional()
     .describe("`scaled` where an easier version was done; left out: as prescribed"),
   note: z.string().optional().describe("the athlete's own words, for the coach"),
-});
+};
 
-export const writtenResults = listField(resultObject).describe(
+const resultObject = z.strictObject(resultFields);
+
+/** `{2000 m row: 7:02}`: what was done in a time, where a workout by name is meant. */
+function refuseEffort(written: unknown, ctx: z.RefinementCtx): unknown {
+  if (typeof written === "string") {
+    return refuse(ctx, {
+      ...NO_RESULT,
+      remedy: `Move it to \`efforts:\`, as \`- ${written}\`, or name the workout: \`{workout: ..., date: ..., time: ...}\`.`,
+    });
+  }
+  const entries =
+    typeof written === "object" && written !== null && !Array.isArray(written) ? Object.entries(written) : [];
+  const [first] = entries;
+  const isBare =
+    first !== undefined &&
+    entries.every(
+      ([name, value]) => !(name in resultFields) && (typeof value === "string" || typeof value === "number"),
+    );
+  if (!isBare) return written;
+  const [name, value] = first;
+  return refuse(ctx, {
+    ...NO_RESULT,
+    remedy: `What was done outside a workout goes under \`efforts:\`, as \`- ${name} in ${String(value)}\`; of a workout write \`{workout: ${name}, date: ..., time: ${String(value)}}\`.`,
+  });
+}
+
+const NO_RESULT = {
+  problem: "this names no workout",
+  allowed: "`{workout: low-water, date: 2026-11-28, time: 9:41}`",
+};
+
+export const writtenResults = listField(z.preprocess(refuseEffort, resultObject)).describe(
   "workouts done: `{workout: low-water, date: 2026-11-28, time: 9:41, splits: [1:02, 2:10], felt: hard}`",
 );
 
@@ -173,6 +204,15 @@ function refuseContradictions(
       problem: "nothing of the result is written down",
       allowed: "`time`, `reps`, `rounds`, `load`, `splits`, `took` or `attempts`",
       remedy: "Add what was done, or delete the entry.",
+    });
+  }
+  const beyond = time === undefined ? -1 : splits.findIndex((clock) => clock !== undefined && clock > time);
+  if (beyond >= 0) {
+    tellRefusal(ctx, {
+      path: [index, written === undefined ? "took" : "splits", beyond],
+      problem: "this clock is later than the time of the whole result",
+      allowed: "clocks up to the time",
+      remedy: "Correct the clock or the time.",
     });
   }
   const fallsBack = splits.findIndex(

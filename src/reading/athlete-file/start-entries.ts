@@ -1,7 +1,7 @@
 import * as z from "zod";
 import type { Start } from "../../models/athlete.ts";
 import { nearestName } from "../../models/nearest.ts";
-import { exists, isZone, readDateTime } from "../quantities/date-time.ts";
+import { clockChangeRefusal, isZone, readDateTime } from "../quantities/date-time.ts";
 import { tellRefusal } from "../yaml/refuse.ts";
 import { tellReading } from "../fields/take-reading.ts";
 import { instantOf } from "../quantities/instant.ts";
@@ -94,6 +94,7 @@ function readStart(
   const zone = stated ?? read.value.zone ?? usual;
   const { competition } = workout;
   const there = zone ?? competition?.zone;
+  const changed = there === undefined ? undefined : clockChangeRefusal(at, there);
   if (there === undefined && !workout.ofCompetition) {
     tellRefusal(ctx, {
       path: atPath,
@@ -102,12 +103,8 @@ function readStart(
       remedy:
         "Add the time zone, or name the competition in the workout's file, or write `zone:` in content/settings.yaml.",
     });
-  } else if (there !== undefined && !exists(at, there)) {
-    tellRefusal(ctx, {
-      path: atPath,
-      problem: `clocks in ${there} go forward that night, and this time is left out`,
-      remedy: "Write a time an hour later.",
-    });
+  } else if (changed) {
+    tellRefusal(ctx, { path: atPath, ...changed });
   } else if (competition && there !== undefined) {
     const outside = outsideWindow(instantOf(at, there), competition);
     if (outside !== undefined) {

@@ -18,7 +18,10 @@ export function readDateTime(text: string, order?: DateOrder): Reading<LocalDate
       plain,
     );
   const hasTime = match !== null && (match[3] !== undefined || match[4] !== undefined);
+  const offset = OFFSET.exec(plain);
+  if (offset && !match) return offsetIsNoZone(offset);
   if (!match || !hasTime) {
+    if (/\d[:h]\d\d.*\d[:h]\d\d/.test(plain)) return severalTimes();
     const date = readDate(plain, order);
     if (date.ok) return ask("the time of day is missing", [`${date.value} 18:00`], ALLOWED);
     return /^\d{1,2}[:h.]\d\d/.test(plain)
@@ -45,10 +48,28 @@ export function readDateTime(text: string, order?: DateOrder): Reading<LocalDate
   if (zone !== undefined && !isZone(zone))
     return reject(`"${zone}" is no time zone`, "a time zone such as `Europe/Berlin`");
   const at = `${date.value}T${time}`;
+  if (match[4] === undefined && /^[1-9]$/.test(match[2] ?? "")) {
+    const inTheEvening = timeOfDay(Number(match[2]), Number(match[3] ?? "0"), "pm") ?? time;
+    return ask(
+      "this may be in the morning or in the evening",
+      [time, inTheEvening].map((each) => [date.value, each, match[5]].filter(Boolean).join(" ")),
+      ALLOWED,
+    );
+  }
   const readAs = zone === undefined ? `${date.value} ${time}` : `${date.value} ${time} ${zone}`;
   const told: Told | undefined = date.told && { problem: date.told.problem, readAs };
   return take({ at, ...(zone === undefined ? {} : { zone }) }, false, told);
 }
+
+/** `+01:00` or `Z` behind a time. */
+const OFFSET = /^(.*\d)(?:\s*([+-](?:0\d|1[0-4]):?\d\d)|Z)$/;
+
+const offsetIsNoZone = ([, time = "", offset = "Z"]: RegExpExecArray): Reading<never> =>
+  reject(
+    `${offset} is an offset, and no time zone`,
+    "a time zone such as `Europe/Berlin`",
+    `Write \`${time.replace("T", " ")}\` with the name of the zone behind it.`,
+  );
 
 /** Words before a time that leave open when it is, or another time there. */
 function unsettled(before: string): Reading<never> | undefined {
@@ -60,14 +81,15 @@ function unsettled(before: string): Reading<never> | undefined {
   ) {
     return askFor("this does not say one time at which to start", ALLOWED, "Write the one time to plan for.");
   }
-  return /\d[:h]\d\d/.test(before)
-    ? askFor(
-        "more than one time stands here",
-        ALLOWED,
-        "Write the one time to plan for; several tries go into a list: `[..., ...]`.",
-      )
-    : undefined;
+  return /\d[:h]\d\d/.test(before) ? severalTimes() : undefined;
 }
+
+const severalTimes = (): Reading<never> =>
+  askFor(
+    "more than one time stands here",
+    ALLOWED,
+    "Write the one time to plan for; several tries go into a list: `[..., ...]`.",
+  );
 
 function timeOfDay(hour: number, minute: number, half: string | undefined): string | undefined {
   const twelve = half === "am" || half === "pm";
@@ -86,12 +108,29 @@ export function isZone(name: string): boolean {
   }
 }
 
-/** Whether a local time exists in a zone; in the night when clocks go forward an hour does not. */
-export function exists(at: string, zone: string): boolean {
-  try {
-    Temporal.PlainDateTime.from(at).toZonedDateTime(zone, { disambiguation: "reject" });
-    return true;
-  } catch {
-    return false;
-  }
+/** What the change of clocks makes of a local time in a zone: left out when they go forward, there twice when they go back. */
+function clockChange(at: string, zone: string): "left-out" | "twice" | undefined {
+  const zoned = (disambiguation: "earlier" | "later") =>
+    Temporal.PlainDateTime.from(at).toZonedDateTime(zone, { disambiguation });
+  const [earlier, later] = [zoned("earlier"), zoned("later")];
+  if (earlier.epochMilliseconds === later.epochMilliseconds) return undefined;
+  return earlier.toPlainDateTime().equals(later.toPlainDateTime()) ? "twice" : "left-out";
+}
+
+/** What to say of a time that the change of clocks leaves out or makes twice; nothing of any other. */
+export function clockChangeRefusal(
+  at: string,
+  zone: string,
+): { readonly problem: string; readonly remedy: string } | undefined {
+  const change = clockChange(at, zone);
+  if (change === undefined) return undefined;
+  return change === "twice"
+    ? {
+        problem: `clocks in ${zone} go back that night, and this time is there twice`,
+        remedy: "Write a time an hour earlier or later.",
+      }
+    : {
+        problem: `clocks in ${zone} go forward that night, and this time is left out`,
+        remedy: "Write a time an hour later.",
+      };
 }

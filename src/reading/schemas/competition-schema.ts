@@ -2,7 +2,7 @@ import * as z from "zod";
 import { resolveMovement } from "../athlete-file/resolve-movement.ts";
 import type { Competition } from "../../models/competition.ts";
 import type { FindMovement } from "../names/find-movement.ts";
-import { exists, isZone, readDateTime } from "../quantities/date-time.ts";
+import { clockChangeRefusal, isZone, readDateTime } from "../quantities/date-time.ts";
 import type { DateOrder } from "../quantities/date.ts";
 import { instantOf } from "../quantities/instant.ts";
 import { refuse, tellRefusal } from "../yaml/refuse.ts";
@@ -74,13 +74,8 @@ type WrittenCompetition = z.output<z.ZodObject<ReturnType<typeof competitionFiel
 function competitionOf(written: WrittenCompetition, ctx: z.RefinementCtx): Omit<Competition, "id"> {
   const { opens, closes, zone: there } = written;
   for (const name of ["opens", "closes"] as const) {
-    if (!exists(written[name], there)) {
-      tellRefusal(ctx, {
-        path: [name],
-        problem: `clocks in ${there} go forward that night, and this time is left out`,
-        remedy: "Write a time an hour later.",
-      });
-    }
+    const changed = clockChangeRefusal(written[name], there);
+    if (changed) tellRefusal(ctx, { path: [name], ...changed });
   }
   if (instantOf(opens, there) >= instantOf(closes, there)) {
     tellRefusal(ctx, {
