@@ -8,6 +8,7 @@ import {
   sayFeel,
   sayFinish,
   sayFinishPlan,
+  sayLifted,
   sayMissesEnd,
 } from "../wording/lift-words.ts";
 import { sayRow } from "../wording/amount.ts";
@@ -120,7 +121,7 @@ export function liftText(part: PartPlan, plan: Plan): readonly string[] {
           `${attempt.number}`,
           sayClock(attempt.clock + shift),
           sayLoad(attempt.load, units),
-          sayChance(attempt.lifted),
+          sayLifted(attempt),
           sayChance(attempt.made),
           [
             sayPerSide(attempt.load),

@@ -3,7 +3,7 @@ import type { MassUnit } from "../models/quantity.ts";
 import { capitalised } from "./basis.ts";
 import { sayKilograms, sayMass, sayMassFigure } from "./mass.ts";
 import { NO_BREAK_SPACE, sayCount } from "./number.ts";
-import { sayShare } from "./share.ts";
+import { sayChance, sayShare } from "./share.ts";
 import { sayClock } from "./time.ts";
 
 type Lifting = NonNullable<Plan["parts"][number]["lifting"]>;
@@ -13,6 +13,9 @@ type FinishRow = Lifting["finishTable"][number];
 
 /** On a row beyond the load that is aimed at. */
 export const ONLY_IF_WELL = "only if it moved well";
+
+/** On how many days it comes to a lift; always to the first. */
+export const sayLifted = ({ number, lifted }: Attempt): string => (number === 1 ? "always" : sayChance(lifted));
 
 /** What the two shares of a row say. */
 export const LIFTED_AND_MADE =

@@ -49,7 +49,9 @@ function figureOf(
   round: Rounding,
 ): string {
   if (isTime(kind)) return sayClock(value);
-  if (LOADS.includes(kind)) return sayNumber(round(massIn(units, kilograms(value)).value * 2) / 2, 1);
+  // To the hundredth first, so that a load turned into kilograms and back is that load.
+  if (LOADS.includes(kind))
+    return sayNumber(round(Math.round(massIn(units, kilograms(value)).value * 200) / 100) / 2, 1);
   const whole = round(value);
   if (kind !== "rounds-and-reps" || perRound === undefined) return sayNumber(whole, 0);
   return `${Math.floor(whole / perRound)}${NO_BREAK_SPACE}+${NO_BREAK_SPACE}${sayNumber(whole % perRound, 0)}`;

@@ -183,6 +183,7 @@ function taskOf(line: LiftResultLine, situation: Situation, window: AttemptWindo
     lowestAfterMiss: constants.lowestAfterMiss,
     triesForFirst: constants.triesForFirst,
     gainWorthIt: constants.gainWorthIt,
+    gainOfGrowingJumps: constants.gainOfGrowingJumps,
   };
   return { today, problem, standard } as unknown as LiftingTask;
 }

@@ -16,7 +16,7 @@ export const ladderProblem = (more: Partial<LadderProblem> = {}): LadderProblem 
   openers: more.loads ?? loads,
   belief: { mean: 100, spread: 5, noise: 6, slip: 0.03 },
   slots: slotsWith(1, 1, 1, 1),
-  limits: { best: 100, firstJump: 0.1, laterJump: 0.06, jumpOverBest: 0.04, most: 1.063 },
+  limits: { best: 100, firstJump: 0.1, laterJump: 0.06, jumpOverBest: 0.04, step: 2.5, most: 1.063 },
   steps: [0.08, 0.06, 0.04, 0.03],
   change: () => 0,
   worth: (best) => best ?? 0,
@@ -25,5 +25,6 @@ export const ladderProblem = (more: Partial<LadderProblem> = {}): LadderProblem 
   lowestAfterMiss: 0.85,
   triesForFirst: 3,
   gainWorthIt: 0.005,
+  gainOfGrowingJumps: 0.04,
   ...more,
 });

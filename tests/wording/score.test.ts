@@ -48,6 +48,12 @@ describe("a range", () => {
     expect(sayRange("reps", range, kg)).toBe("93–109");
   });
 
+  it("of loads in pounds ends at loads that exist, though they were kilograms in between", () => {
+    const [low, high] = [250 * 0.45359237, 280 * 0.45359237 + 1e-9];
+    const range = { target: low, cautious: low, middle: low, hopeful: high };
+    expect(sayRange("load", range, { units: "lb" })).toBe("250–280");
+  });
+
   it("of times goes from fast to slow", () => {
     expect(sayRange("time", { target: 509.7, cautious: 540.3, middle: 512, hopeful: 486.8 }, kg)).toBe(
       "8:05–9:05",

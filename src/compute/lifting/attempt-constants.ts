@@ -372,6 +372,14 @@ export const ATTEMPT_CONSTANTS = {
     source: "walk up, chalk, set",
     confidence: "judgement",
   },
+  breathShareOfWindow: {
+    value: 0.65,
+    unit: "share",
+    range: [0, 1],
+    does: "longest wait for breath before a lift inside an interval, as a share of what is left of it after other work",
+    source: "so that a dropped bar or a slow loader does not cost the lift",
+    confidence: "judgement",
+  },
   pickUpSeconds: {
     value: 10,
     unit: "seconds",

@@ -18,10 +18,10 @@ export type AttemptWindow = {
 };
 
 const HAIR = 1e-6;
-/** Starts are told to five seconds. */
 const ROUND = 5;
 const roundUp = (time: number): number => Math.max(0, Math.ceil(time / ROUND - HAIR) * ROUND);
-const roundDown = (time: number): number => Math.floor(time / ROUND + HAIR) * ROUND;
+/** Starts are told to five seconds; what lies a hair under one is that one. */
+export const roundDown = (time: number): number => Math.floor(time / ROUND + HAIR) * ROUND;
 
 /** Attempts that fit from a start on. */
 const fitting = ({ lastStart, gap }: AttemptWindow, from: number): number =>

@@ -1,7 +1,7 @@
 import { bestLadder } from "./best-ladder.ts";
 import { both, DAY_WEIGHTS, type DayChances, dayChances, totalOf } from "./day-grid.ts";
 import { followLadder, type Ladder, type Outcome, type Rung, rungsOf } from "./follow-ladder.ts";
-import { isSameLoad, type LadderProblem } from "./ladder-problem.ts";
+import { isSameLoad, type LadderProblem, nextLoads, SAME } from "./ladder-problem.ts";
 import { stepLadder } from "./step-ladder.ts";
 
 /** The attempts of one lift: what to load, how likely each is, and how the day may end. */
@@ -22,14 +22,33 @@ export function chooseLadder(problem: LadderProblem): ChosenLadder {
   const chances = dayChances(problem.slots, problem.belief);
   const usual = usualLadder(problem, chances);
   const [opener] = usual.loads;
-  const loads = problem.jump === undefined ? bestLadder(opener, problem, chances) : usual.loads;
+  const loads = problem.jump === undefined ? evened(bestLadder(opener, problem, chances), problem) : usual.loads;
   if (loads.join() === usual.loads.join()) return describedLadder(usual, "steps", problem, chances);
   const range = Math.abs(problem.worth(problem.loads.at(-1)) - problem.worth(problem.loads[0]));
   const found = { ...usual, loads };
   const gain = worthOf(found, problem, chances) - worthOf(usual, problem, chances);
-  const rule = gain > problem.gainWorthIt * range ? "programme" : "steps";
+  const least = isGrowing(loads) ? problem.gainOfGrowingJumps : problem.gainWorthIt;
+  const rule = gain > least * range ? "programme" : "steps";
   return describedLadder(rule === "programme" ? found : usual, rule, problem, chances);
 }
+
+/** The same jumps, the largest first, where that keeps to the bounds; else the loads as they are. */
+function evened(loads: Ladder["loads"], problem: LadderProblem): Ladder["loads"] {
+  if (!isGrowing(loads)) return loads;
+  const jumps = loads.slice(1).map((load, at) => load - (loads[at] ?? 0));
+  const even: [number, ...number[]] = [loads[0]];
+  for (const [at, jump] of jumps.toSorted((a, b) => b - a).entries()) {
+    const [from, slot] = [even.at(-1) ?? 0, problem.slots[at + 1]];
+    const next = slot && nextLoads(from, at === 0, slot, problem).find((load) => isSameLoad(load, from + jump));
+    if (next === undefined) return loads;
+    even.push(next);
+  }
+  return even;
+}
+
+/** Whether a jump is larger than the one before it. */
+const isGrowing = (loads: readonly number[]): boolean =>
+  loads.some((load, at) => at > 1 && load - (loads[at - 1] ?? 0) > (loads[at - 1] ?? 0) - (loads[at - 2] ?? 0) + SAME);
 
 /** The ladder by the usual steps from the opener. */
 export function usualLadder(problem: LadderProblem, chances: DayChances): Ladder {

@@ -161,6 +161,22 @@ export const LADDER_CONSTANTS = {
     source: "no measurement found",
     confidence: "judgement",
   },
+  gainOfGrowingJumps: {
+    value: 0.04,
+    unit: "share",
+    range: [0, 1],
+    does: "the same for a ladder on which a jump is larger than the one before, which looks like a slip of the pen",
+    source: "no measurement found",
+    confidence: "judgement",
+  },
+  openerUnderHeaviest: {
+    value: 0.9,
+    unit: "share",
+    range: [0.5, 1],
+    does: "heaviest opener, over the heaviest load the coach allows",
+    source: "so that there are lifts to build on below it",
+    confidence: "judgement",
+  },
   lowestAfterMiss: {
     value: 0.85,
     unit: "share",
@@ -193,11 +209,11 @@ export const LADDER_CONSTANTS = {
     confidence: "judgement",
   },
   handyShare: {
-    value: 0.04,
+    value: 0.06,
     unit: "share",
     range: [0.001, 0.5],
     does: "above the opener also this share of the best",
-    source: "so that the loads of light lifters stay close enough",
+    source: "so that the loads of light lifters stay within the usual jumps",
     confidence: "judgement",
   },
 } as const satisfies ModelConstants;

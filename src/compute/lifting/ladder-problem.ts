@@ -19,6 +19,8 @@ export type LadderLimits = {
   readonly firstJump: number;
   readonly laterJump: number;
   readonly jumpOverBest: number;
+  /** A jump of so many kilograms is always allowed: one step of the plates that lie at hand. */
+  readonly step: number;
   /** Heaviest load of a fresh day, over the best. */
   readonly most: number;
 };
@@ -53,6 +55,8 @@ export type LadderProblem = {
   readonly triesForFirst: number;
   /** By how much of the worth between the lightest and the heaviest load another ladder must beat the usual steps. */
   readonly gainWorthIt: number;
+  /** The same for a ladder with a jump larger than the one before it. */
+  readonly gainOfGrowingJumps: number;
 };
 
 /** Ten grams: loads nearer than this are one. */
@@ -64,14 +68,15 @@ export const isSameLoad = (a: number, b: number): boolean => Math.abs(a - b) < S
 export const mostAt = ({ best, most }: LadderLimits, { recovered }: Slot): number => best * most * recovered;
 
 /**
- * Heaviest load that may follow a made one, kilograms: a tenth more after the opener, then less, least at and over the best,
- * and never over what the day allows at that moment.
+ * Heaviest load that may follow a made one, kilograms: a tenth more after the opener, then less, least at and over the best, one
+ * step of plates in any case, and never over what the day allows at that moment.
  */
 export function heaviestNext(from: number, isOpener: boolean, slot: Slot, limits: LadderLimits): number {
-  const { best, firstJump, laterJump, jumpOverBest } = limits;
+  const { best, firstJump, laterJump, jumpOverBest, step } = limits;
   const usual = from * (1 + (isOpener ? firstJump : laterJump));
   const overBest = Math.max(best, from * (1 + Math.min(jumpOverBest, laterJump)));
-  return Math.min(usual > best ? Math.min(usual, overBest) : usual, mostAt(limits, slot));
+  const jumped = usual > best ? Math.min(usual, overBest) : usual;
+  return Math.min(Math.max(jumped, from + step), mostAt(limits, slot));
 }
 
 /**

@@ -22,6 +22,7 @@ export function ladderRules(
       best: bestForReps,
       firstJump: constants.firstJump,
       laterJump: constants.laterJump,
+      step: constants.handyStep,
       jumpOverBest: one ? constants.jumpOverBestOneResult : constants.jumpOverBest,
       most,
     },

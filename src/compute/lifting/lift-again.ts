@@ -93,6 +93,7 @@ export function taskAgain(again: LiftAgain, felt: WorkFelt = "as-planned"): Task
         lowestAfterMiss: constants.lowestAfterMiss,
         triesForFirst: constants.triesForFirst,
         gainWorthIt: constants.gainWorthIt,
+        gainOfGrowingJumps: constants.gainOfGrowingJumps,
       },
     },
   };

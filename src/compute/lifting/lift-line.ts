@@ -32,6 +32,8 @@ type LiftWindow = {
   readonly closes?: Seconds;
   /** Clock at which the bar is reached, where other work of the window comes first. */
   readonly reached?: Seconds;
+  /** Whether nothing but rest follows the lift in it. */
+  readonly restAfter: boolean;
   /** Most attempts in it. */
   readonly attempts: number;
 };
@@ -103,6 +105,7 @@ function visitsOf(course: Course, reached: (index: number) => Seconds | undefine
         opens: seconds(opens),
         ...(closes !== undefined && { closes }),
         ...(bar !== undefined && { reached: bar }),
+        restAfter: restsAfter(course, index),
         attempts: line.attempts ?? 1,
       },
     });
@@ -121,6 +124,10 @@ const isLift = (item: Course["items"][number]): item is CourseEffort =>
 
 const isVisit = (item: Course["items"][number], of: CourseEffort): boolean =>
   isLift(item) && item.line === of.line;
+
+/** Whether the next after an item, but for lifts, is a rest, or the end. */
+const restsAfter = ({ items }: Course, index: number): boolean =>
+  items.slice(index + 1).find((item): boolean => !isLift(item))?.kind !== "effort";
 
 /** The clock up to which the rest right behind an item lasts. */
 function restUntil({ items }: Course, index: number): Seconds | undefined {

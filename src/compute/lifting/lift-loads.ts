@@ -71,9 +71,10 @@ export function liftLoads(
     ...(objective.kind === "expected-place" ? passing(any, objective) : []),
     ...rungs,
   ];
+  const under = handy.filter(({ kilograms }) => kilograms <= constants.openerUnderHeaviest * heaviest + SAME);
   return {
     all: joinCandidates(handy, close, asked),
-    handy: joinCandidates(handy, opener ? [opener] : []),
+    handy: joinCandidates(under.length > 0 ? under : handy.slice(0, 1), opener ? [opener] : []),
     ...(opener && { opener }),
     ...(jump !== undefined && { jump }),
   };

@@ -64,7 +64,7 @@ export function liftToday(
   const { best, movement, bestForReps } = weakest;
   const kind = { overheadCatch: hasOverheadCatch(movement) };
   const loss = workLoss({ taxes: taxesOf(line) }, before, athlete.recovery, constants);
-  const pace = { slow: constants.slowRecovery, usual: 1, fast: constants.fastRecovery }[athlete.recovery];
+  const pace = paceOf(athlete, constants);
   const ofDay = dayOf(best, kind, input);
   const mean = bestForReps * ofDay.mean;
   const spread = mean * Math.hypot(ofDay.spread, repsDoubt(line, constants));
@@ -104,11 +104,17 @@ function dayOf(best: BestLift, { overheadCatch }: LiftKind, { anonymous, overrid
   return { mean: strengthOfDay(best.kilograms, best.known, overheadCatch, constants).mean, spread };
 }
 
+/** How slowly strength and breath come back, over the usual. */
+export const paceOf = (
+  { recovery }: Pick<Athlete, "recovery">,
+  { slowRecovery, fastRecovery }: AttemptConstants,
+): number => ({ slow: slowRecovery, usual: 1, fast: fastRecovery })[recovery];
+
 /**
  * Seconds from the opening until so much of the fast recovery is back as the first attempt wants; other work ended `since`
  * seconds before it.
  */
-const breathBack = (since: number, pace: number, { breathHalfTime, breathShare }: AttemptConstants): number =>
+export const breathBack = (since: number, pace: number, { breathHalfTime, breathShare }: AttemptConstants): number =>
   Math.max(0, pace * breathHalfTime * Math.log2(1 / (1 - breathShare)) - since);
 
 /** Share of strength the last maximal lift took that so many seconds of rest have not returned. */

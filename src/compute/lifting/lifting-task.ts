@@ -74,6 +74,7 @@ export function liftingTask(
       lowestAfterMiss: constants.lowestAfterMiss,
       triesForFirst: constants.triesForFirst,
       gainWorthIt: constants.gainWorthIt,
+      gainOfGrowingJumps: constants.gainOfGrowingJumps,
     },
   };
 }

@@ -47,7 +47,7 @@ export const CLOSER = 0.6;
 /** The same lift climbing by other steps; jumps that are set stay, and so does the rule that fits the steps. */
 export const withSteps = <T extends Pick<LadderTask, "problem">>(task: T, times: number): T => ({
   ...task,
-  problem: { ...task.problem, steps: task.problem.steps.map((step) => times * step), gainWorthIt: 1 },
+  problem: { ...task.problem, steps: task.problem.steps.map((step) => times * step), gainWorthIt: 1, gainOfGrowingJumps: 1 },
 });
 
 /** The attempts of one lift at moments that are settled. */
@@ -108,9 +108,9 @@ export function expectedOfStandard(
   constants: AttemptConstants,
 ): number {
   const { standard, problem: own } = task;
-  const { steps, rising, lowestAfterMiss, triesForFirst, gainWorthIt } = own;
+  const { steps, rising, lowestAfterMiss, triesForFirst, gainWorthIt, gainOfGrowingJumps } = own;
   const problem: LadderProblem = {
-    ...{ slots, steps, rising, lowestAfterMiss, triesForFirst, gainWorthIt },
+    ...{ slots, steps, rising, lowestAfterMiss, triesForFirst, gainWorthIt, gainOfGrowingJumps },
     belief: standard,
     loads: STANDARD_LOADS,
     openers: STANDARD_LOADS,

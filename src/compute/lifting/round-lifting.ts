@@ -9,7 +9,7 @@ import { liftSeconds } from "./lifting-clock.ts";
 import type { LoadedInput } from "./lifting-input.ts";
 import { liftingTask } from "./lifting-task.ts";
 import { allRepsOf, sayLine, type WindowedLift } from "./lift-line.ts";
-import { liftToday, type LiftToday } from "./lift-today.ts";
+import { breathBack, liftToday, type LiftToday, paceOf } from "./lift-today.ts";
 import { type Objective, objectiveOf } from "./objective.ts";
 import { whyNoTask } from "./ready-lift.ts";
 import { sumLadder } from "./sum-ladder.ts";
@@ -55,11 +55,11 @@ function planWindows(
   adds: boolean,
   constants: AttemptConstants,
 ): Lift | Missing {
-  const { opens, bounds } = input;
+  const { opens } = input;
   const { line, windows } = lift;
   // Added up is one load a window: more attempts in it would be added too.
   const single = { line, windows: windows.map((window) => ({ ...window, attempts: 1 })) };
-  const moments = windowSlots(adds ? single : lift, bounds?.smallestRest, constants);
+  const moments = windowSlots(adds ? single : lift, waitsOf(input, constants), constants);
   const last = moments.at(-1);
   const today = last && liftToday(line, input, last.clock / 2, constants);
   if (!today) return { kind: "no-lift", movements: [sayLine(line)] };
@@ -77,6 +77,11 @@ function planWindows(
   const described = describeLift(built.task, built.planned, clock, input.overrides);
   return withWindows(described, lift, moments);
 }
+
+const waitsOf = ({ athlete, bounds }: LoadedInput, constants: AttemptConstants) => ({
+  ...(bounds?.smallestRest !== undefined && { smallestRest: bounds.smallestRest }),
+  breath: bounds?.firstRest ?? breathBack(0, paceOf(athlete, constants), constants),
+});
 
 /** Every moment has its attempt. */
 function windowOfMoments(

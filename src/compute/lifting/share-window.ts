@@ -1,5 +1,5 @@
 import type { AttemptConstants } from "./attempt-constants.ts";
-import { firstStart } from "./attempt-times.ts";
+import { firstStart, roundDown } from "./attempt-times.ts";
 import { expectedOfStandard, WORTH_ONE_MORE, ladderAt, type PlannedLadder, slotsOf } from "./plan-ladder.ts";
 import type { ReadyLift } from "./ready-lift.ts";
 
@@ -93,7 +93,7 @@ function spread(
   let clock = first - gap - constants.changeOfLift;
   const starts = counts.map((count) => {
     clock += constants.changeOfLift;
-    return Array.from({ length: count }, () => Math.floor((clock += gap) / 5) * 5);
+    return Array.from({ length: count }, () => roundDown((clock += gap)));
   });
   const worth = order.reduce((sum, { task, window }, at) => {
     const own = starts[at] ?? [];

@@ -1,13 +1,13 @@
 import type { ChosenLadder } from "./choose-ladder.ts";
-import { both, chancesByDay, DAY_WEIGHTS, totalOf, without } from "./day-grid.ts";
+import { both, chancesByDay, DAY_WEIGHTS, dayChances, totalOf, without } from "./day-grid.ts";
 import type { Outcome, Rung } from "./follow-ladder.ts";
 import { heaviestNext, type LadderProblem, type Slot } from "./ladder-problem.ts";
 
 /**
  * The loads of a lift once in every round where all made loads are added. Every round is lifted, so each takes the load
  * whose kilograms times its chance are highest by what is then believed, never lighter than the round before while all is
- * made, and no jump over the bounds. After a miss it is the best of the loads up to the one missed. The sum is normal
- * around its mean for each strength of the day.
+ * made, and no jump over the bounds. After a miss it is the best of the loads up to the one missed, and that is
+ * lifted from then on.
  */
 export function sumLadder(problem: LadderProblem): ChosenLadder {
   const { slots, belief } = problem;
@@ -34,7 +34,7 @@ export function sumLadder(problem: LadderProblem): ChosenLadder {
     from = load;
   }
   const [first = 0, ...rest] = rungs.map(({ load }) => load);
-  return { loads: [first, ...rest], lower: [], rungs, outcomes: sums(rungs), rule: "programme" };
+  return { loads: [first, ...rest], lower: [], rungs, outcomes: sums(rungs, problem), rule: "programme" };
 }
 
 function allowed(
@@ -66,34 +66,43 @@ function afterMissed(
   problem: LadderProblem,
 ): Rung["ifMissed"] {
   const byDay = (each: number): Float64Array => chancesByDay(each, slot, false, problem.belief);
-  const again = mostAdded(
-    missed,
-    problem.loads.filter((each) => each <= load),
-    byDay,
-  );
+  const lower = problem.loads.filter((each) => each <= load && each >= problem.lowestAfterMiss * load);
+  const again = mostAdded(missed, lower, byDay);
   return { load: again, chance: totalOf(both(missed, byDay(again))) / totalOf(missed) };
 }
 
-/** How the sum of all rounds may end: every sum that made and missed rounds come to, and its chance. */
-function sums(
-  rounds: readonly { readonly load: number; readonly byDay: Float64Array }[],
-): readonly Outcome[] {
+type Round = Pick<Rung, "ifMissed"> & { readonly load: number; readonly byDay: Float64Array };
+
+/** Sums that rounds come to, with their chances. */
+type Sums = ReadonlyMap<number, number>;
+
+/** How the sum of all rounds may end: for each strength of the day, and each round in which the first miss may fall. */
+function sums(rounds: readonly Round[], { slots, belief }: LadderProblem): readonly Outcome[] {
+  const { of } = dayChances(slots, belief);
   return [...DAY_WEIGHTS].flatMap((weight, day) => {
-    const chances = rounds.map(({ byDay }) => byDay[day] ?? 0);
-    const misses = chances.reduce((sum, chance) => sum + 1 - chance, 0);
-    let ways = new Map([[0, weight]]);
-    rounds.forEach(({ load }, at) => {
-      const made = chances[at] ?? 0;
-      const next = new Map<number, number>();
-      for (const [sum, chance] of ways) {
-        for (const [to, share] of [
-          [sum + load, made],
-          [sum, 1 - made],
-        ] as const)
-          next.set(to, (next.get(to) ?? 0) + chance * share);
-      }
-      ways = next;
+    let [made, chance] = [0, weight];
+    const ways = rounds.flatMap(({ load, byDay, ifMissed }, at): readonly Outcome[] => {
+      const here = byDay[day] ?? 0;
+      // From the first miss on it is the lighter load in every round.
+      const then = ifMissed?.load ?? 0;
+      const chances = rounds.slice(at + 1).map((_, more) => of(at + 1 + more, then)[day] ?? 0);
+      const misses = 1 + chances.reduce((sum, each) => sum + 1 - each, 0);
+      const missed: Sums = new Map([[made, chance * (1 - here)]]);
+      const ends = chances.reduce((all, each) => after(all, then, each), missed);
+      chance *= here;
+      made += load;
+      return [...ends].map(([best, share]) => ({ best, misses, chance: share }));
     });
-    return [...ways].map(([best, chance]) => ({ best, misses, chance }));
+    return [...ways, { best: made, misses: 0, chance }];
   });
+}
+
+/** The sums after one round more, which is made with a chance. */
+function after(before: Sums, load: number, chance: number): Sums {
+  const next = new Map<number, number>();
+  for (const [sum, share] of before) {
+    next.set(sum + load, (next.get(sum + load) ?? 0) + share * chance);
+    next.set(sum, (next.get(sum) ?? 0) + share * (1 - chance));
+  }
+  return next;
 }

@@ -36,6 +36,7 @@ export const liftAgainField = z.strictObject({
     firstJump: shareField,
     laterJump: shareField,
     jumpOverBest: shareField,
+    step: z.number().describe("a jump of so many kilograms is always allowed"),
     most: z.number(),
   }),
   steps: z.array(shareField),

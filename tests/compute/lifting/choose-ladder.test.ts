@@ -49,7 +49,7 @@ describe("the ladder chosen", () => {
           ...slot,
           recovered: 1,
         })),
-        limits: { best: 120, firstJump: 0.1, laterJump: 0.06, jumpOverBest: 0.04, most: 1.063 },
+        limits: { best: 120, firstJump: 0.1, laterJump: 0.06, jumpOverBest: 0.04, step: 2.5, most: 1.063 },
         gainWorthIt: 1,
       }),
     );
@@ -76,5 +76,29 @@ describe("the ladder chosen", () => {
   it("of sixty attempts is found in milliseconds", () => {
     const problem = ladderProblem({ slots: slotsWith(...Array.from({ length: 60 }, () => 1)) });
     expect(chooseLadder(problem).loads.length).toBeLessThan(15);
+  });
+});
+
+describe("jumps of a chosen ladder", () => {
+  const isGrowing = (loads: readonly number[]): boolean =>
+    loads.some((load, at) => at > 1 && load - (loads[at - 1] ?? 0) > (loads[at - 1] ?? 0) - (loads[at - 2] ?? 0));
+
+  it("never grow where all they gain is a little: a coach reads that as a slip of the pen", () => {
+    // A lift reckoned from another: 90 kg give or take 9 %, six lifts a minute apart.
+    const problem = ladderProblem({
+      loads: Array.from({ length: 20 }, (_, at) => 60 + 2.5 * at),
+      belief: { mean: 90, spread: 8, noise: 6.5, slip: 0.05 },
+      slots: slotsWith(1, 0.98, 0.98, 0.98, 0.98, 0.98),
+      limits: { best: 90, firstJump: 0.1, laterJump: 0.06, jumpOverBest: 0.04, step: 2.5, most: 1.063 },
+    });
+    expect(isGrowing(chooseLadder(problem).loads)).toBe(false);
+  });
+
+  it("are others where a crowd is passed by that", () => {
+    const worth = (best = 0): number => best / 100 + (best >= 97.5 ? 30 : 0);
+    const { loads, rule } = chooseLadder(ladderProblem({ worth }));
+    expect(rule).toBe("programme");
+    expect(loads).toContain(97.5);
+    expect(chooseLadder(ladderProblem()).loads).not.toContain(97.5);
   });
 });

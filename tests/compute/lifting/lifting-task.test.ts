@@ -38,10 +38,10 @@ describe("a lift set up for planning", () => {
 
   it("has closer loads for light lifters, but opens with handy ones", () => {
     const { loads, openers } = ready({
-      athlete: sampleAthlete([liftResult("clean-and-jerk", 45)]),
+      athlete: sampleAthlete([liftResult("clean-and-jerk", 38)]),
     }).problem;
     const apart = loads.slice(1).map((load, at) => load - (loads[at] ?? 0));
-    expect(Math.max(...apart)).toBeLessThanOrEqual(0.04 * 45);
+    expect(Math.max(...apart)).toBeLessThanOrEqual(0.06 * 38);
     expect(openers.length).toBeLessThan(loads.length);
   });
 

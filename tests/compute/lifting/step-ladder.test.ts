@@ -18,7 +18,7 @@ describe("the ladder by the usual steps", () => {
   it("climbs 10, 6, 6, 4 % where one result is known", () => {
     const one = ladderProblem({
       steps: [0.1, 0.06, 0.06, 0.04],
-      limits: { best: 100, firstJump: 0.1, laterJump: 0.06, jumpOverBest: 0.06, most: 1.167 },
+      limits: { best: 100, firstJump: 0.1, laterJump: 0.06, jumpOverBest: 0.06, most: 1.167, step: 2.5 },
       slots: sixSlots,
     });
     // 90 → 99: 97.5 or 100, a tenth is 99: 97.5; 103.35: 102.5; 108.65: 107.5; 111.8: 112.5; 117 is over 116.7: 115.
