@@ -15,7 +15,8 @@ type FinishRow = Lifting["finishTable"][number];
 export const ONLY_IF_WELL = "only if it moved well";
 
 /** On how many days it comes to a lift; always to the first. */
-export const sayLifted = ({ number, lifted }: Attempt): string => (number === 1 ? "always" : sayChance(lifted));
+export const sayLifted = ({ number, lifted }: Attempt): string =>
+  number === 1 ? "always" : sayChance(lifted);
 
 /** What the two shares of a row say. */
 export const LIFTED_AND_MADE =

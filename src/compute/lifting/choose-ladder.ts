@@ -22,7 +22,8 @@ export function chooseLadder(problem: LadderProblem): ChosenLadder {
   const chances = dayChances(problem.slots, problem.belief);
   const usual = usualLadder(problem, chances);
   const [opener] = usual.loads;
-  const loads = problem.jump === undefined ? evened(bestLadder(opener, problem, chances), problem) : usual.loads;
+  const loads =
+    problem.jump === undefined ? evened(bestLadder(opener, problem, chances), problem) : usual.loads;
   if (loads.join() === usual.loads.join()) return describedLadder(usual, "steps", problem, chances);
   const range = Math.abs(problem.worth(problem.loads.at(-1)) - problem.worth(problem.loads[0]));
   const found = { ...usual, loads };
@@ -39,7 +40,8 @@ function evened(loads: Ladder["loads"], problem: LadderProblem): Ladder["loads"]
   const even: [number, ...number[]] = [loads[0]];
   for (const [at, jump] of jumps.toSorted((a, b) => b - a).entries()) {
     const [from, slot] = [even.at(-1) ?? 0, problem.slots[at + 1]];
-    const next = slot && nextLoads(from, at === 0, slot, problem).find((load) => isSameLoad(load, from + jump));
+    const next =
+      slot && nextLoads(from, at === 0, slot, problem).find((load) => isSameLoad(load, from + jump));
     if (next === undefined) return loads;
     even.push(next);
   }
@@ -48,7 +50,9 @@ function evened(loads: Ladder["loads"], problem: LadderProblem): Ladder["loads"]
 
 /** Whether a jump is larger than the one before it. */
 const isGrowing = (loads: readonly number[]): boolean =>
-  loads.some((load, at) => at > 1 && load - (loads[at - 1] ?? 0) > (loads[at - 1] ?? 0) - (loads[at - 2] ?? 0) + SAME);
+  loads.some(
+    (load, at) => at > 1 && load - (loads[at - 1] ?? 0) > (loads[at - 1] ?? 0) - (loads[at - 2] ?? 0) + SAME,
+  );
 
 /** The ladder by the usual steps from the opener. */
 export function usualLadder(problem: LadderProblem, chances: DayChances): Ladder {

@@ -114,8 +114,11 @@ export const paceOf = (
  * Seconds from the opening until so much of the fast recovery is back as the first attempt wants; other work ended `since`
  * seconds before it.
  */
-export const breathBack = (since: number, pace: number, { breathHalfTime, breathShare }: AttemptConstants): number =>
-  Math.max(0, pace * breathHalfTime * Math.log2(1 / (1 - breathShare)) - since);
+export const breathBack = (
+  since: number,
+  pace: number,
+  { breathHalfTime, breathShare }: AttemptConstants,
+): number => Math.max(0, pace * breathHalfTime * Math.log2(1 / (1 - breathShare)) - since);
 
 /** Share of strength the last maximal lift took that so many seconds of rest have not returned. */
 export const attemptLoss = (rest: number, pace: number, constants: AttemptConstants): number =>

@@ -47,7 +47,12 @@ export const CLOSER = 0.6;
 /** The same lift climbing by other steps; jumps that are set stay, and so does the rule that fits the steps. */
 export const withSteps = <T extends Pick<LadderTask, "problem">>(task: T, times: number): T => ({
   ...task,
-  problem: { ...task.problem, steps: task.problem.steps.map((step) => times * step), gainWorthIt: 1, gainOfGrowingJumps: 1 },
+  problem: {
+    ...task.problem,
+    steps: task.problem.steps.map((step) => times * step),
+    gainWorthIt: 1,
+    gainOfGrowingJumps: 1,
+  },
 });
 
 /** The attempts of one lift at moments that are settled. */

@@ -81,7 +81,9 @@ describe("the ladder chosen", () => {
 
 describe("jumps of a chosen ladder", () => {
   const isGrowing = (loads: readonly number[]): boolean =>
-    loads.some((load, at) => at > 1 && load - (loads[at - 1] ?? 0) > (loads[at - 1] ?? 0) - (loads[at - 2] ?? 0));
+    loads.some(
+      (load, at) => at > 1 && load - (loads[at - 1] ?? 0) > (loads[at - 1] ?? 0) - (loads[at - 2] ?? 0),
+    );
 
   it("never grow where all they gain is a little: a coach reads that as a slip of the pen", () => {
     // A lift reckoned from another: 90 kg give or take 9 %, six lifts a minute apart.

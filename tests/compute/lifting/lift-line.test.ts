@@ -63,7 +63,12 @@ describe("a lift in rounds on the clock", () => {
     expect(windowedLiftsOf(roundsCourse(jerk, 3, 4, 120))).toEqual([
       {
         line: { pieces: [{ movement: jerk, reps: 3 }] },
-        windows: [0, 120, 240, 360].map((opens) => ({ opens, closes: opens + 120, restAfter: true, attempts: 1 })),
+        windows: [0, 120, 240, 360].map((opens) => ({
+          opens,
+          closes: opens + 120,
+          restAfter: true,
+          attempts: 1,
+        })),
       },
     ]);
   });

@@ -34,7 +34,9 @@ describe("a lift in every round, all made loads added", () => {
 
 describe("after a miss in a lift of every round", () => {
   it("goes on lighter, so that a weak day still adds up to most of a good one", () => {
-    const { outcomes, loads } = sumLadder(ladderProblem({ belief: { mean: 100, spread: 9, noise: 6, slip: 0.03 } }));
+    const { outcomes, loads } = sumLadder(
+      ladderProblem({ belief: { mean: 100, spread: 9, noise: 6, slip: 0.03 } }),
+    );
     const all = loads.reduce((sum, load) => sum + load, 0);
     const sorted = outcomes.toSorted((a, b) => (a.best ?? 0) - (b.best ?? 0));
     let below = 0;
@@ -45,7 +47,9 @@ describe("after a miss in a lift of every round", () => {
   });
 
   it("is never so light that it is another exercise", () => {
-    const { rungs, loads } = sumLadder(ladderProblem({ belief: { mean: 100, spread: 15, noise: 6, slip: 0.03 } }));
+    const { rungs, loads } = sumLadder(
+      ladderProblem({ belief: { mean: 100, spread: 15, noise: 6, slip: 0.03 } }),
+    );
     for (const [at, { ifMissed }] of rungs.entries())
       if (ifMissed) expect(ifMissed.load).toBeGreaterThanOrEqual(0.85 * (loads[at] ?? 0));
   });
