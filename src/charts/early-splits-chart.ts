@@ -1,14 +1,16 @@
-import type { Plan } from "../models/plan/plan.ts";
-import { sayCount, sayList } from "../wording/number.ts";
+import type { PartPlan } from "../models/plan/plan.ts";
+import { sayCount, sayList, sayNumber } from "../wording/number.ts";
 import { sayClock } from "../wording/time.ts";
 import { pathThrough, type Drawing, type DrawingSize, type Shape } from "./drawing.ts";
 import { placeLabels } from "./place-labels.ts";
+import { type RoundPaces, unitOf } from "./round-paces.ts";
 import { scaleLinear } from "./scale.ts";
 import { lineBetween, squareAround, textAt } from "./shapes.ts";
 
-type EarlySplits = NonNullable<NonNullable<Plan["parts"][number]["pacing"]>["earlySplits"]>;
-/** A round as seen, and what it would have taken at an even pace. */
-type Round = { readonly round: number; readonly seen: number; readonly even: number };
+type Pacing = NonNullable<PartPlan["pacing"]>;
+/** Seconds of a round, or of a rep in it, as seen, and what they would have been at an even pace. */
+type Round = { readonly label: string; readonly seen: number; readonly even: number };
+type Seen = { readonly of: RoundPaces["of"]; readonly rounds: readonly Round[] };
 
 type Frame = DrawingSize & {
   readonly height: number;
@@ -18,17 +20,16 @@ type Frame = DrawingSize & {
 };
 
 /**
- * Seconds of each round as early performances showed them, as a line of points, against what the same rounds would have
- * taken at an even pace, dashed. The axis of time starts near the shortest time shown, not at nought, and the labels say the
+ * The pace of each round as early performances showed them, as a line of points, against what the same rounds would have
+ * taken at an even pace, dashed. Where rounds differ in length their pace is that of one rep, so that it does not seem to rise
+ * only because rounds shrink. The axis of time starts near the shortest time shown, not at nought, and the labels say the
  * times. Gives nothing below two rounds.
  */
-export function drawEarlySplits(early: EarlySplits, size: DrawingSize, height: number): Drawing | undefined {
-  if (early.shape.length < 2) return undefined;
-  const rounds = early.shape.map(({ round, seconds, relative }) => ({
-    round,
-    seen: seconds,
-    even: seconds / relative,
-  }));
+export function drawEarlySplits(pacing: Pacing, size: DrawingSize, height: number): Drawing | undefined {
+  const { earlySplits } = pacing;
+  if (!earlySplits || earlySplits.shape.length < 2) return undefined;
+  const seen = seenOf(pacing, earlySplits.shape);
+  const { rounds } = seen;
   const frame = frameOf(rounds, size, height);
   const { bottom, width, textSize } = frame;
   return {
@@ -39,12 +40,38 @@ export function drawEarlySplits(early: EarlySplits, size: DrawingSize, height: n
       ...evenLine(rounds, frame),
       ...seenLine(rounds, frame),
       ...legend(frame),
-      ...timeLabels(rounds, frame),
+      ...timeLabels(seen, frame),
       ...roundLabels(rounds, frame),
     ],
-    textAlternative: inWords(early.performances, rounds),
+    textAlternative: inWords(earlySplits.performances, seen),
   };
 }
+
+/** What the values of the chart are, as a line below it; nothing where there is no chart. */
+export function sayEarlyChart(pacing: Pacing): string | undefined {
+  const shape = pacing.earlySplits?.shape ?? [];
+  if (shape.length < 2) return undefined;
+  return seenOf(pacing, shape).of === "rep"
+    ? "Seconds a rep in each round, breaks and ways counted in."
+    : "Time of each round.";
+}
+
+function seenOf(pacing: Pacing, shape: NonNullable<Pacing["earlySplits"]>["shape"]): Seen {
+  const { of, share } = unitOf(
+    pacing,
+    shape.map(({ round }) => round),
+  );
+  const labels = new Map(pacing.rounds.map(({ round, label }) => [round, label]));
+  const rounds = shape.map(({ round, seconds, relative }) => ({
+    label: labels.get(round) ?? `${round}`,
+    seen: seconds / share(round),
+    even: seconds / relative / share(round),
+  }));
+  return { of, rounds };
+}
+
+const sayValue = ({ of }: Seen, value: number): string =>
+  of === "rep" ? `${sayNumber(value, 1)}\u00a0s` : sayClock(value);
 
 function frameOf(rounds: readonly Round[], size: DrawingSize, height: number): Frame {
   const { width, textSize } = size;
@@ -89,9 +116,10 @@ function legend({ textSize, measure }: Frame): readonly Shape[] {
 }
 
 /** Above each point and above the dashes, where these are higher there. */
-function timeLabels(rounds: readonly Round[], { x, y, width, textSize, measure }: Frame): readonly Shape[] {
+function timeLabels(of: Seen, { x, y, width, textSize, measure }: Frame): readonly Shape[] {
+  const { rounds } = of;
   const labels = rounds.map(({ seen, even }, index) => {
-    const text = sayClock(seen);
+    const text = sayValue(of, seen);
     const rank = index === 0 || index === rounds.length - 1 ? 0 : 1;
     const top = Math.min(y(seen), y(even)) - textSize * 0.5;
     return { text, top, x: x(index), width: measure(text, textSize, true), rank };
@@ -105,8 +133,7 @@ function roundLabels(
   rounds: readonly Round[],
   { x, width, height, textSize, measure }: Frame,
 ): readonly Shape[] {
-  const labels = rounds.map(({ round }, index) => {
-    const text = `${round}`;
+  const labels = rounds.map(({ label: text }, index) => {
     const rank = index === 0 || index === rounds.length - 1 ? 0 : 1;
     return { text, x: x(index), width: measure(text, textSize, false), rank };
   });
@@ -129,7 +156,7 @@ function placed<Label extends { readonly x: number; readonly width: number; read
   });
 }
 
-const inWords = (performances: number, rounds: readonly Round[]): string =>
-  `Time of each round in ${sayCount(performances, "early performance", "early performances")}, and at an even pace: ${sayList(
-    rounds.map(({ round, seen, even }) => `${round}: ${sayClock(seen)} (${sayClock(even)})`),
+const inWords = (performances: number, of: Seen): string =>
+  `${of.of === "rep" ? "Seconds a rep" : "Time"} of each round in ${sayCount(performances, "early performance", "early performances")}, and at an even pace: ${sayList(
+    of.rounds.map(({ label, seen, even }) => `${label}: ${sayValue(of, seen)} (${sayValue(of, even)})`),
   )}.`;

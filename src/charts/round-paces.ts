@@ -34,20 +34,14 @@ const SAME = 0.01;
  */
 export function roundPaces(pacing: Pacing): RoundPaces {
   const whole = pacing.rounds.filter(({ round }) => !isUnfinished(pacing, round));
-  const amounts = new Map(
-    pacing.rounds.map((one, index) => [
-      one.round,
-      one.scoreDone - (pacing.rounds[index - 1]?.scoreDone ?? 0),
-    ]),
+  const { of, share } = unitOf(
+    pacing,
+    whole.map(({ round }) => round),
   );
-  const known = whole.map(({ round }) => amounts.get(round) ?? 0);
-  const [least, most] = [Math.min(...known), Math.max(...known)];
-  const perRep = least > 0 && (most - least) / most > SAME;
-  const share = (round: number): number => (perRep ? (amounts.get(round) ?? 1) : 1);
   const early = earlySeconds(pacing, whole);
   const { ceiling } = pacing;
   return {
-    of: perRep ? "rep" : "round",
+    of,
     rounds: whole.map(({ round, label, seconds, days }) => {
       const seen = early.get(round);
       return {
@@ -60,6 +54,23 @@ export function roundPaces(pacing: Pacing): RoundPaces {
     }),
     ...(ceiling && ceiling.score === undefined && { ceiling: ceiling.seconds / share(ceiling.round) }),
   };
+}
+
+/** Whether rounds are told apart by the time of each or of one rep in it, and what the seconds of a round are divided by. */
+export function unitOf(
+  pacing: Pacing,
+  rounds: readonly number[],
+): { readonly of: RoundPaces["of"]; readonly share: (round: number) => number } {
+  const amounts = new Map(
+    pacing.rounds.map((one, index) => [
+      one.round,
+      one.scoreDone - (pacing.rounds[index - 1]?.scoreDone ?? 0),
+    ]),
+  );
+  const known = rounds.map((round) => amounts.get(round) ?? 0);
+  const [least, most] = [Math.min(...known), Math.max(...known)];
+  const perRep = least > 0 && (most - least) / most > SAME;
+  return { of: perRep ? "rep" : "round", share: (round) => (perRep ? (amounts.get(round) ?? 1) : 1) };
 }
 
 /** Seconds of each round as early performances spread theirs, over the time of these rounds; empty where rounds are missing. */

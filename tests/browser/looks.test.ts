@@ -75,6 +75,10 @@ describe.each(Object.entries(PAGES))("%s", (_what, addressOf) => {
     complaints = complaintsOf(page);
     await page.goto(addressOf());
     await settled(page);
+    // What is folded away is read as much as what is not.
+    await page.locator("details").evaluateAll((folds) => {
+      for (const fold of folds) fold.setAttribute("open", "");
+    });
   }, 60_000);
   afterAll(() => page.context().close());
 
