@@ -12,10 +12,12 @@ export type LogsTaken = {
   /** How many results were added to whose file. */
   readonly added: readonly { readonly athlete: string; readonly results: number }[];
   readonly faults: readonly Fault[];
+  /** Files of the folder that are no text of a log, by their names. */
+  readonly others: readonly string[];
 };
 
 /** A file in which a log may stand. */
-const isLog = (name: string): boolean => /\.(?:ya?ml|txt)$/i.test(name) && !name.startsWith(".");
+const isLog = (name: string): boolean => /\.(?:ya?ml|txt)$/i.test(name);
 
 /** Reads every log of a folder in the order of the names and adds its results to the athletes' files. Nothing is written. */
 export function takeLogs(
@@ -26,7 +28,10 @@ export function takeLogs(
   const texts = new Map(existing.map(({ id, text }) => [id, text]));
   const added = new Map<string, number>();
   const faults: Fault[] = [];
-  for (const name of readdirSync(folder).filter(isLog).sort()) {
+  const names = readdirSync(folder)
+    .filter((name) => !name.startsWith("."))
+    .sort();
+  for (const name of names.filter(isLog)) {
     const text = readFileSync(join(folder, name), "utf8");
     const log = readLog({ path: name, text }, context, [...texts.keys()]);
     faults.push(...log.faults);
@@ -34,7 +39,12 @@ export function takeLogs(
     if (log.faults.length > 0) continue;
     for (const [athlete, entries] of Map.groupBy(log.entries, (entry) => entry.athlete)) {
       const numbers = entries.map(({ index }) => index);
-      texts.set(athlete, addResults(texts.get(athlete) ?? "", text, numbers));
+      const changed = addResults(texts.get(athlete) ?? "", text, numbers);
+      if (changed === undefined) {
+        faults.push(unreadable(athlete));
+        continue;
+      }
+      texts.set(athlete, changed);
       added.set(athlete, (added.get(athlete) ?? 0) + numbers.length);
     }
   }
@@ -42,5 +52,14 @@ export function takeLogs(
     files: [...added.keys()].map((id) => ({ id, text: texts.get(id) ?? "" })),
     added: [...added].map(([athlete, results]) => ({ athlete, results })),
     faults,
+    others: names.filter((name) => !isLog(name)),
   };
 }
+
+const unreadable = (athlete: string): Fault => ({
+  severity: "fault",
+  place: { file: `athletes/${athlete}.yaml`, line: 1, column: 1 },
+  found: "",
+  problem: "this file cannot be read, so no result can be added to it",
+  remedy: "Mend it (npm run check says where), then take the logs again.",
+});

@@ -1,19 +1,23 @@
 import { comparable } from "../models/nearest.ts";
 import { readDate } from "./quantities/date.ts";
-import { type Document, isMap, isSeq, parseDocument, type YAMLMap, YAMLSeq } from "yaml";
+import { openForEdit } from "./yaml/open-yaml.ts";
+import { type Document, isMap, isSeq, type YAMLMap, YAMLSeq } from "yaml";
 
 /**
  * The text of an athlete's file with results of a log added below `results:`. A result of the same workout, part and day is
- * replaced, however it spells them. Everything else of the file, its remarks too, stays as it was written.
+ * replaced, however it spells them. Everything else of the file, its remarks too, stays as it was written. Nothing where
+ * the file or the log cannot be read.
  *
  * @param entries numbers of the entries of the log that are this athlete's
  */
-export function addResults(file: string, log: string, entries: readonly number[]): string {
-  const document = parseDocument(file);
+export function addResults(file: string, log: string, entries: readonly number[]): string | undefined {
+  const document = openForEdit(file);
+  const opened = openForEdit(log);
+  if (!document || !opened) return undefined;
   const found = document.get("results");
   const results = isSeq(found) ? found : new YAMLSeq(document.schema);
   if (isMap(found)) results.items.push(found);
-  const logged = resultsOf(parseDocument(log));
+  const logged = resultsOf(opened);
   for (const index of entries) {
     const entry = logged[index];
     if (!entry) continue;

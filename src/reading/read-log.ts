@@ -22,7 +22,9 @@ export function readLog(file: SourceFile, context: AthleteContext, athletes: rea
   if (opened.faults.length > 0) return { entries: [], faults: opened.faults };
   if (!Array.isArray(results) || results.length === 0) {
     const place = opened.placeAt([]);
-    return { entries: [], faults: [faultAt(place, "", NO_RESULTS)] };
+    const remarks = value === null ? remarksOf(file.text) : "";
+    if (remarks === "") return { entries: [], faults: [faultAt(place, "", NO_RESULTS)] };
+    return { entries: [], faults: [{ ...faultAt(place, remarks, ONLY_REMARKS), severity: "notice" }] };
   }
   const faults: Fault[] = [];
   const entries = results.flatMap((entry: unknown, index) => {
@@ -43,6 +45,14 @@ export function readLog(file: SourceFile, context: AthleteContext, athletes: rea
   return { entries, faults: checked.ok ? faults : [...faults, ...checked.faults] };
 }
 
+/** What a text of nothing but remarks says: a day that was stopped before anything was done is told in them. */
+const remarksOf = (text: string): string =>
+  text
+    .split(/\r?\n/)
+    .map((line) => line.replace(/^\s*#\s*/, "").trim())
+    .filter(Boolean)
+    .join(" ");
+
 const isEntry = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === "object" && value !== null && !Array.isArray(value);
 
@@ -52,6 +62,10 @@ const NO_RESULTS: Words = {
   problem: "this is no log: it holds no results",
   allowed: "the text of a log as a brief writes it, which begins with `results:`",
   remedy: "Save the log again from the brief, or take the file out of the folder.",
+};
+const ONLY_REMARKS: Words = {
+  problem: "this log holds no result, only what the athlete says to you",
+  remedy: "Read it and ask how they are; there is nothing to take.",
 };
 const WHOSE: Words = {
   problem: "it is not said whose result this is",

@@ -1,21 +1,16 @@
 import type { Plan } from "../models/plan/plan.ts";
 import type { MassUnit } from "../models/quantity.ts";
-import { sayKilograms, sayMass } from "./mass.ts";
-import { sayCount, sayNumber } from "./number.ts";
+import { sayMass } from "./mass.ts";
+import { NO_BREAK_SPACE, sayCount } from "./number.ts";
 import { sayRoundOf } from "./round-name.ts";
-import { sayDaysInTen } from "./second-try.ts";
+import { sayScore, sayScoreAmount } from "./score.ts";
+import { sayDaysInTen, sayResultAmount } from "./second-try.ts";
 import { sayShare } from "./share.ts";
 import { sayClock, sayDuration } from "./time.ts";
 
 export type SaidDebrief = NonNullable<Plan["debriefs"]>[number];
 type Cause = SaidDebrief["causes"][number];
 type LiftCause = SaidDebrief["lifts"][number];
-
-/** An amount of a result in its unit: seconds as a duration, loads in the reader's unit. */
-function sayAmountOf(unit: SaidDebrief["unit"], amount: number, units: MassUnit): string {
-  if (unit === "seconds") return sayDuration(amount);
-  return unit === "kilograms" ? sayKilograms(amount, units) : sayNumber(amount, 0);
-}
 
 const STANDING: Readonly<Record<SaidDebrief["standing"], string>> = {
   better: "better than the range of the plan",
@@ -38,25 +33,30 @@ export const sayNoted = ({ logged: { tieBreak, note } }: Pick<SaidDebrief, "logg
   ...(note === undefined ? [] : [`You noted: “${note}”`]),
 ];
 
-/** The result against the plan in a sentence. */
+/** The result against the plan in a sentence. What was done in another version is told and set beside nothing. */
 export function sayStanding(debrief: SaidDebrief, units: MassUnit): string {
-  const { unit, done, planned, standing, logged } = debrief;
-  const own =
-    logged.time !== undefined
-      ? sayClock(logged.time)
-      : logged.load !== undefined
-        ? sayMass(logged.load)
-        : logged.reps !== undefined
-          ? `${sayNumber(logged.reps, 0)} done`
-          : unit === "seconds"
-            ? `about ${sayClock(done)}`
-            : sayAmountOf(unit, done, units);
+  const { unit, done, planned, standing, version } = debrief;
+  const own = sayOwn(debrief, units);
+  if (version === "scaled") return `${own}, in another version than the planned one.`;
   const off = Math.abs(done - planned);
   const same = unit === "seconds" ? off < 0.5 : off < 0.25;
   const better = unit === "seconds" ? done < planned : done > planned;
   const side = unit === "seconds" ? (better ? "faster" : "slower") : better ? "more" : "less";
-  const against = same ? "as planned" : `${sayAmountOf(unit, off, units)} ${side} than planned`;
+  const against = same ? "as planned" : `${sayResultAmount(debrief, off, units)} ${side} than planned`;
   return `${own}: ${against}, ${STANDING[standing]}.`;
+}
+
+/** The result itself, as it was logged. */
+function sayOwn(debrief: SaidDebrief, units: MassUnit): string {
+  const { unit, done, logged, score, perRound } = debrief;
+  if (logged.time !== undefined) return sayClock(logged.time);
+  if (logged.load !== undefined) return sayMass(logged.load);
+  if (unit === "units" && score !== undefined) {
+    const said = sayScore(score, done, { units, perRound });
+    return [said.figure, said.unit].filter(Boolean).join(NO_BREAK_SPACE);
+  }
+  if (logged.reps !== undefined) return `${sayScoreAmount("reps", logged.reps)} done`;
+  return unit === "seconds" ? `about ${sayClock(done)}` : sayResultAmount(debrief, done, units);
 }
 
 /** Where time went, a sentence a cause. */

@@ -115,3 +115,20 @@ export function sayWholeScore(kind: ScoreKind, value: number, context: ScoreCont
   }
   return unit === "" ? figure : `${figure}${NO_BREAK_SPACE}${unit}`;
 }
+
+/** Scores that count one thing all through, whose name stands behind an amount of them too. */
+const COUNTED: readonly ScoreKind[] = [
+  "reps",
+  "rounds-and-reps",
+  "calories",
+  "metres",
+  "intervals-completed",
+];
+
+/** An amount in score units, such as what is missing to a plan. @example sayScoreAmount("rounds-and-reps", 49) // => "49\u00a0reps" */
+export function sayScoreAmount(kind: ScoreKind | undefined, amount: number): string {
+  const figure = sayNumber(amount, 0);
+  if (kind === undefined || !COUNTED.includes(kind)) return figure;
+  const unit = UNITS[kind];
+  return `${figure}${NO_BREAK_SPACE}${Math.round(amount) === 1 ? (SINGULARS[unit] ?? unit) : unit}`;
+}

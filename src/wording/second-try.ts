@@ -2,7 +2,8 @@ import type { MassUnit } from "../models/quantity.ts";
 import type { Plan } from "../models/plan/plan.ts";
 import { sayTimeOfDay } from "./date.ts";
 import { sayKilograms } from "./mass.ts";
-import { sayCount, sayNumber } from "./number.ts";
+import { sayCount } from "./number.ts";
+import { sayScoreAmount } from "./score.ts";
 import { sayShare } from "./share.ts";
 import { sayDuration } from "./time.ts";
 import { sayWeekday } from "./weekday.ts";
@@ -23,10 +24,11 @@ export const sayDaysInTen = (chance: number): string =>
     : `${sayCount(Math.max(1, Math.round(chance * 10)), "day", "days")} in 10`;
 
 /** Whether to do it again, in a sentence that can stand alone. */
-export function saySecondTry({ secondTry, unit }: SaidDebrief, units: MassUnit): string {
+export function saySecondTry(debrief: SaidDebrief, units: MassUnit): string {
+  const { secondTry } = debrief;
   const { answer, chance = 0 } = secondTry;
   const hour = sayWhen(secondTry);
-  const expected = sayGain(secondTry, unit, units);
+  const expected = sayGain(debrief, units);
   if (answer === "do-it") return `Do it again${hour}. ${expected} Better on ${sayDaysInTen(chance)}.`;
   if (answer === "only-if") {
     const risk =
@@ -58,18 +60,28 @@ const WHY_NOT: Readonly<Record<SecondTry["why"], string>> = {
   "not-known": "Another version was done than the one planned.",
 };
 
-function sayGain({ gain, places, fixes }: SecondTry, unit: SaidDebrief["unit"], units: MassUnit): string {
+function sayGain({ secondTry, unit, score }: SaidDebrief, units: MassUnit): string {
+  const { gain, places, fixes } = secondTry;
   if (gain === undefined) return "";
-  const say = (amount: number): string =>
-    unit === "seconds"
-      ? sayDuration(amount)
-      : unit === "kilograms"
-        ? sayKilograms(amount, units)
-        : sayNumber(amount, 0);
+  const say = (amount: number): string => sayResultAmount({ unit, score }, amount, units);
   const worth =
     places !== undefined && places >= 1 ? `, worth ${sayCount(Math.round(places), "place", "places")}` : "";
-  const from = fixes >= 0.5 ? ` ${sayShare(fixes)} of it comes from mending what is named above.` : "";
-  return `Expect about ${say(gain.value)}${worth}, give or take ${say(gain.error)}.${from}`;
+  const from =
+    fixes >= 0.5
+      ? ` ${fixes >= 0.95 ? "All" : sayShare(fixes)} of it comes from mending what is named above.`
+      : "";
+  const side = unit === "seconds" ? "less" : "more";
+  return `Expect about ${say(gain.value)} ${side}${worth}, give or take ${say(gain.error)}.${from}`;
+}
+
+/** An amount of a result in its unit: seconds as a duration, loads in the reader's unit, else what the score counts. */
+export function sayResultAmount(
+  { unit, score }: Pick<SaidDebrief, "unit" | "score">,
+  amount: number,
+  units: MassUnit,
+): string {
+  if (unit === "seconds") return sayDuration(amount);
+  return unit === "kilograms" ? sayKilograms(amount, units) : sayScoreAmount(score, amount);
 }
 
 /** What to keep in mind before a second try, whatever it promises. */

@@ -55,4 +55,16 @@ describe("a folder of logs", () => {
     expect(said).toMatch(/b\.yaml:2:14[^]*there is no athlete's file of this name[^]*Write `ada`/);
     expect(said).toMatch(/c\.txt:1:1[^]*this is no log/);
   });
+
+  it("tells what an athlete who stopped wrote, and which files are no logs", () => {
+    const read = taken({
+      "a.yaml": "# Tide Mill, Ada: the log of 2026-11-28\n# Stopped for a stop sign. Dizzy.\n",
+      "b.pdf": "not a text",
+    });
+    const said = sayLogs(read, "intake");
+    expect(said).toContain(
+      "1 notice in 1 file.\n\na.yaml:1:1: Notice\n  found    Tide Mill, Ada: the log of 2026-11-28 Stopped for a stop sign. Dizzy.\n  because  this log holds no result, only what the athlete says to you\n  to know  Read it and ask how they are; there is nothing to take.",
+    );
+    expect(said).toContain("Not read, because a log is a text ending in .yaml, .yml or .txt: b.pdf");
+  });
 });

@@ -55,6 +55,7 @@ function withLog(log: string): Athlete {
     log,
     read.entries.map(({ index }) => index),
   );
+  if (text === undefined) throw new Error("the file can be read");
   const checked = athleteReader(context)({ path: "athletes/yuri-lesnoy.yaml", text });
   if (!checked.ok) throw new Error(JSON.stringify(checked.faults));
   return { ...athlete, results: checked.value.results };

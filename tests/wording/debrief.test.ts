@@ -41,6 +41,35 @@ describe("a result in words", () => {
     );
   });
 
+  it("is told in what the score counts, rounds and reps apart", () => {
+    // 213 reps of rounds of 55 are three rounds and 48.
+    const circuit: SaidDebrief = {
+      ...debrief,
+      unit: "units",
+      score: "rounds-and-reps",
+      perRound: 55,
+      logged: {},
+      done: 213,
+      planned: 262,
+      standing: "worse",
+    };
+    expect(plainly(sayStanding(circuit, "kg"))).toBe(
+      "3 + 48 rounds + reps: 49 reps less than planned, behind the range of the plan.",
+    );
+    const gain = { value: 34, error: 20 };
+    const again = { answer: "do-it", why: "gain-is-clear", gain, chance: 0.97, fixes: 1 } as const;
+    expect(plainly(saySecondTry({ ...circuit, secondTry: again }, "kg"))).toBe(
+      "Do it again. Expect about 34 reps more, give or take 20 reps. All of it comes from mending what is named above. Better on nearly every day.",
+    );
+  });
+
+  it("of another version is set beside nothing", () => {
+    const scaled: SaidDebrief = { ...debrief, version: "scaled", logged: { reps: 110 }, standing: "worse" };
+    expect(plainly(sayStanding(scaled, "kg"))).toBe(
+      "110 reps done, in another version than the planned one.",
+    );
+  });
+
   it("names causes with what they cost and how sure that is", () => {
     expect(
       plainly(sayCause({ kind: "too-fast-early", share: 0.12, won: 9, seconds: { value: 25, error: 8 } })),
@@ -78,7 +107,7 @@ describe("a second try in words", () => {
       },
     };
     expect(plainly(saySecondTry(again, "kg"))).toBe(
-      "Do it again, about 2 days later. Expect about 40 s, worth 12 places, give or take 25 s. 80% of it comes from mending what is named above. Better on 9 days in 10.",
+      "Do it again, about 2 days later. Expect about 40 s less, worth 12 places, give or take 25 s. 80% of it comes from mending what is named above. Better on 9 days in 10.",
     );
   });
 

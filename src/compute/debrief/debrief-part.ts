@@ -63,12 +63,9 @@ function ofWork(input: DebriefInput, constants: DebriefConstants): Body | undefi
   const { plan, result, hasty } = input;
   const { pacing } = plan;
   if (pacing === undefined || hasty === undefined) return undefined;
-  const pieces = piecesOf(
-    laidOf(plan, pacing),
-    result.splits,
-    pacing.score === "time" ? result.time : undefined,
-  );
-  const done = resultDone(pacing, result, pieces);
+  const laid = laidOf(plan, pacing);
+  const pieces = piecesOf(laid, result.splits, pacing.score === "time" ? result.time : undefined);
+  const done = resultDone(laid, result, pieces);
   if (done === undefined) return undefined;
   const spread = spreadOf(pacing.result, constants.leastSpread);
   const scaled = result.version === "scaled";
@@ -89,6 +86,8 @@ function ofWork(input: DebriefInput, constants: DebriefConstants): Body | undefi
   const late = (pieces.at(-1)?.doneEnd ?? 0) - (pieces.at(-1)?.plannedEnd ?? 0);
   return {
     ...done,
+    score: pacing.score,
+    ...(pacing.perRound !== undefined && { perRound: pacing.perRound }),
     standing: standingOf(done, pacing.result),
     pieces: [...pieces],
     causes: culprits.map((one) => causeOf(one, pacing.rows)),

@@ -1,8 +1,10 @@
 import type { PartPlan, PlannedPacing } from "../../models/plan/plan.ts";
-import type { Laid } from "./pieces.ts";
 
-/** A planned part as clocks are set beside it. */
-export const laidOf = ({ format }: Pick<PartPlan, "format">, pacing: PlannedPacing): Laid => ({
+/** A planned part as results and clocks are set beside it. */
+export const laidOf = (
+  { format }: Pick<PartPlan, "format">,
+  pacing: PlannedPacing,
+): PlannedPacing & { readonly startsByClock: boolean } => ({
   ...pacing,
   startsByClock: format === "on-the-clock",
 });

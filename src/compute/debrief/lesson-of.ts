@@ -27,12 +27,9 @@ export function lessonOf(
   constants: DebriefConstants,
 ): LessonLearnt | undefined {
   if (result.version === "scaled") return undefined;
-  const pieces = piecesOf(
-    laidOf(plan, pacing),
-    result.splits,
-    pacing.score === "time" ? result.time : undefined,
-  );
-  const done = resultDone(pacing, result, pieces);
+  const laid = laidOf(plan, pacing);
+  const pieces = piecesOf(laid, result.splits, pacing.score === "time" ? result.time : undefined);
+  const done = resultDone(laid, result, pieces);
   if (done === undefined || !(done.done > 0)) return undefined;
   const ratio = done.unit === "seconds" ? done.done / done.planned : done.planned / done.done;
   const form = Math.max(spreadOf(pacing.result, constants.leastSpread), constants.retestNoise);

@@ -1,5 +1,5 @@
 import type { Piece } from "../../models/plan/debrief.ts";
-import type { PlannedPacing, PlannedRow } from "../../models/plan/plan.ts";
+import type { PlannedPacing } from "../../models/plan/plan.ts";
 
 /** A clock of the plan that a logged one can be set beside. */
 type Mark = {
@@ -7,10 +7,12 @@ type Mark = {
   readonly row: number;
   readonly round: number;
   readonly end: number;
+  /** False where the clock ends it before its work is done: it has a clock, but tells nothing of a pace. */
+  readonly whole: boolean;
 };
 
 /** How a plan is set beside clocks. */
-export type Laid = Pick<PlannedPacing, "rows" | "rounds" | "ending"> & {
+type Laid = Pick<PlannedPacing, "rows" | "rounds" | "ending"> & {
   /** Whether the clock says when each round begins, whatever was done before. */
   readonly startsByClock: boolean;
 };
@@ -18,7 +20,7 @@ export type Laid = Pick<PlannedPacing, "rows" | "rounds" | "ending"> & {
 /**
  * Sets logged clocks beside the plan: one piece of work from each to the next, rests before it left out. What the clocks stand for (every line
  * or every round) is told by their number and by which of the two they fit better. Clocks past the end of the plan are left out, as are
- * those that do not go up, and a round the plan itself does not get through.
+ * those that do not go up, and a line or round the plan itself does not get through; between others it keeps its place.
  *
  * @param clocks running clock of the part at the end of each line or round, seconds, in order; undefined where nobody looked: the
  * piece then reaches to the next one that is known
@@ -32,8 +34,10 @@ export function piecesOf(
   kind?: Piece["kind"],
 ): readonly Piece[] {
   const { rows } = plan;
-  const ways = { row: marksOfRows(plan), round: marksOfRounds(plan) };
-  const marks = kind === undefined ? nearest([ways.row, ways.round], clocks) : ways[kind];
+  const [lines, counted] = [marksOfRows(plan), marksOfRounds(plan)];
+  // Who writes clocks by hand may leave out the lines that were not finished.
+  const ways = { row: [lines, lines.filter(({ whole }) => whole)], round: [counted] };
+  const marks = nearest(kind === undefined ? [...ways.row, ...ways.round] : ways[kind], clocks);
   const last = marks.at(-1);
   const done = clocks.slice(0, marks.length);
   // The result is the clock of the last mark, where all before it were logged.
@@ -46,6 +50,8 @@ export function piecesOf(
     if (!mark || clock === undefined) return;
     const from = begins(rows, before, plan.startsByClock);
     if (clock <= from.done || mark.end <= from.planned) return;
+    before = { row: mark.row, planned: mark.end, done: clock };
+    if (!mark.whole) return;
     pieces.push({
       kind: mark.kind,
       row: mark.row,
@@ -55,7 +61,6 @@ export function piecesOf(
       planned: mark.end - from.planned,
       done: clock - from.done,
     });
-    before = { row: mark.row, planned: mark.end, done: clock };
   });
   return pieces;
 }
@@ -74,27 +79,38 @@ function begins(
   return { planned, done: byClock ? Math.max(planned, before.done) : before.done + rested };
 }
 
-/** Every line of work, without one the plan does not get through. */
+/** Every line of work, without those at the end that the plan does not get through. */
 const marksOfRows = ({ rows }: Laid): readonly Mark[] =>
-  rows.filter(({ kind, prescribed }) => kind === "work" && prescribed === undefined).map(markOfRow);
+  upToWhole(
+    rows
+      .filter(({ kind }) => kind === "work")
+      .map(({ index, round, end, prescribed }) => ({
+        kind: "row",
+        row: index,
+        round,
+        end,
+        whole: prescribed === undefined,
+      })),
+  );
 
-/** Every round, at the end of its last line of work; without one the plan does not get through. */
+/** Every round, at the end of its last line of work; without those at the end that the plan does not get through. */
 function marksOfRounds({ rows, rounds, ending }: Laid): readonly Mark[] {
   const ofRound = (number: number) => rows.filter(({ kind, round }) => kind === "work" && round === number);
   const [first] = rounds;
-  const whole = first === undefined ? 0 : ofRound(first.round).length;
-  return rounds.flatMap(({ round }, at): readonly Mark[] => {
+  const lineCount = first === undefined ? 0 : ofRound(first.round).length;
+  const marks = rounds.flatMap(({ round }, at): readonly Mark[] => {
     const lines = ofRound(round);
     const last = lines.at(-1);
+    if (last === undefined) return [];
     const broken = lines.some(({ prescribed }) => prescribed !== undefined);
-    const cutShort = at === rounds.length - 1 && ending !== "finishes" && lines.length < whole;
-    return last === undefined || broken || cutShort
-      ? []
-      : [{ kind: "round", row: last.index, round, end: last.end }];
+    const cutShort = at === rounds.length - 1 && ending !== "finishes" && lines.length < lineCount;
+    return [{ kind: "round", row: last.index, round, end: last.end, whole: !broken && !cutShort }];
   });
+  return upToWhole(marks);
 }
 
-const markOfRow = ({ index, round, end }: PlannedRow): Mark => ({ kind: "row", row: index, round, end });
+const upToWhole = (marks: readonly Mark[]): readonly Mark[] =>
+  marks.slice(0, marks.findLastIndex(({ whole }) => whole) + 1);
 
 /** The marks that the clocks fit best, by the mean difference of their logarithms; none where none are long enough. */
 function nearest(

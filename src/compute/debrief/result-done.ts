@@ -13,10 +13,12 @@ const IN_SECONDS: readonly PlannedPacing["score"][] = ["time", "slowest-interval
  *
  * Where a cap stands between the two, the result is carried on at its own mean pace: reps at the cap become the time all of the
  * work would have taken, a time under the cap the reps it would have held. Without a result the last logged clock is carried on in the
- * same way. Undefined where nothing says how it went.
+ * same way. Where the clock says when rounds begin, a time is that of one round and says nothing of the reps of all. Undefined where nothing says how it went.
  */
 export function resultDone(
-  pacing: Pick<PlannedPacing, "score" | "result" | "duration" | "cap" | "rows" | "ending" | "perRound">,
+  pacing: Pick<PlannedPacing, "score" | "result" | "duration" | "cap" | "rows" | "ending" | "perRound"> & {
+    readonly startsByClock: boolean;
+  },
   result: Pick<LoggedResult, "time" | "reps" | "rounds">,
   pieces: readonly Piece[],
 ): ResultDone | undefined {
@@ -33,7 +35,8 @@ export function resultDone(
   if (inSeconds && reps !== undefined && reps > 0 && work > 0) {
     return { unit, done: (limit * work) / reps, planned };
   }
-  if (!inSeconds && time !== undefined && time > 0) return { unit, done: (planned * limit) / time, planned };
+  if (!inSeconds && !pacing.startsByClock && time !== undefined && time > 0)
+    return { unit, done: (planned * limit) / time, planned };
   const last = pieces.at(-1);
   if (last === undefined) return undefined;
   const slower = last.doneEnd / last.plannedEnd;

@@ -72,10 +72,11 @@ type Compared = { readonly slower: number; readonly seen: number; readonly piece
 /** Natural logarithm of done over planned, the share of the work it was seen of, and its pieces. */
 function compare({ plan, pacing }: PlannedOnce, noted: Noted): Compared | undefined {
   const end = pacing.score === "time" ? noted.time : undefined;
-  const pieces = piecesOf(laidOf(plan, pacing), noted.clocks, end, noted.after);
+  const laid = laidOf(plan, pacing);
+  const pieces = piecesOf(laid, noted.clocks, end, noted.after);
   const planned = pieces.reduce((sum, piece) => sum + piece.planned, 0);
   const done = pieces.reduce((sum, piece) => sum + piece.done, 0);
-  const result = resultDone(pacing, noted, []);
+  const result = resultDone(laid, noted, []);
   if (result !== undefined) {
     const ratio = result.done / result.planned;
     return { slower: result.unit === "seconds" ? Math.log(ratio) : -Math.log(ratio), seen: 1, pieces };

@@ -1,5 +1,5 @@
 import * as z from "zod";
-import { massField, ratioField, secondsField, shareField } from "./basics.ts";
+import { massField, ratioField, scoreKindField, secondsField, shareField } from "./basics.ts";
 
 /** A number with its standard error. */
 const doubtedField = z.strictObject({ value: z.number(), error: z.number() });
@@ -131,6 +131,8 @@ export const debriefField = z.strictObject({
   felt: z.enum(["easy", "right", "hard", "blew-up"]).optional(),
   version: z.enum(["prescribed", "scaled"]),
   unit: z.enum(["seconds", "units", "kilograms"]),
+  score: scoreKindField.optional().describe("what the units count; absent of lifts"),
+  perRound: z.number().optional().describe("score units of a round, where all rounds have as many"),
   logged: z
     .strictObject({
       time: secondsField.optional(),

@@ -1,4 +1,5 @@
-import { Document, isMap, isScalar, isSeq, parseDocument, type YAMLMap } from "yaml";
+import { Document, isMap, isScalar, isSeq, type YAMLMap } from "yaml";
+import { openForEdit } from "../yaml/open-yaml.ts";
 import type { FindMovement } from "../names/find-movement.ts";
 import type { Put } from "./cell-reading.ts";
 
@@ -63,9 +64,9 @@ export function mergeAthlete(
   cells: readonly NewCell[],
   { earlier, find, counts }: MergeContext,
 ): Merged {
-  const document = existing === undefined ? new Document({ name }) : parseDocument(existing);
+  const document = existing === undefined ? new Document({ name }) : openForEdit(existing);
   const changes: Change[] = [];
-  if (document.errors.length > 0 || !isMap(document.contents)) return { text: existing ?? "", changes };
+  if (!isMap(document?.contents)) return { text: existing ?? "", changes };
   const wasInOrder = isInOrder(document.contents);
   for (const { heading, cell, raw, puts } of cells) {
     const before = earlier[heading];

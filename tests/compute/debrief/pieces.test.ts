@@ -87,6 +87,25 @@ describe("logged clocks beside the plan", () => {
     expect(piecesOf(cut, [93, 190, 300]).map(({ doneEnd }) => doneEnd)).toEqual([93, 190]);
   });
 
+  it("keep the place of a line that the bell of its round cuts short", () => {
+    // The second line of each round is not finished; its clock is there all the same, and tells nothing of a pace.
+    const cut = (line: Row) => (line.index % 2 === 1 && line.index < 5 ? { ...line, prescribed: 20 } : line);
+    const gates = { ...plan, startsByClock: true, rows: plan.rows.map(cut) };
+    expect(piecesOf(gates, [61, 90, 152, 180, 243, 275]).map(({ row, done }) => [row, done])).toEqual([
+      [0, 61],
+      [2, 62],
+      [4, 63],
+      [5, 32],
+    ]);
+    // Whoever writes no clock for what was not finished is understood as well.
+    expect(piecesOf(gates, [61, 152, 243, 275]).map(({ row, doneEnd }) => [row, doneEnd])).toEqual([
+      [0, 61],
+      [2, 152],
+      [4, 243],
+      [5, 275],
+    ]);
+  });
+
   it("leave rests out: of their length, or until the clock that begins a round", () => {
     const rest = { ...row(2, 1, 90, 120), kind: "rest" as const };
     const rested = {
