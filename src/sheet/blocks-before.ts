@@ -36,7 +36,7 @@ export function warmUpBlock({ warmUp, athlete }: Plan, detail: Detail): Block | 
   return { title, lines: [...lines, ...changes.map((text) => ({ runs: [{ text }], indent: 0 }))] };
 }
 
-/** Long gaps between parts, on the clock of the workout. Short: what to do in a few words, the build in full. */
+/** Long gaps between parts and inside them, on the clock of the workout. Short: what to do in a few words, the build in full. */
 export function gapsBlock({ warmUp, athlete }: Plan, detail: Detail): Block | undefined {
   const gaps = warmUp?.gaps ?? [];
   const lines = gaps.flatMap((gap): readonly BlockLine[] => [
@@ -53,7 +53,7 @@ export function gapsBlock({ warmUp, athlete }: Plan, detail: Detail): Block | un
       ],
     })),
   ]);
-  return lines.length === 0 ? undefined : { title: "Between the parts", lines };
+  return lines.length === 0 ? undefined : { title: "Long gaps", lines };
 }
 
 const lineOf = ({ time, title }: WarmUpMoment): BlockLine => ({

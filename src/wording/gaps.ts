@@ -13,8 +13,13 @@ type GapStep = Gap["steps"][number];
 /** From so long on, seconds, one sits down, eats a little and gets up again in between. Judgement. */
 const LONG = 1500;
 
-/** What a gap is called. Reads `Before part B: 33 min, snatch at 45:20`. */
-export function sayGapTitle({ part, from, at, lift }: Gap): string {
+/** What a gap is called. Reads `Before part B: 33 min, snatch at 45:20`, of a rest inside a part `Rest from 3:17: 12 min, on at 15:17`. */
+export function sayGapTitle({ part, from, at, lift, inside, again = [] }: Gap): string {
+  if (inside) {
+    const on = lift === undefined ? "on" : `next ${lift.name}`;
+    const later = again.length === 0 ? "" : `; the same from ${sayList(again.map(sayClock), "and")}`;
+    return `Rest from ${sayClock(from)}: ${sayMinutes(at - from)}, ${on} at ${sayClock(at)}${later}`;
+  }
   const next = lift === undefined ? `start at ${sayClock(at)}` : `first ${lift.name} at ${sayClock(at)}`;
   return `Before part ${sayPart(part)}: ${sayMinutes(at - from)}, ${next}`;
 }

@@ -11,7 +11,7 @@ export function gapNote(
   { part, opens }: PartTimes,
 ): { readonly element: HTMLElement; readonly update: (now: number) => void } {
   const element = make("p", { class: "day-detail" });
-  const gap = plan.warmUp?.gaps.find((one) => one.part === part.name);
+  const gap = plan.warmUp?.gaps.find((one) => one.part === part.name && !one.inside);
   const update = (now: number): void => {
     const found = gap && opens !== undefined && gapNow(gap, (opens - now) / 1000, part.start.clock);
     element.hidden = !found;

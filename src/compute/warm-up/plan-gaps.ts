@@ -1,4 +1,5 @@
 import type { PlannedPart } from "../conditions/situation-of.ts";
+import { seconds } from "../../models/quantity.ts";
 import { GAP_RUNGS, type WarmUpNumbers } from "./constants.ts";
 import { easyLoad } from "./easy-load.ts";
 import type { WarmUp, WarmUpInput } from "./plan-warm-up.ts";
@@ -14,6 +15,9 @@ type GapStep = Gap["steps"][number];
 /** Where a part begins long after the work before it: the part, when that work ends and when the first lift or rep is due. */
 type Between = { readonly part: PlannedPart; readonly from: number; readonly at: number };
 
+/** Where a part goes on long after the work before it: the part as it goes on, and when later rests begin that are alike. */
+type Inside = Between & { readonly inside: true; readonly again: readonly number[] };
+
 /** The parts that begin so long after the work before them that a body cools down. Clocks of the workout. */
 export function gapsBetween(parts: readonly PlannedPart[], numbers: WarmUpNumbers): readonly Between[] {
   return parts.flatMap((part, index): readonly Between[] => {
@@ -23,6 +27,48 @@ export function gapsBetween(parts: readonly PlannedPart[], numbers: WarmUpNumber
     const first = part.pacing === undefined ? (part.lifting?.lifts[0]?.attempts[0]?.clock ?? 0) : 0;
     const at = part.start.clock + first;
     return at - from >= numbers.longGap ? [{ part, from, at }] : [];
+  });
+}
+
+/** The rests inside a part in which a body cools down; those as long as the first, before the same work, are told with it. */
+function gapsInside(part: PlannedPart, numbers: WarmUpNumbers): readonly Inside[] {
+  const found: Inside[] = [];
+  for (const next of [...restsOf(part, numbers), ...betweenLifts(part, numbers)]) {
+    const alike = found.find((one) => Math.abs(one.at - one.from - (next.at - next.from)) < ALIKE);
+    if (alike) found[found.indexOf(alike)] = { ...alike, again: [...alike.again, next.from] };
+    else found.push({ ...next, inside: true, again: [] });
+  }
+  return found;
+}
+
+/** Rests whose lengths differ by less than this are alike, seconds. */
+const ALIKE = 60;
+
+/** Long rests of a pace, each with the part as it goes on after it. */
+function restsOf(part: PlannedPart, { longGap }: WarmUpNumbers): readonly Between[] {
+  const { pacing, start } = part;
+  if (!pacing) return [];
+  const { rows } = pacing;
+  return rows.flatMap((row, at): readonly Between[] => {
+    if (row.kind !== "rest" || row.end - row.start < longGap || rows[at + 1] === undefined) return [];
+    const goesOn = { ...part, pacing: { ...pacing, rows: rows.slice(at + 1) } };
+    return [{ part: goesOn, from: start.clock + row.start, at: start.clock + row.end }];
+  });
+}
+
+/** Long waits between two attempts at one lift. */
+function betweenLifts(part: PlannedPart, { longGap }: WarmUpNumbers): readonly Between[] {
+  const { lifting, pacing, start } = part;
+  const [lift] = lifting?.lifts ?? [];
+  if (!lifting || !lift || pacing) return [];
+  return lift.attempts.flatMap((attempt, at): readonly Between[] => {
+    const next = lift.attempts[at + 1];
+    if (next === undefined || next.clock - attempt.clock < longGap) return [];
+    const goesOn = {
+      ...part,
+      lifting: { ...lifting, lifts: [{ ...lift, attempts: lift.attempts.slice(at + 1) }] },
+    };
+    return [{ part: goesOn, from: start.clock + attempt.clock, at: start.clock + next.clock }];
   });
 }
 
@@ -37,7 +83,14 @@ function endOf({ start, pacing, lifting }: PlannedPart): number {
  * rehearse the work, and rest. The build stays light and short: the first one is only woken up again.
  */
 export function planGaps(input: GapInput, numbers: WarmUpNumbers): Gap[] {
-  return gapsBetween(input.parts, numbers).map((between) => gapOf(between, input, numbers));
+  const between = gapsBetween(input.parts, numbers).map((gap) => gapOf(gap, input, numbers));
+  const inside = input.parts
+    .flatMap((part) => gapsInside(part, numbers))
+    .map((gap): Gap => {
+      const again = gap.again.length > 0 ? { again: gap.again.map(seconds) } : {};
+      return { ...gapOf(gap, input, numbers), inside: true, ...again };
+    });
+  return [...between, ...inside].sort((one, other) => one.from - other.from);
 }
 
 function gapOf({ part, from, at }: Between, input: GapInput, numbers: WarmUpNumbers): Gap {

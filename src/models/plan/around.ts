@@ -68,9 +68,14 @@ const buildReasonField = z.strictObject({
     .describe("of a place in the band, the largest first"),
 });
 
-/** A long gap between two parts: what to do in it, counted back from the first lift or rep of the part that follows. */
+/** A long gap between two parts or inside one: what to do in it, counted back from the first lift or rep that follows. */
 export const gapField = z.strictObject({
-  part: z.string().describe("name of the part that follows"),
+  part: z.string().describe("name of the part that follows, or that the gap lies in"),
+  inside: z.literal(true).optional().describe("a rest inside the part, not the time before it"),
+  again: z
+    .array(secondsField)
+    .optional()
+    .describe("clocks at which later rests of the part that are gone about alike begin"),
   from: secondsField.describe("clock of the workout at which the work before is planned to end"),
   at: secondsField.describe("clock of the workout of the first lift or rep that follows"),
   lift: z.strictObject({ movement: z.string(), name: z.string() }).optional(),
@@ -112,7 +117,7 @@ export const warmUpField = z.strictObject({
   gaps: z
     .array(gapField)
     .describe(
-      "what to do where a part begins long after the work before it, each counted back from what comes next",
+      "what to do where work goes on long after the work before it, each counted back from what comes next",
     ),
   moved: z
     .strictObject({ buildSets: z.int(), hasRehearsal: z.boolean(), isHot: z.boolean() })

@@ -63,3 +63,37 @@ describe("a long gap between two parts", () => {
     expect(without?.steps.some(({ kind }) => kind === "build")).toBe(false);
   });
 });
+
+describe("a long rest inside a part", () => {
+  const pacing = first.pacing as NonNullable<typeof first.pacing>;
+  const [row] = pacing.rows;
+  if (!row) throw new Error("the sample has rows");
+  /** Work of a minute, so many seconds of rest, and work again, three times in all. */
+  const rested = (rest: number) => {
+    const rows = [0, 1, 2].flatMap((round) => {
+      const start = round * (60 + rest);
+      const work = { ...row, start, end: start + 60 };
+      const wait = { ...row, kind: "rest" as const, name: "rest", start: start + 60, end: start + 60 + rest };
+      return round < 2 ? [work, wait] : [work];
+    });
+    return planGaps(
+      {
+        parts: [{ ...first, pacing: { ...pacing, rows } }],
+        gym: kiloGym,
+        bar: chooseBar(kiloGym, "male"),
+        withholding: { noMaxLift: false },
+      },
+      numbers,
+    );
+  };
+
+  it("gets a plan of its own from ten minutes on, once for rests that are alike", () => {
+    expect(rested(540)).toEqual([]);
+    // Work of 60 s, rest of 12 minutes from 60 to 780, work to 840, rest again from 840.
+    const gaps = rested(720);
+    expect(gaps).toHaveLength(1);
+    expect(gaps[0]).toMatchObject({ part: first.name, inside: true, from: 60, at: 780, again: [840] });
+    expect(gapField.safeParse(gaps[0]).success).toBe(true);
+    expect(gaps[0]?.steps.at(-1)?.kind).toBe("rest");
+  });
+});
