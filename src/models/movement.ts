@@ -123,6 +123,8 @@ export type Movement = {
   readonly standards: readonly string[];
   /** Movements an athlete may do instead when they cannot or must not do this one, nearest first. */
   readonly easier: readonly string[];
+  /** The level from which on an athlete of whom nothing else is known can be counted on to have the skill; absent where everybody has. */
+  readonly sureFrom?: Readonly<Record<Sex, Level>>;
   /** The general movement this one is a style of, if any. */
   readonly styleOf?: string;
   /** The movement it becomes for who must not kip: slower, in smaller sets, and counted all the same. */

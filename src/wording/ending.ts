@@ -6,7 +6,7 @@ import { sayRoundOf } from "./round-name.ts";
 import { sayGates } from "./gates.ts";
 import { sayShare, sayChance } from "./share.ts";
 import { sayClock } from "./time.ts";
-import { sayTooHeavy } from "./too-heavy.ts";
+import { sayLighter, sayTooHeavy } from "./too-heavy.ts";
 import { isTime, sayWholeScore, type ScoreContext } from "./score.ts";
 
 type Pacing = NonNullable<Plan["parts"][number]["pacing"]>;
@@ -57,12 +57,12 @@ function sayEnd(pacing: Pacing, context: ScoreContext): string | undefined {
   }
   if (pacing.ending === "fills-the-time" || !whenStopped) {
     if (outOfReach.length === 0) return undefined;
-    return `Out of reach by your numbers, so not planned: ${sayOutOfReach(pacing, context)}. ${ASK}`;
+    return `${sayLacking(pacing, undefined, context)} ${sayAsk(pacing, context)}`;
   }
   const where = sayWhere(pacing, whenStopped.row);
   const score = isCounted(pacing) ? ` (${sayWholeScore(pacing.score, whenStopped.scoreDone, context)})` : "";
   if (whenStopped.atWall)
-    return sayWall(pacing, whenStopped, where ? `${where}${score}` : "from the start", context);
+    return sayWall(pacing, whenStopped, where ? `${where}${score}` : FROM_THE_START, context);
   const stop = pacing.ending === "eliminated" ? "The work outruns the clock" : "The clock stops you";
   const finishing =
     chance === undefined || pacing.ending === "eliminated" ? "" : ` You finish ${chance} of the time.`;
@@ -84,14 +84,13 @@ function sayWall(
 ): string {
   const [first] = pacing.outOfReach;
   const share = first?.load?.shareOfBest;
-  const near = share === undefined ? "" : `, ${sayShare(share)} of your best`;
   const remains = left === undefined ? "" : ` ${sayClock(left)} of the clock remain.`;
   const singles = left !== undefined && left >= 60 && share !== undefined && share <= WORTH_A_TRY;
   const use = singles
     ? " Single lifts with two minutes between them are honest, as long as each is safe; every one made counts."
     : "";
   const tieBreak = advice === "tie-break" ? ` ${ADVICE["tie-break"]}` : "";
-  return `Out of reach by your numbers ${after}: ${sayOutOfReach(pacing, context)}${near}.${remains}${use} ${ASK}${tieBreak}`;
+  return `${sayLacking(pacing, after, context)}${remains}${use} ${sayAsk(pacing, context)}${tieBreak}`;
 }
 
 /** Intervals that the clock ends before their work is done have no time: what is planned instead, and what to ask. */
@@ -104,8 +103,53 @@ function sayUnfinished({ unfinished, intervals }: Pacing): string | undefined {
   return `The clock ends ${which} before the work is done, and an interval that is not finished has no time: ask what the rules make of it. Planned is the most that can be done.`;
 }
 
-/** What to do about work out of reach. */
-const ASK = "Ask your coach for another version before the start.";
+const FROM_THE_START = "from the start";
+
+/** Over a best guessed from the level by no more than this share, a load may well go. Judgement: what people of a level differ by. */
+const MAY_GO = 1.2;
+
+type OutOfReach = Pacing["outOfReach"][number];
+
+/** Whether work is out of reach only because nobody knows better: a skill, or a load near a best guessed from the level. */
+export const isDoubted = ({ skill, load, share }: OutOfReach): boolean =>
+  skill !== undefined || (load !== undefined && load.shareOfBest === undefined && (share ?? 0) <= MAY_GO);
+
+/** Why work is not planned: own numbers or the level say that it is out of reach, or nobody knows. */
+function sayLacking(pacing: Pacing, after: string | undefined, context: ScoreContext): string {
+  const [first] = pacing.outOfReach;
+  const what = sayOutOfReach(pacing, context);
+  if (first && isDoubted(first)) {
+    return after === undefined || after === FROM_THE_START
+      ? `Whether you can do ${what}, nobody knows yet, so they are not planned.`
+      : `Planned as far as is sure, ${after}: whether you can do ${what}, nobody knows yet.`;
+  }
+  const guessed = first?.load !== undefined && first.load.shareOfBest === undefined;
+  const by = guessed ? "Out of reach at your level" : "Out of reach by your numbers";
+  const share = first?.load?.shareOfBest;
+  const near = share === undefined || after === undefined ? "" : `, ${sayShare(share)} of your best`;
+  return `${by}${after === undefined ? ", so not planned" : ` ${after}`}: ${what}${near}.`;
+}
+
+/** What to do about work out of reach: which version to ask for, and what to do for who can do it after all. */
+function sayAsk({ outOfReach: [first] }: Pacing, { units }: ScoreContext): string {
+  if (!first) return "";
+  const { skill, load, share, name, plural, unit } = first;
+  if (skill) {
+    const instead = skill.easier.length > 0 ? sayList(skill.easier, "or") : "another version";
+    const [lacks, has] =
+      unit === "reps"
+        ? [`have no ${name} yet`, "have one, take them one at a time"]
+        : [`have no ${plural} yet`, "have it, go in short pieces"];
+    return `If you ${lacks}, the work ends there: ask for ${instead} before the start. If you ${has}, each only when you are ready, and stop after two misses.`;
+  }
+  if (load && share !== undefined && share > 0) {
+    const ask = `sk for ${sayLighter(load, share, units)}`;
+    const usual = ask.replace("your best", "what is usual at your level");
+    if (!isDoubted(first)) return `A${load.shareOfBest === undefined ? usual : ask}, before the start.`;
+    return `Try one in the warm-up; if it does not go easily, a${usual}, before the start. If it goes, singles, each only when you are ready, and stop after two misses.`;
+  }
+  return "Ask your coach for another version before the start.";
+}
 
 /** Whether what is done when the clock stops is counted in the score's own unit: not for times, nor where whole intervals count. */
 const isCounted = ({ score }: Pacing): boolean => !isTime(score) && score !== "intervals-completed";

@@ -1,4 +1,5 @@
 import type { Plan } from "../models/plan/plan.ts";
+import { isDoubted } from "./ending.ts";
 import { sayMassFigure } from "./mass.ts";
 import { NO_BREAK_SPACE } from "./number.ts";
 import { sayPart } from "./part-name.ts";
@@ -49,6 +50,7 @@ export function sayGoal(plan: Plan): Goal | undefined {
 /** Where the first thing to do is out of reach, that is what is to be known: the load, else that it cannot be done. */
 function nothingToAimAt(which: string, { outOfReach: [first] }: Pacing): Goal {
   const load = first?.load;
+  if (first && isDoubted(first)) return { label: `${which}sure of`, figure: "0", unit: first.plural };
   if (load === undefined)
     return { label: `${which}out of reach today`, figure: "0", unit: first?.plural ?? "" };
   const pieces = load.pieces > 1 ? `${load.pieces}${NO_BREAK_SPACE}×${NO_BREAK_SPACE}` : "";

@@ -37,8 +37,8 @@ export function sayTooHeavy(
   return `${what}: ${sayShare(share)} of your best is too heavy to repeat at a pace. ${sayTaken(planned)}, each as safe as the first; the first miss ends them. ${many}`;
 }
 
-/** The version to ask for: `40 kg or less, 70 % of your best`. */
-function sayLighter({ kilograms: mass, pieces }: TooHeavy["load"], share: number, units: MassUnit): string {
+/** The version to ask for: `40 kg or less, 70 % of your best`. `share`: the load over the best. */
+export function sayLighter({ kilograms: mass, pieces }: TooHeavy["load"], share: number, units: MassUnit): string {
   const { value } = massIn(units, kilograms((REPEATABLE * mass) / share));
   const step = STEPS[units];
   const each = sayMass({ value: Math.max(step, Math.floor(value / step + 1e-6) * step), unit: units });

@@ -59,6 +59,27 @@ describe("the end of a part", () => {
     );
   });
 
+  it("before what nobody knows the athlete to do says so, what to ask for and what to do for who can", () => {
+    const skill = { easier: ["ring dips", "chest-to-bar pull-ups"] };
+    const outOfReach = [{ name: "ring muscle-up", plural: "ring muscle-ups", unit: "reps", skill }] as const;
+    const whenStopped = { at: 300, scoreDone: 106, row: 2, atWall: true, advice: "most-reps" } as const;
+    const kept = outOfReach.map((each) => ({ ...each, skill: { easier: [...each.skill.easier] } }));
+    expect(sayEnding({ ...stopped, whenStopped, outOfReach: kept }, kg)).toBe(
+      "Planned as far as is sure, after 36 of 40 burpees (106\u00a0reps): whether you can do ring muscle-ups, nobody knows yet. If you have no ring muscle-up yet, the work ends there: ask for ring dips or chest-to-bar pull-ups before the start. If you have one, take them one at a time, each only when you are ready, and stop after two misses.",
+    );
+  });
+
+  it("before a load far over what is usual at a level is never told to try it", () => {
+    // 180 kg where 120 are usual: 150 %; 70 % of 120 is 84, of loads in steps of 2.5 kg 82.5.
+    const load = { mass: { value: 180, unit: "kg" }, kilograms: 180, pieces: 1, perSide: [] } as const;
+    const heavy = { name: "deadlift", plural: "deadlifts", unit: "reps", share: 1.5 } as const;
+    const never = { at: 0, scoreDone: 0, atWall: true, advice: "most-reps", left: 600 } as const;
+    const outOfReach = [{ ...heavy, load: { ...load, perSide: [] } }];
+    expect(sayEnding({ ...stopped, rows: [], whenStopped: never, outOfReach }, kg)).toBe(
+      "Out of reach at your level from the start: deadlifts at 180\u00a0kg. 10:00 of the clock remain. Ask for 82.5\u00a0kg or less, 70% of what is usual at your level, before the start.",
+    );
+  });
+
   it("that is only the end of the time needs no words", () => {
     expect(sayEnding(filling, kg)).toBeUndefined();
   });

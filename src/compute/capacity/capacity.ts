@@ -10,6 +10,7 @@ import { fitMovement, type MovementFit } from "./fit-movement.ts";
 import type { Capacity, MovementCapacity, NoCapacity, Task } from "../motion/movement-capacity.ts";
 import { musclesAtTask } from "./fit-muscles.ts";
 import { repeatSeconds } from "./load-effect.ts";
+import { mayLack } from "./may-lack.ts";
 import { hasSets, isHeld } from "./reference-pace.ts";
 import { sharedReserve } from "./shared-reserve.ts";
 import type { Subject } from "./subject.ts";
@@ -103,7 +104,7 @@ function slowedTask(
     sustainable: slowed.sustainable * factor,
     fastest: slowed.fastest * Math.sqrt(factor),
     unbroken: Math.max(1, slowed.unbroken / factor),
-    possible: possible || (factor < 1 && slowed.possible),
+    possible: possible || (factor < 1 && (slowed.possible || slowed.unsure === true)),
   };
 }
 
@@ -134,6 +135,7 @@ function capacityOfTask(
   const factor = taskFactor(subject, task, load);
   const { loadShare } = factor;
   const liftable = load === undefined || load <= heaviestOf(factor, constants);
+  const unsure = isUnsure(subject, movement, fit);
   const offReference = 0.25 * Math.abs(Math.log(factor.rate));
   return {
     sustainable: fit.sustainable * factor.rate,
@@ -146,7 +148,8 @@ function capacityOfTask(
     // A lift near the best is not repeated at the pace of lighter ones, however strong the lungs; own efforts have it in them.
     apart: fit.isOwn ? 0 : repeatSeconds(movement, shareToSpace(factor), constants),
     held: isHeld(movement),
-    possible: liftable && !athlete.cannot.includes(movement.id),
+    possible: liftable && !athlete.cannot.includes(movement.id) && !unsure,
+    ...(unsure && { unsure: true as const }),
     ...(loadShare === undefined ? {} : { loadShare }),
     error: Math.hypot(fit.error, offReference),
     basis: fit.basis,
@@ -154,6 +157,13 @@ function capacityOfTask(
     byDuration: fit.byDuration,
   };
 }
+
+/** Whether a skill is needed that many of the athlete's level do not have, and nothing of the athlete's own says that it is there. */
+const isUnsure = ({ athlete, sex }: Subject, movement: Movement, { isOwn }: MovementFit): boolean =>
+  mayLack(athlete.level, sex, movement) &&
+  !isOwn &&
+  !athlete.unbroken.some((own) => own.movement === movement.id) &&
+  !athlete.efforts.some((own) => own.movement === movement.id);
 
 /**
  * The heaviest load that can be worked with: a tested best; of one that follows from another lift a standard deviation more; of a guess from

@@ -41,6 +41,8 @@ export type MovementCapacity = {
   readonly held: boolean;
   /** False when the athlete cannot do it at all, or the load is above their best lift. */
   readonly possible: boolean;
+  /** True where a skill is needed that is not known of the athlete, and that many of the level do not have; then it is not possible. */
+  readonly unsure?: true;
   /** Load over best lift, where both are known. */
   readonly loadShare?: number;
   /** Relative standard error of the sustainable time. */

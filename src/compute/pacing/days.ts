@@ -53,13 +53,15 @@ export function simulateDays(
   const random = createRandom(seed);
   // What stands before a wall is done whatever the day; only who is stronger gets past it.
   const atWall = solved.state.stopped === "wall";
+  const beyond = Math.max(...results);
   const most = reading.lowerIsBetter
     ? Number.POSITIVE_INFINITY
     : (course.totalScore ?? Number.POSITIVE_INFINITY);
   const drawn = Array.from({ length: DRAWS }, () => {
     const z = random.normal();
     const noise = Math.exp(random.normal() * solved.bench.rules.costSpread);
-    const result = along(results, z);
+    const drawnOut = along(results, z);
+    const result = atWall && !reading.lowerIsBetter ? Math.min(drawnOut, beyond) : drawnOut;
     const noisy = reading.lowerIsBetter ? result * noise : result / noise;
     return {
       result: Math.min(most, atWall && result <= planned ? result : noisy),

@@ -53,11 +53,14 @@ export function outOfReachOf(
     if (track.wall[i] !== 1 || item?.kind !== "effort" || seen.has(task)) continue;
     seen.add(task);
     const movement = track.tasks[task]?.movement ?? item.movement;
+    const { loadShare, unsure } = track.tasks[task]?.capacity ?? {};
     found.push({
       name: movement.name,
       plural: movement.plural,
       unit: item.unit,
       ...(item.load && !item.load.athletesChoice ? { load: loadBar(item.load, movement) } : {}),
+      ...(unsure ? { skill: { easier: [...movement.easier] } } : {}),
+      ...(loadShare === undefined ? {} : { share: loadShare }),
     });
   }
   return found;

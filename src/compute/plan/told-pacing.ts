@@ -3,6 +3,7 @@ import type { PartPlan } from "../../models/plan/plan.ts";
 import { rolesToTell } from "../conditions/roles-to-tell.ts";
 import { changedRounds } from "../early-splits/changed-rounds.ts";
 import type { Difficulty } from "../early-splits/judge-difficulty.ts";
+import { mayLack } from "../capacity/may-lack.ts";
 import type { PacedPart } from "../pacing/paced-part.ts";
 import type { EarlyShape } from "./early-shape.ts";
 import type { PlanContext } from "./plan-context.ts";
@@ -23,6 +24,7 @@ export function toldPacing(pacing: Pacing, context: PlanContext, seen: Seen): Pa
   const changed = before && after && changedRounds(before.rounds, after.rounds);
   return {
     ...pacing,
+    outOfReach: pacing.outOfReach.map((each) => withNames(each, context)),
     roles: rolesToTell(pacing.roles, pacing.rows, context.library.movements),
     // The pace knows of reps only; what they are worth in loads the lifts tell.
     ...(pacing.score === "load-times-reps" && { score: "reps" as const }),
@@ -31,6 +33,19 @@ export function toldPacing(pacing: Pacing, context: PlanContext, seen: Seen): Pa
       before &&
       after && { difficulty: tellDifficulty(difficulty, before, after, context.overrides) }),
   };
+}
+
+/** Work out of reach with the names of what to ask for instead: what somebody of the level has the skill for. */
+function withNames(
+  each: Pacing["outOfReach"][number],
+  { athlete, library }: Pick<PlanContext, "athlete" | "library">,
+): Pacing["outOfReach"][number] {
+  if (!each.skill) return each;
+  const easier = each.skill.easier.flatMap((id) => {
+    const movement = library.movements.get(id);
+    return movement && !mayLack(athlete.level, athlete.sex, movement) ? [movement.plural] : [];
+  });
+  return { ...each, skill: { easier } };
 }
 
 const pacingOf = (paced: PacedPart | undefined): Pacing | undefined =>

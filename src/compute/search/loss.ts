@@ -5,12 +5,15 @@ import { REST_FOR, type Track } from "../motion/track.ts";
 /** What a run that could not be finished is worth less than any finished one; seconds. */
 const UNFINISHED = 1e5;
 
+/** What a second is worth to who gets stopped, in seconds of work done: how far one gets comes first. Judgement. */
+const TIME_BEFORE_A_STOP = 0.1;
+
 /** How bad a run is for its goal: seconds for a time, minus the score otherwise. Less is better. */
 export function lossOf(goal: Goal, track: Track, state: RunState, log: RunLog): number {
   switch (goal.kind) {
     case "time": {
       const time = countedTime(track, state, log, goal.restCounts);
-      return state.stopped === "no" ? time : time + UNFINISHED - state.worked;
+      return state.stopped === "no" ? time : UNFINISHED + TIME_BEFORE_A_STOP * time - state.worked;
     }
     case "score":
       return -state.score;

@@ -279,6 +279,13 @@ export const pacingField = z.strictObject({
         plural: z.string(),
         unit: amountUnitField,
         load: barLoadField.optional(),
+        skill: z
+          .strictObject({
+            easier: z.array(z.string()).describe("what to ask for instead, for several"),
+          })
+          .optional()
+          .describe("a skill nobody knows the athlete to have"),
+        share: z.number().optional().describe("load over the best lift that is believed, where one is"),
       }),
     )
     .describe("work the plan comes to that the athlete's numbers do not allow, in order"),

@@ -11,6 +11,7 @@ import {
   STRESSES,
   type Confidence,
   type Muscle,
+  LEVELS,
 } from "../../models/vocabulary.ts";
 import { checkMovement } from "./check-movement.ts";
 import { listField } from "../fields/list-field.ts";
@@ -167,6 +168,15 @@ export const movementSchema = z
     easier: listField(movementIdField, { split: true })
       .default([])
       .describe("movements to do instead when this one cannot or must not be done, nearest first"),
+    "sure from": z
+      .strictObject({
+        female: wordField(LEVELS).describe("of women"),
+        male: wordField(LEVELS).describe("of men"),
+      })
+      .optional()
+      .describe(
+        "a skill many do not have: the level from which on one can count on it where nothing is known of the athlete",
+      ),
     "style of": movementIdField.optional().describe("the general movement this one is a style of"),
     "without kipping": movementIdField
       .optional()
@@ -176,6 +186,7 @@ export const movementSchema = z
     checkMovement(written, ctx);
     const { also, pace, load, erg, height, "distance per rep": perRep, "style of": styleOf } = written;
     const withoutKipping = written["without kipping"];
+    const sureFrom = written["sure from"];
     const { name, plural, short, kind, counts, taxes, stresses, choices, needs, standards, easier } = written;
     const { power, ...powerFrom } = written["speeding up"];
     const { time, ...timeFrom } = written["set up"];
@@ -191,5 +202,6 @@ export const movementSchema = z
       ...(height !== undefined && { height }),
       ...(styleOf !== undefined && { styleOf }),
       ...(withoutKipping !== undefined && { withoutKipping }),
+      ...(sureFrom !== undefined && { sureFrom }),
     };
   }) satisfies z.ZodType<WrittenMovement>;
