@@ -38,7 +38,11 @@ export function sayTooHeavy(
 }
 
 /** The version to ask for: `40 kg or less, 70 % of your best`. `share`: the load over the best. */
-export function sayLighter({ kilograms: mass, pieces }: TooHeavy["load"], share: number, units: MassUnit): string {
+export function sayLighter(
+  { kilograms: mass, pieces }: TooHeavy["load"],
+  share: number,
+  units: MassUnit,
+): string {
   const { value } = massIn(units, kilograms((REPEATABLE * mass) / share));
   const step = STEPS[units];
   const each = sayMass({ value: Math.max(step, Math.floor(value / step + 1e-6) * step), unit: units });
