@@ -4,6 +4,7 @@ import { dayAddresses, makeDayWork } from "./day-door.ts";
 import { DAY_FORGOTTEN } from "./day-names.ts";
 import { handOver } from "./hand-over.ts";
 import { forgetPage, keepPage } from "./kept-pages.ts";
+import { holdRowsBack } from "./late-rows.ts";
 import { MESSAGES } from "./messages.ts";
 import { forgetOpener, rememberOpener } from "./remembered.ts";
 import type { OpenedPage } from "./opened-page.ts";
@@ -16,7 +17,8 @@ export function showOpened(html: string, page: OpenedPage): void {
   // Found before there is anything of a person's own on the page that could be taken for it.
   const footer = document.getElementById("device");
   if (!room) return;
-  room.innerHTML = html;
+  const { html: shown, later } = holdRowsBack(html);
+  room.innerHTML = shown;
   room.hidden = false;
   document.title = room.querySelector<HTMLElement>("[data-title]")?.dataset["title"] ?? document.title;
   room.addEventListener("click", (event) => {
@@ -25,7 +27,7 @@ export function showOpened(html: string, page: OpenedPage): void {
     if (near instanceof HTMLButtonElement) void saveFrom(near, page);
     else if (near instanceof HTMLAnchorElement) goWithin(event, near, room);
   });
-  makeBoardWork(room);
+  makeBoardWork(room, later);
   makeToolsWork(room);
   makeDayWork(room, page);
   if (footer) void offerKeeping(page, footer, dayAddresses(room));

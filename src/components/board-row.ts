@@ -93,6 +93,10 @@ export function sharedCare(rows: readonly BoardRow[]): readonly string[] {
   return careOf(first).filter((title) => others.every((row) => careOf(row).includes(title)));
 }
 
+/** The name of the sheet on the paper that readers of this unit are likely to have. */
+export const likelySheet = (units: Plan["athlete"]["units"]): "sheet-a4" | "sheet-letter" =>
+  units === "lb" ? "sheet-letter" : "sheet-a4";
+
 /** Words a row is filtered by: what of it wants to be looked at. */
 export const flagsOf = (row: BoardRow): readonly string[] => [
   ...(row.plan.start === undefined ? ["no-start"] : []),

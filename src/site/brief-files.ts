@@ -2,6 +2,7 @@ import { makeCalendar } from "../calendar/make-calendar.ts";
 import type { CardSize } from "../card/card-page.ts";
 import { makeCard } from "../card/make-card.ts";
 import type { BriefFile } from "../components/brief-file.ts";
+import { likelySheet } from "../components/board-row.ts";
 import { canRunLive, dayOf } from "../live/day-plan.ts";
 import { type Bytes, utf8 } from "../lock/bytes.ts";
 import type { Plan } from "../models/plan/plan.ts";
@@ -95,8 +96,8 @@ export const FILE_KINDS: readonly FileKind[] = [
 export const hasFile = ({ name }: FileKind, plan: Plan): boolean =>
   name !== "day" && (name !== "calendar" || plan.start !== undefined);
 
-/** The name of the sheet on the paper that readers of this unit are likely to have. */
-const likelySheet = ({ athlete }: Plan): string => (athlete.units === "lb" ? "sheet-letter" : "sheet-a4");
+const isLikely = ({ name }: FileKind, { athlete }: Plan): number =>
+  Number(name === likelySheet(athlete.units));
 
 /**
  * The files of a plan as a page offers them, the sheet on the reader's paper first. Inside a lock they are saved under a name
@@ -104,9 +105,7 @@ const likelySheet = ({ athlete }: Plan): string => (athlete.units === "lb" ? "sh
  */
 export const filesOf = (plan: Plan, locked: boolean): readonly BriefFile[] =>
   FILE_KINDS.filter((kind) => hasFile(kind, plan))
-    .toSorted(
-      (one, other) => Number(other.name === likelySheet(plan)) - Number(one.name === likelySheet(plan)),
-    )
+    .toSorted((one, other) => isLikely(other, plan) - isLikely(one, plan))
     .map(({ name, label, type, share, ending }) => ({
       name,
       label,

@@ -96,6 +96,41 @@ describe("the board", { timeout: 60_000 }, () => {
     await set("workout", "");
   });
 
+  it("saves the sheet of one row, on the paper of its reader", async () => {
+    const coming = board.waitForEvent("download");
+    await board.getByRole("button", { name: "Sheet of Orsolo Vennemark" }).first().click();
+    const download = await coming;
+    expect(download.suggestedFilename()).toBe("gravel-bell-sheet-a4.pdf");
+    expect(infoOf(readFileSync(await download.path()))).toMatchObject({ pages: 1, size: [595, 842] });
+    await board.getByText("gravel-bell-sheet-a4.pdf is ready: the sheet of Orsolo Vennemark.").waitFor();
+  });
+
+  it("shows one level or one gym, and what starts at no known time", async () => {
+    for (const [field, value, wanted] of [
+      ["flag", "no-start", 5],
+      ["flag", "to-send", 6],
+      ["flag", "not-planned", 0],
+    ] as const) {
+      await set(field, value);
+      expect([value, (await shown()).length]).toEqual([value, wanted]);
+      await set(field, "");
+    }
+    for (const field of ["level", "division", "start"]) {
+      const options = await board
+        .locator(`#board-tools [name=${field}] option`)
+        .evaluateAll((all) => all.map((option) => (option as HTMLOptionElement).value));
+      const counts: number[] = [];
+      for (const value of options.filter((one) => one !== "")) {
+        await set(field, value);
+        counts.push((await shown()).length);
+      }
+      if (options.length > 0) await set(field, "");
+      // Every brief has one level, one division and one start or none: the choices part them.
+      if (field !== "start" && options.length > 0) expect(counts.reduce((a, b) => a + b, 0)).toBe(6);
+      expect(counts.every((count) => count > 0)).toBe(true);
+    }
+  });
+
   it("names those whose sheets could not be fetched", async () => {
     await board.route(new RegExp(`${new URL(site.linkOf("orsolo-venn")).pathname}sheet-letter`), (route) =>
       route.abort(),
