@@ -43,8 +43,14 @@ export type BriefOrder = {
   readonly workouts: readonly { readonly id: string; readonly base: string }[];
 };
 
-/** What could not be made, and the addresses of the pages that were and lie in the cache. */
-export type OrderDone = { readonly failed: readonly FailedBrief[]; readonly made: readonly string[] };
+/** What became of an athlete's briefs. */
+export type OrderDone = {
+  readonly failed: readonly FailedBrief[];
+  /** Addresses of the pages that lie in the cache now. */
+  readonly ready: readonly string[];
+  /** How many of them are not as they were. */
+  readonly made: number;
+};
 
 /** The board as it is to be drawn. */
 export type BoardOrder = {
@@ -103,7 +109,8 @@ async function makeBriefsOf({ athlete: id, workouts }: BriefOrder, given: Means)
   const traces = new Map<string, Tracing>(data.workouts.map((each) => [each.id, traceData(data)]));
   const site = await siteOf(id, given, traces);
   const failed = [...site.failed];
-  const made: string[] = [];
+  const ready: string[] = [];
+  let made = 0;
   for (const { id: workout, base } of workouts) {
     const trace = traces.get(workout);
     const page = site.pages.find((one) => one.athlete === id && one.workout === workout);
@@ -116,9 +123,10 @@ async function makeBriefsOf({ athlete: id, workouts }: BriefOrder, given: Means)
     const used = Object.fromEntries(trace.used().map((name) => [name, digest(name)]));
     const { row, drawnFrom, files } = done;
     writeEntry(cache, page.address, { base: isWhole ? base : "", used, row, drawnFrom }, files);
-    made.push(page.address);
+    ready.push(page.address);
+    made += done.isNew ? 1 : 0;
   }
-  return { failed, made };
+  return { failed, ready, made };
 }
 
 /** The site as far as it concerns one athlete; what is read for each workout is noted. */

@@ -13,6 +13,7 @@ import type { Site } from "./make-site.ts";
 import { fillShell } from "./page-shell.ts";
 import type { PrivatePage } from "./private-links.ts";
 import { readerOf } from "./reader-of.ts";
+import { sayDate } from "../wording/date.ts";
 
 /** A component of a page. */
 type Component = Parameters<AstroContainer["renderToString"]>[0];
@@ -38,9 +39,14 @@ type BriefMade = {
   readonly drawnFrom: Readonly<Record<string, string>>;
   readonly row: RowOfBrief;
   readonly failed: readonly FailedBrief[];
+  /** Whether anything of it is another than it was. */
+  readonly isNew: boolean;
 };
 
-/** Makes a brief: its page, and of its files those that would not be as they were. */
+/**
+ * Makes a brief: of its page and its files those that would not be as they were. A day that changes nothing but itself makes
+ * nothing anew: what is kept goes on to name the day on which it was made.
+ */
 export async function makeBrief(
   brief: BriefContent,
   page: PrivatePage,
@@ -48,34 +54,52 @@ export async function makeBrief(
   means: BriefMeans,
 ): Promise<BriefMade> {
   const { athlete, plan, workout } = brief;
-  const files = new Map<string, Bytes>([["index.html", await makePage(brief, page, site, means)]]);
+  const before = readEntry(means.cache, page.address);
+  const kept = (name: string, from: string): Bytes | undefined =>
+    before?.files[name]?.from === from ? readCached(means.cache, page.address, name) : undefined;
+  const files = new Map<string, Bytes>();
   const failed: FailedBrief[] = [];
   const drawnFrom: Record<string, string> = {};
-  const before = readEntry(means.cache, page.address);
-  const { readAt, passcode } = site.data.settings;
-  const from = digestOf([means.code, plan, readAt, passcode, page.link]);
+  let isNew = false;
+  const html = await pageOf(brief, page, site, means);
+  const shown = html.replace(`data-made="${plan.date}"`, "").replace(`made for ${sayDate(plan.date)}`, "");
+  drawnFrom[PAGE] = digestOf([means.code, means.shell, site.data.settings.passcode, page.link, shown]);
+  const same = kept(PAGE, drawnFrom[PAGE]);
+  isNew ||= same === undefined;
+  files.set(PAGE, same ?? utf8(fillShell(means.shell, page.address, await lockPage(html, page, site))));
+  const from = digestOf([means.code, { ...plan, date: "" }, ...besidesPlan(brief, page, site)]);
   for (const kind of FILE_KINDS) {
     const name = `${kind.name}.bin`;
-    const isSame = before?.files[name]?.from === from;
-    const drawn = isSame ? undefined : await draw(kind, brief, page, site);
-    files.set(
-      name,
-      drawn ? await lockFile(drawn.bytes, kind, page, site) : readCached(means.cache, page.address, name),
-    );
+    const asBefore = kept(name, from);
+    isNew ||= asBefore === undefined;
+    const drawn = asBefore ? undefined : await draw(kind, brief, page, site);
+    files.set(name, asBefore ?? (await lockFile(drawn?.bytes ?? new Uint8Array(), kind, page, site)));
     if (drawn?.problem === undefined) drawnFrom[name] = from;
     else failed.push({ athlete: athlete.id, workout: workout.id, file: kind.label, problem: drawn.problem });
   }
   const { passcode: own } = await site.keysOf(page);
   const row = rowOf(brief, page, site, means.template);
-  return { files, drawnFrom, failed, row: own ? { ...row, opens: toBase64(own.stretched) } : row };
+  return { files, drawnFrom, failed, isNew, row: own ? { ...row, opens: toBase64(own.stretched) } : row };
 }
 
-async function makePage(
+/** The page itself among the files of its folder. */
+const PAGE = "index.html";
+
+/** What files are drawn from besides the plan. */
+const besidesPlan = ({ workout }: BriefContent, page: PrivatePage, { data }: Site): readonly unknown[] => [
+  data.settings.readAt,
+  data.settings.passcode,
+  page.link,
+  workout.divisions,
+  workout.parts.map(({ name, prescription }) => [name, prescription]),
+];
+
+async function pageOf(
   { plan, athlete, workout, siblings }: BriefContent,
   page: PrivatePage,
   site: Site,
-  { render, shell }: BriefMeans,
-): Promise<Bytes> {
+  { render }: BriefMeans,
+): Promise<string> {
   const props = {
     plan,
     files: filesOf(plan, true),
@@ -84,8 +108,7 @@ async function makePage(
     siblings,
     text: workout.text,
   };
-  const html = await render(BriefPage, props, { reader: readerOf(athlete, plan, site.data) });
-  return utf8(fillShell(shell, page.address, await lockPage(html, page, site)));
+  return render(BriefPage, props, { reader: readerOf(athlete, plan, site.data) });
 }
 
 /**

@@ -10,7 +10,7 @@ import {
   pruneCache,
   readEntry,
 } from "./brief-cache.ts";
-import type { BriefOrder } from "./brief-maker.ts";
+import type { BriefOrder, OrderDone } from "./brief-maker.ts";
 import type { RowOfBrief } from "./board-rows.ts";
 import { bundleMaker } from "./bundle-maker.ts";
 import { digestOf } from "./digest.ts";
@@ -152,11 +152,11 @@ async function makeAll(
   let pool: Promise<MakerPool> | undefined;
   const open = (): Promise<MakerPool> => (pool ??= poolFor(orders, { ...given, template, cache }));
   try {
-    const { failed, made } = await makeOrders(orders, open, given, wanted.length);
+    const { failed, ready, made } = await makeOrders(orders, open, given, wanted.length);
     const entries: Ready["entries"] = (address) =>
-      known.get(address) ?? (made.has(address) ? readEntry(cache, address) : undefined);
+      known.get(address) ?? (ready.has(address) ? readEntry(cache, address) : undefined);
     await then({ entries, failed, open });
-    return { failed, made: made.size };
+    return { failed, made };
   } finally {
     await (await pool?.catch(() => undefined))?.close();
   }
@@ -239,13 +239,16 @@ async function poolFor(
   return openPool(file, handed, threads ?? threadsFor(orders.length));
 }
 
+/** What became of all orders; see {@link OrderDone}. */
+type OrdersDone = Omit<OrderDone, "ready"> & { readonly ready: ReadonlySet<string> };
+
 async function makeOrders(
   orders: readonly BriefOrder[],
   open: () => Promise<MakerPool>,
   { data, strict, progress }: BriefsGiven,
   all: number,
-): Promise<{ readonly failed: readonly FailedBrief[]; readonly made: ReadonlySet<string> }> {
-  if (orders.length === 0) return { failed: [], made: new Set() };
+): Promise<OrdersDone> {
+  if (orders.length === 0) return { failed: [], ready: new Set(), made: 0 };
   let ready = all - orders.reduce((sum, { workouts }) => sum + workouts.length, 0);
   progress(ready, all);
   const done = await (
@@ -260,5 +263,9 @@ async function makeOrders(
     const name = data.athletes.find(({ id }) => id === first.athlete)?.name ?? first.athlete;
     throw new Error(`The brief of ${name} for ${first.workout} could not be made: ${first.problem}`);
   }
-  return { failed, made: new Set(done.flatMap((one) => one.made)) };
+  return {
+    failed,
+    ready: new Set(done.flatMap((one) => one.ready)),
+    made: done.reduce((sum, one) => sum + one.made, 0),
+  };
 }

@@ -50,6 +50,22 @@ describe("a build that remembers", { timeout: 10 * MINUTES }, () => {
     expect(sitesBytes("three")).toEqual(sitesBytes("one"));
   });
 
+  it("makes nothing again at midnight where the next day changes no plan, and keeps the day it was made for", async () => {
+    // The 25th and the 26th of November 2026 lie in one week, and no limit of the fixture ends in between.
+    const next = await runBuild([
+      "--data",
+      join(folder, "data"),
+      "--out",
+      join(folder, "morning"),
+      "--date",
+      "2026-11-26",
+    ]);
+    expect([next.err, next.code]).toEqual(["", 0]);
+    expect(next.out).toContain("0 made anew, the others were as they are");
+    expect(sitesBytes("morning")).toEqual(sitesBytes("one"));
+    expect((await build("evening")).out).toContain("0 made anew");
+  });
+
   it("holds nobody in clear", async () => {
     expect(filesBelow(cache()).length).toBeGreaterThan(10);
     expect(await findLeaks(cache(), ["Ilvane", "Quistgård", "Zephyrine"])).toEqual([]);

@@ -5,7 +5,7 @@ import type { Movement } from "../../models/movement.ts";
 import { inKilograms, type Kilograms, kilograms } from "../../models/quantity.ts";
 import type { Confidence } from "../../models/vocabulary.ts";
 import { withOverrides } from "../overrides/with-overrides.ts";
-import { daysBetween } from "./age-of-result.ts";
+import { ageOnMonday } from "./age-of-result.ts";
 import { BEST_LIFT_CONSTANTS } from "./best-lift-constants.ts";
 import { type BodyMass, bodyMassOf } from "./body-mass.ts";
 import { BODY_MASS_CONSTANTS, type BodyMassConstants } from "./body-mass-constants.ts";
@@ -118,7 +118,7 @@ function fromResult(
 }
 
 const ageOf = (result: LiftResult, date: IsoDate, constants: Constants): number =>
-  result.date === undefined ? constants.undatedDays : daysBetween(result.date, date);
+  result.date === undefined ? constants.undatedDays : ageOnMonday(result.date, date);
 
 type WrittenLift = Extract<Grounds, { kind: "lift" }>["result"];
 

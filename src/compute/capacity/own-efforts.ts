@@ -3,7 +3,7 @@ import type { Athlete, IsoDate, MaxEffort } from "../../models/athlete.ts";
 import type { Movement } from "../../models/movement.ts";
 import { inKilograms } from "../../models/quantity.ts";
 import type { AmountUnit } from "../../models/vocabulary.ts";
-import { daysBetween } from "./age-of-result.ts";
+import { ageOnMonday } from "./age-of-result.ts";
 import type { CapacityConstants } from "./constants.ts";
 import { convertPace } from "./convert-pace.ts";
 
@@ -68,7 +68,7 @@ function errorOf(effort: MaxEffort, date: IsoDate, constants: CapacityConstants)
   const age =
     effort.date === undefined
       ? constants.errorUndated
-      : (constants.errorPerYear * daysBetween(effort.date, date)) / 365;
+      : (constants.errorPerYear * ageOnMonday(effort.date, date)) / 365;
   return Math.hypot(constants.errorSeveral, age, effort.approximate ? constants.errorApproximate : 0);
 }
 
