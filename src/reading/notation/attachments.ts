@@ -31,6 +31,8 @@ export type Attached = {
   readonly tokens: readonly Token[];
 };
 
+/** Behind a movement, as on a whiteboard: `row calories`. */
+const CALORIES = ["calories", "cals", "cal", "calorie"] as const;
 const LOAD_WORDS = ["at", "@", "with"] as const;
 const HEIGHT_WORDS = ["to", "over", "onto", "on", "from", "up to"] as const;
 const TIME_WORDS = ["in", "for", "within"] as const;
@@ -86,6 +88,7 @@ function takeOne(
   if (peek(cursor)?.text === "(" && startsEntry(cursor, 1)) return takeBracketed(cursor, reading);
   if (peek(cursor)?.text === "of" && startsEntry(cursor, 1) && movements.some(isMeasured))
     return takeRepLength(cursor, reading);
+  if (skipOneOf(cursor, CALORIES) !== undefined) return { unit: "calories" };
   const loadWord = skipOneOf(cursor, LOAD_WORDS);
   if (loadWord !== undefined) {
     const load = takeChosenLoad(cursor) ?? takeBodyMass(cursor);

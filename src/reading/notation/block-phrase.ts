@@ -2,7 +2,7 @@ import { seconds, type Seconds } from "../../models/quantity.ts";
 import type { BlockStep, RestLength } from "../../models/workout.ts";
 import { atEnd, cursorAt, peek, skip, skipOneOf, takeValue, type Cursor } from "./cursor.ts";
 import { takeCount, takeFlag, takeTime } from "./take-clauses.ts";
-import { tell } from "./notation-fault.ts";
+import { tell, type Trouble } from "./notation-fault.ts";
 import { startsEntry } from "./number-series.ts";
 import type { Reading } from "./reading.ts";
 import { takeRestLength } from "./rest-phrase.ts";
@@ -202,13 +202,26 @@ function takeNumbers(cursor: Cursor, reading: Reading): BlockClauses | undefined
   }
   if (values.step !== undefined) return openLadder(first.value, values.step.entry.value * values.step.sign);
   if (values.entries.length > 1) {
-    skipOneOf(cursor, ["reps", "rounds"]);
+    const [{ value: low } = first, { value: high } = first] = values.entries;
+    const isRange = values.entries.length === 2 && low < high;
+    if (skipOneOf(cursor, ["reps", "rounds"]) === "rounds" && isRange) {
+      tell(reading.faults, values.tokens, values.tokens, roundsOrLadder(low, high));
+      return undefined;
+    }
     return { ladder: { amounts: values.entries.map((entry) => entry.value) } };
   }
   if (skipOneOf(cursor, ROUND_WORDS) !== undefined) return { rounds: first.value };
   tellNumberAlone(cursor, start, reading);
   return undefined;
 }
+
+/** `3-5 rounds`: a coach leaves the number open, or means a ladder of two. */
+const roundsOrLadder = (low: number, high: number): Trouble => ({
+  problem: "this may leave the number of rounds open, or be two rounds with these amounts",
+  allowed: "`3 rounds:`, or the amounts alone as `21-15-9:`",
+  remedy: `Write \`${low} rounds:\` or \`${high} rounds:\`, or \`${low}-${high}:\` for the two rounds.`,
+  severity: "question",
+});
 
 const SPAN_OF_TIME = {
   problem: "a time alone does not say what it does",

@@ -79,7 +79,12 @@ function withLateWords(amount: WrittenAmount, attached: Attached): WrittenAmount
   if (amount.kind === "none") return { kind: "unit", unit, tokens: attached.tokens };
   if (amount.kind === "max") return { ...amount, unit };
   if (amount.kind === "unit") return amount;
-  const entries = amount.values.entries.map((entry) => ({ ...entry, counted: unit }));
+  const entries = amount.values.entries.map((entry) => ({
+    ...entry,
+    counted: unit,
+    // `20 row calories`; a clock is a time to fill.
+    ...(entry.unit === undefined && !entry.isClock && unit === "calories" ? { unit: { kind: unit } } : {}),
+  }));
   return { ...amount, values: { ...amount.values, entries } };
 }
 
@@ -102,6 +107,8 @@ function remedyFor(left: readonly Token[], name: string): string {
       ? rounds
       : `An amount stands before the movement: \`${amount} ${name}\`. ${rounds}`;
   }
+  if (left.some(({ text }) => /^poods?$/.test(text)))
+    return "A pood is 16 kg: write the load in kg or lb, with `at`.";
   if (mark?.text === "/") {
     return "Values between slashes are alike, with their unit once at the end: `at 1/0.75 body mass`, `at 43/29 kg`.";
   }

@@ -187,8 +187,25 @@ export function fitsLoad(
     writtenBy(tokens),
     loads.some((one) => one.kind === "share-of-best" && one.of === undefined),
   );
-  if (trouble !== undefined) tell(reading.faults, tokens, tokens, { ...trouble, atUse: true });
+  if (trouble !== undefined) {
+    const nearest = trouble.severity === "question" ? undefined : heldBy(movements[0], masses, reading);
+    const remedy = nearest === undefined ? trouble.remedy : `Write \`${nearest}\` if that is done.`;
+    tell(reading.faults, tokens, tokens, { ...trouble, nearest, remedy, atUse: true });
+  }
   return trouble === undefined;
+}
+
+/** The movement of the same name that is done with as many pieces as stand there: `dumbbell walking lunge`. */
+function heldBy(
+  movement: Movement | undefined,
+  masses: readonly (Load & { readonly kind: "mass" })[],
+  reading: Reading,
+): string | undefined {
+  if (movement === undefined) return undefined;
+  const held = masses.some(({ pieces }) => pieces > 1) ? "pair" : "single";
+  return ["double", "dumbbell", "kettlebell"]
+    .map((word) => reading.byName(`${word} ${movement.name}`))
+    .find((found) => found?.loading?.held === held)?.name;
 }
 
 function misfit(
@@ -217,7 +234,9 @@ function misfit(
   if (held !== "pair" && masses.some((one) => one.pieces > 1)) {
     return {
       problem: `${name} is done with one ${held === "bar" ? "bar" : "load"}, not with several pieces`,
-      remedy: "Write the whole load, or name the movement done with two, such as a dumbbell one.",
+      remedy: /dumbbell|kettlebell/.test(name)
+        ? "Write the load of the one that is held, or describe the movement with two in a file of its own in content/movements."
+        : "Write the whole load, or name the movement done with two, such as a dumbbell one.",
     };
   }
   if (held !== "pair" || saysPieces || masses.length === 0) return undefined;

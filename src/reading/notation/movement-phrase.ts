@@ -108,12 +108,16 @@ function endsName(cursor: Cursor, length: number): boolean {
   return beginsSomething(rest(cursor), length);
 }
 
+/** `row calories` is `calories row`. */
+const isCounted = ({ text }: Token): boolean => ["calories", "cals", "cal", "calorie"].includes(text);
+
 function beginsSomething(tokens: readonly Token[], index: number): boolean {
   const [token, next, after] = tokens.slice(index, index + 3);
   if (token === undefined) return true;
   if (token.text === "or") return true;
   if (token.text === "of" && (next?.kind === "number" || next?.kind === "clock")) return true;
   if (token.text === "for" && next !== undefined && COUNTED_IN.includes(next.text)) return true;
+  if (isCounted(token) && (next === undefined || [",", "in"].includes(next.text))) return true;
   if (["each", "per", "one", "both", "alternating"].includes(token.text) && next?.kind === "word")
     return true;
   if (!BEFORE_NUMBERS.includes(token.text) || next === undefined) return false;

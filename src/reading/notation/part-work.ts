@@ -1,4 +1,4 @@
-import type { Step } from "../../models/workout.ts";
+import type { EffortStep, Step } from "../../models/workout.ts";
 import type { ReadStep } from "./build-block.ts";
 import { beyond, checkBounds, repsOf, visitsOf } from "./check-bounds.ts";
 import { checkEnd } from "./check-end.ts";
@@ -79,13 +79,27 @@ function stepsOf(part: WrittenPart, kind: PartKind, reading: WorkReading): reado
   const steps = readSteps(written, path, setting, { ...reading, faults });
   if (kind !== "amrap" || !repeats(steps)) {
     if (kind !== "amrap") reading.faults.push(...faults);
-    return kind === "amrap" ? readSteps(written, path, { ...setting, passes: [] }, reading) : steps;
+    if (kind !== "amrap") return steps;
+    const once = readSteps(written, path, { ...setting, passes: [] }, reading);
+    const last = once.at(-1);
+    if (once.length > 1 && last?.kind === "effort" && last.pieces.some(isMax))
+      reading.tellStep(last, DONE_ONCE);
+    return once;
   }
   reading.faults.push(...faults);
   const first = steps.filter((step) => step.once === "buy-in");
   const rounds = steps.filter((step) => step.once !== "buy-in");
   return rounds.length === 0 ? first : [...first, roundsOf(rounds, part, reading)];
 }
+
+const isMax = ({ amount }: EffortStep["pieces"][number]): boolean => amount.kind === "max";
+
+const DONE_ONCE: Trouble = {
+  problem: "the list is gone through once, and this line takes all the time that is left",
+  remedy:
+    "If it is done again and again from the top, give this line an amount or a time, such as `max pull-up in 1:00`.",
+  severity: "notice",
+};
 
 function roundsOf(steps: readonly ReadStep[], part: WrittenPart, reading: WorkReading): Step {
   return {

@@ -179,6 +179,15 @@ function tellUnit(
   around: readonly Token[] = tokens,
 ): void {
   const name = movements.map((movement) => movement.name).join(" or ");
+  if (found === "other" && movements.some((movement) => movement.loading !== undefined)) {
+    tell(reading.faults, tokens, around, {
+      problem: `a load before ${name} is no amount of it`,
+      allowed: `\`10 ${movements[0]?.name ?? ""} at 43 kg\``,
+      remedy: `Write the load behind the movement: \`${movements[0]?.name ?? ""} at ...\`.`,
+      atUse: true,
+    });
+    return;
+  }
   const examples = openUnitsOf(movements)
     .map((unit) => `\`${UNIT_EXAMPLES[unit]} ${movements[0]?.name ?? ""}\``)
     .join(", ");

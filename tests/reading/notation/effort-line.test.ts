@@ -29,7 +29,8 @@ describe("a line of work", () => {
 
   it("takes its number from the ladder around it when it has none", () => {
     expect(soundLine("pull-up", inLadder(3)).pieces[0]?.amount).toEqual({ kind: "ladder", unit: "reps" });
-    expect(soundLine("cal row", inLadder(3)).pieces[0]?.amount).toEqual({ kind: "ladder", unit: "calories" });
+    for (const line of ["cal row", "row calories", "ski cals"])
+      expect(soundLine(line, inLadder(3)).pieces[0]?.amount).toEqual({ kind: "ladder", unit: "calories" });
   });
 
   it("changes by round where it lists as many values as there are rounds", () => {
@@ -131,7 +132,14 @@ describe("a line of work", () => {
       "10 snatch, at 43 / 29 kg",
       "10 reps of snatch at 43/29 kilos",
     ],
-    ["20/15 cal row", "row 20/15 cal", "20/15 calories row", "20/15 calorie rows", "20/15 cal. row"],
+    [
+      "20/15 cal row",
+      "row 20/15 cal",
+      "20/15 calories row",
+      "20/15 calorie rows",
+      "20/15 cal. row",
+      "20/15 row calories",
+    ],
     ["400 m run", "run 400 m", "400m run", "0.4 km run", "400 metres of running"],
     [
       "30 wall-ball shot at 9/6 kg to 3/2.7 m",
@@ -154,6 +162,7 @@ describe("a line of work", () => {
     [
       "max calories row in 1:00",
       "max row for calories in 1:00",
+      "max row calories in 1:00",
       "1:00 max cal row",
       "60 sec row for calories",
     ],
