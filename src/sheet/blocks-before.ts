@@ -80,7 +80,7 @@ function shortMoments(steps: readonly WarmUpStep[], units: Plan["athlete"]["unit
   return groups.flatMap((group): readonly BlockLine[] => {
     const [first] = group;
     if (!first) return [];
-    const line = lineOf({ time: sayStepTime(first), title: group.map(({ title }) => title).join(" · ") });
+    const line = lineOf({ time: sayStepTime(first), title: group.map(titleOfStep).join(" · ") });
     const sets = first.sets.map((set) => sayBuildSet(set, units)).join("; ");
     return [sets === "" ? line : { ...line, runs: [...line.runs, { text: sets }] }];
   });
