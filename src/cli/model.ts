@@ -1,4 +1,4 @@
-import { MODEL_TABLES } from "../compute/model-tables.ts";
+import { FIXED_TABLES, MODEL_TABLES } from "../compute/model-tables.ts";
 import { type CommonOptions, makeCommand, run, surroundingsOf } from "./command.ts";
 import { readChecked } from "./read-checked.ts";
 import { modelAsText } from "./say-model.ts";
@@ -12,6 +12,6 @@ await run(
     .action((word: string | undefined, options: CommonOptions) => {
       const surroundings = surroundingsOf(options, { RIGSHEET_AUDIENCE: "gym" });
       const { settings } = readChecked(surroundings, (text) => process.stderr.write(`${text}\n`));
-      console.log(modelAsText(MODEL_TABLES, settings.overrides, word));
+      console.log(modelAsText(MODEL_TABLES, FIXED_TABLES, settings.overrides, word));
     }),
 );

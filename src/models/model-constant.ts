@@ -38,6 +38,17 @@ export type ModelConstant = Sourced<number> & {
 /** The constants of one model by their names. */
 export type ModelConstants = Readonly<Record<string, ModelConstant>>;
 
+/**
+ * A number of a model that no coach sets, or several that go together: where a term begins, what counts as the same, what is
+ * believed at most. `does` completes "the name is …".
+ */
+export type FixedConstant = Sourced<FixedValue> & { readonly unit: string; readonly does: string };
+
+type FixedValue = number | readonly number[] | { readonly [name: string]: FixedValue };
+
+/** The fixed constants of one model by their names. */
+export type FixedConstants = Readonly<Record<string, FixedConstant>>;
+
 /** The least and the most a constant can be. */
 export const rangeOf = ({ unit, range }: Pick<ModelConstant, "unit" | "range">): readonly [number, number] =>
   range ?? CONSTANT_UNITS[unit];

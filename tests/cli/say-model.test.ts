@@ -21,7 +21,7 @@ const tables: readonly ModelTable[] = [
 
 describe("the model for reading", () => {
   it("tells name, value, unit, what is possible, what it does, its source and its trust, and what is set", () => {
-    expect(modelAsText(tables, { openerChance: 0.9 })).toBe(
+    expect(modelAsText(tables, [], { openerChance: 0.9 })).toBe(
       [
         "attempts ───────────────────────────────────────────────────────────────────────",
         "  openerChance  0.85 share, set to 0.9 in content/settings.yaml      0.1 to 0.99",
@@ -35,9 +35,27 @@ describe("the model for reading", () => {
   });
 
   it("tells only what a word names", () => {
-    expect(modelAsText(tables, {}, "First")).not.toContain("third");
-    expect(modelAsText(tables, {}, "gills")).toBe(
+    expect(modelAsText(tables, [], {}, "First")).not.toContain("third");
+    expect(modelAsText(tables, [], {}, "gills")).toBe(
       'No number of the model has "gills" in its name or in what it does.',
+    );
+  });
+
+  it("tells what no coach sets after the others, with every number of one that has several", () => {
+    const gate = {
+      value: { from: 0.02, to: 0.97, steps: [1, 2] },
+      unit: "share",
+      does: "chances looked at",
+      source: "made up",
+      confidence: "judgement",
+    } as const;
+    expect(modelAsText(tables, [{ about: "pacing", constants: { gate } }], {}, "gate")).toBe(
+      [
+        "pacing, not to be set ──────────────────────────────────────────────────────────",
+        "  gate from 0.02; to 0.97; steps 1, 2 share",
+        "      chances looked at",
+        "      judgement: made up",
+      ].join("\n"),
     );
   });
 });

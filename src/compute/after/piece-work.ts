@@ -4,11 +4,12 @@ import { nearestOf } from "../lifting/plates.ts";
 import { withoutSmall } from "../warm-up/easy-load.ts";
 import type { AfterNumbers } from "./constants.ts";
 import type { After, PlanAfterInput } from "./plan-after.ts";
+import { AFTER_FIXED } from "./fixed-constants.ts";
 
 type Work = After["day"]["pieces"][number]["work"][number];
 
 /** Up to this share of a best a load can be found by feel. Judgement. */
-const LIGHT = 0.5;
+const LIGHT = AFTER_FIXED.foundByFeel.value;
 
 /**
  * The work of a piece in the athlete's own numbers: loads from their best lifts rounded down to plates a person takes, reps from their

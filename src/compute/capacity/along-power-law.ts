@@ -3,14 +3,15 @@ import type { AmountUnit } from "../../models/vocabulary.ts";
 import type { CapacityConstants } from "./constants.ts";
 import { convertPace } from "./convert-pace.ts";
 import { hasSets, isHeld } from "./reference-pace.ts";
+import { CAPACITY_FIXED } from "./fixed-constants.ts";
 
 /** As much of a movement as was done, or would be, in a time. `error` is relative, of the amount. */
 type Point = { readonly amount: number; readonly time: number; readonly error: number };
 
 /** Lengths of work at which the curve is held to the law, seconds: of runs, machines, and of reps of the body between two efforts. */
-const LENGTHS = { run: [240, 900, 3600], erg: [240, 600, 1800], body: [120, 300, 900] } as const;
+const LENGTHS = CAPACITY_FIXED.lawLengths.value;
 /** A length this near to an effort, as a share, is that effort. */
-const SAME = 0.1;
+const SAME = CAPACITY_FIXED.lawSameLength.value;
 /**
  * Points of a movement at lengths nobody did, by a power law of time over distance: between two efforts the one through both,
  * beyond them the usual one moved half way to their own. A hyperbola of rate and reserve through the same efforts merely comes near

@@ -16,6 +16,7 @@ import { sharedReserve } from "./shared-reserve.ts";
 import type { Subject } from "./subject.ts";
 import { usualPlans } from "./sustainable-work.ts";
 import { type LiftOf, type TaskFactor, taskFactor } from "./task-factor.ts";
+import { CAPACITY_FIXED } from "./fixed-constants.ts";
 
 /** What the capacity of an athlete is computed from. */
 type CapacityInput = {
@@ -136,7 +137,7 @@ function capacityOfTask(
   const { loadShare } = factor;
   const liftable = load === undefined || load <= heaviestOf(factor, constants);
   const unsure = isUnsure(subject, movement, fit);
-  const offReference = 0.25 * Math.abs(Math.log(factor.rate));
+  const offReference = CAPACITY_FIXED.offReference.value * Math.abs(Math.log(factor.rate));
   return {
     sustainable: fit.sustainable * factor.rate,
     fastest: fit.fastest * factor.cycle,

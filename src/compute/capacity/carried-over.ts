@@ -5,6 +5,7 @@ import { ownEfforts } from "./own-efforts.ts";
 import { referencePace, STEADY_SECONDS } from "./reference-pace.ts";
 import type { Subject } from "./subject.ts";
 import { taskFactor } from "./task-factor.ts";
+import { CAPACITY_FIXED } from "./fixed-constants.ts";
 
 /** A factor on the reference times of a movement the athlete has no effort of, what it rests on, and its relative error. */
 export type CarriedOver = {
@@ -15,7 +16,7 @@ export type CarriedOver = {
 };
 
 /** A carried factor is not believed beyond this. */
-const MOST = 1.5;
+const MOST = CAPACITY_FIXED.mostCarried.value;
 
 /**
  * How an athlete compares with the reference of their level in movements they have no effort of: by an own effort in a style of the same

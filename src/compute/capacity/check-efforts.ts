@@ -3,13 +3,14 @@ import type { EffortTrouble } from "../../models/effort-trouble.ts";
 import type { Movement } from "../../models/movement.ts";
 import { inKilograms } from "../../models/quantity.ts";
 import { convertPace } from "./convert-pace.ts";
+import { CAPACITY_FIXED } from "./fixed-constants.ts";
 
 /** Quicker than this share of the quickest cycle known at any level is not believed. */
-const BELIEVABLE = 0.7;
+const BELIEVABLE = CAPACITY_FIXED.leastCycle.value;
 /** Slower than this multiple of the steady pace of a beginner is asked about. */
-const ASKED_FROM = 5;
+const ASKED_FROM = CAPACITY_FIXED.slowestEffort.value;
 /** A shorter effort may be this much slower than a longer one before they contradict each other. */
-const TOLERANCE = 0.01;
+const TOLERANCE = CAPACITY_FIXED.contradiction.value;
 
 /** An effort nothing is wrong with by itself, and its seconds for each unit the movement is counted in. */
 type Sound = { readonly effort: MaxEffort; readonly movement: Movement; readonly pace: number };

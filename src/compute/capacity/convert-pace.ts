@@ -7,6 +7,7 @@ import {
   powerOfPace,
   secondsPerCalorie,
 } from "./erg-power.ts";
+import { CAPACITY_FIXED } from "./fixed-constants.ts";
 
 /**
  * A pace of a movement in another unit it is counted in; undefined where nothing says how the two go together.
@@ -39,9 +40,9 @@ export function convertPace(
  * What an air bike shows of metres at its rate of calories: the fan takes the cube of the speed. About 36 km/h at 20 calories a
  * minute and 28 at 10. No maker publishes it; judgement, from what such machines show.
  */
-const AIR_BIKE_POWER = 3;
+const AIR_BIKE_POWER = CAPACITY_FIXED.airBikePower.value;
 const AIR_BIKE_SPEED = 10; // metres per second
-const AIR_BIKE_CALORIES = 20 / 60; // calories per second at that speed
+const AIR_BIKE_CALORIES = CAPACITY_FIXED.airBikeCalories.value;
 
 function airBikePace(secondsPerUnit: number, from: AmountUnit, to: AmountUnit): number | undefined {
   if (from === "calories" && to === "metres")
@@ -52,7 +53,7 @@ function airBikePace(secondsPerUnit: number, from: AmountUnit, to: AmountUnit): 
 }
 
 /** Speeding up is never free; the closed form of the effort needs more than 1. */
-const LEAST_KAPPA = 1.05;
+const LEAST_KAPPA = CAPACITY_FIXED.leastKappa.value;
 
 const hasOpenFormula = (erg: ErgKind | undefined): erg is ErgKind => erg !== undefined && erg !== "air-bike";
 

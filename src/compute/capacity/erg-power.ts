@@ -1,4 +1,5 @@
 import type { ErgKind } from "../../models/vocabulary.ts";
+import { CAPACITY_FIXED } from "./fixed-constants.ts";
 
 /**
  * The open conventions by which the displays of flywheel ergs relate pace, power and calories. An air bike has none: makers'
@@ -6,15 +7,15 @@ import type { ErgKind } from "../../models/vocabulary.ts";
  */
 
 /** Watts are this over the cube of seconds per metre. Open convention, seen in several restatements. */
-const DRAG = 2.8;
+const DRAG = CAPACITY_FIXED.ergDrag.value;
 /** Kilocalories per hour and watt of work. */
-const CALORIES_PER_WATT_HOUR = 0.8604;
+const CALORIES_PER_WATT_HOUR = CAPACITY_FIXED.ergCalories.value;
 /** Work assumed for each unit of output: about a quarter of what is burnt. */
-const ASSUMED_COST = 4;
+const ASSUMED_COST = CAPACITY_FIXED.ergCost.value;
 /** Calories per hour shown at no power, whatever the body mass. Sources disagree on it; check on a machine. */
-const CALORIES_AT_REST = 300;
+const CALORIES_AT_REST = CAPACITY_FIXED.ergAtRest.value;
 /** A bike erg shows twice the metres of a rower for the same power, so that 1000 m take as long as 500 m. Judgement. */
-const BIKE_METRES = 2;
+const BIKE_METRES = CAPACITY_FIXED.bikeErgMetres.value;
 
 const metresFactor = (erg: ErgKind): number => (erg === "bike-erg" ? BIKE_METRES : 1);
 

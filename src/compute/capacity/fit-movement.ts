@@ -16,6 +16,7 @@ import { hasSets, isHeld, type Reference, referencePace, STEADY_SECONDS } from "
 import type { Subject } from "./subject.ts";
 import { type Endurance, sustainableWorkIn, usualWorkIn } from "./sustainable-work.ts";
 import { AT_REFERENCE, setOfMovement, type TaskFactor, taskFactor } from "./task-factor.ts";
+import { CAPACITY_FIXED } from "./fixed-constants.ts";
 
 /** What an athlete can do of a movement at its reference load and height, in one unit. */
 export type MovementFit = {
@@ -36,11 +37,11 @@ export type MovementFit = {
 type Point = EffortPoint & { readonly factor: TaskFactor; readonly byLaw?: true };
 
 /** How much of the shared reserve a movement may be fitted to reach. */
-const REACHES = { least: 0.4, most: 2.2 } as const;
+const REACHES = CAPACITY_FIXED.reaches.value;
 /** An effort whose fastest way with breaks takes this share of its time is one the muscles explain. */
-const MUSCLES_EXPLAIN = 0.985;
+const MUSCLES_EXPLAIN = CAPACITY_FIXED.musclesExplain.value;
 /** The fastest cycle is at least this much faster than the mean pace of an own effort. */
-const FASTER_THAN_MEAN = 0.9;
+const FASTER_THAN_MEAN = CAPACITY_FIXED.fasterThanMean.value;
 
 /** Everything one movement is fitted from. */
 type Fitting = {

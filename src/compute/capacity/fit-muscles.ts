@@ -3,6 +3,7 @@ import { leastTimeOf } from "../search/least-time.ts";
 import type { Rules } from "../motion/rules.ts";
 import type { CapacityConstants } from "./constants.ts";
 import { refillOfTask, setOfTask, type TaskFactor } from "./task-factor.ts";
+import { CAPACITY_FIXED } from "./fixed-constants.ts";
 
 /** What the muscles of one movement can do: units in one set from fresh, and a factor on how fast they refill in breaks. */
 export type MuscleFit = { readonly unbroken: number; readonly muscleRecovery: number };
@@ -14,15 +15,15 @@ export type Doing = { readonly fastest: number; readonly held: boolean };
 type MusclePoint = { readonly amount: number; readonly time: number; readonly factor: TaskFactor };
 
 /** A single set is never fitted to be longer than this multiple of the amount of an effort. */
-const LONGEST_SET = 20;
+const LONGEST_SET = CAPACITY_FIXED.longestFitted.value;
 
 /** Muscles that do not explain the time of an effort must allow it with this much to spare. */
-const ALLOWED = 0.93;
+const ALLOWED = CAPACITY_FIXED.musclesAllow.value;
 /** An effort is allowed when it takes at most this much longer. */
-const NEAR_ENOUGH = 1.008;
+const NEAR_ENOUGH = CAPACITY_FIXED.musclesNear.value;
 
 /** Beyond so many best sets a steady state is reached, and the time goes on as between these two amounts. */
-const STEADY_SETS = { from: 5, to: 7 } as const;
+const STEADY_SETS = CAPACITY_FIXED.steadySets.value;
 
 /**
  * Seconds that the fastest way of doing an amount from fresh takes, breaks included. Very long work is carried on in a straight line from

@@ -1,6 +1,7 @@
 import type { LiftResult } from "../../models/athlete.ts";
 import type { Level } from "../../models/vocabulary.ts";
 import type { BEST_LIFT_CONSTANTS } from "./best-lift-constants.ts";
+import { CAPACITY_FIXED } from "./fixed-constants.ts";
 
 /** How many tries a best is the best of, as far as it tells: one result, two or three, four and more. */
 export type KnownBy = "one-result" | "few-results" | "many-results";
@@ -20,7 +21,7 @@ export function knownBy(
   days: number,
   { settledDays }: Readonly<Record<keyof typeof BEST_LIFT_CONSTANTS, number>>,
 ): KnownBy {
-  if (effort === "true-max" || results >= 4) return "many-results";
+  if (effort === "true-max" || results >= CAPACITY_FIXED.manyResults.value) return "many-results";
   if (effort === "easy") return "one-result";
   if (level === "new") return results === 1 ? "one-result" : "few-results";
   if (level === "regular") return days <= settledDays || results > 1 ? "many-results" : "few-results";

@@ -1,5 +1,6 @@
 import type { Movement } from "../../models/movement.ts";
 import type { CapacityConstants } from "./constants.ts";
+import { CAPACITY_FIXED } from "./fixed-constants.ts";
 
 /** The shares of the best lift that a load and the movement's reference load are. */
 export type LoadShares = { readonly task: number; readonly reference: number };
@@ -32,7 +33,8 @@ export function loadOnCycle({ task, reference }: LoadShares, constants: Capacity
  * Falls to nearly nothing at the best lift.
  */
 export function repsOverReference({ task, reference }: LoadShares, constants: CapacityConstants): number {
-  const possible = (share: number): number => 1 / Math.max(0.05, within(share, constants)) - 1;
+  const possible = (share: number): number =>
+    1 / Math.max(CAPACITY_FIXED.leastLoadShare.value, within(share, constants)) - 1;
   return possible(task) / possible(reference);
 }
 
@@ -69,7 +71,7 @@ export function setAtReference(atLoad: number, reps: number, { unbrokenLeast }: 
 }
 
 /** The distance of reps at the shares of the best that the constants name, seconds. */
-const APART = 8;
+const APART = CAPACITY_FIXED.repsApart.value;
 
 /**
  * Seconds from one rep to the next at least, where a barbell is lifted again and again at a share of the best lift; 0 where the muscles

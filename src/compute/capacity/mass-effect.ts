@@ -2,13 +2,14 @@ import type { Athlete } from "../../models/athlete.ts";
 import type { Movement } from "../../models/movement.ts";
 import { bodyMassOf } from "./body-mass.ts";
 import type { BodyMassConstants } from "./body-mass-constants.ts";
+import { CAPACITY_FIXED } from "./fixed-constants.ts";
 
 /** Factors on the seconds a unit of a movement takes and on the units of a set, by how heavy somebody is. */
 type MassEffect = { readonly time: number; readonly set: number };
 
 const NONE: MassEffect = { time: 1, set: 1 };
 /** Beyond this ratio to the usual mass, either way, the law is not carried. */
-const MOST = 1.7;
+const MOST = CAPACITY_FIXED.mostMassRatio.value;
 
 /**
  * What body mass does to a pace of which nothing but a level is known: who is heavier than usual for the sex is slower at what carries the

@@ -6,6 +6,7 @@ import type { AmountUnit } from "../../models/vocabulary.ts";
 import { ageOnMonday } from "./age-of-result.ts";
 import type { CapacityConstants } from "./constants.ts";
 import { convertPace } from "./convert-pace.ts";
+import { CAPACITY_FIXED } from "./fixed-constants.ts";
 
 /** An own effort in the unit asked for, at the load it was done with. `error` is relative. */
 export type OwnEffort = {
@@ -17,7 +18,7 @@ export type OwnEffort = {
 };
 
 /** Two efforts whose times are nearer than this share are the same test done twice. */
-const SAME_TEST = 0.06;
+const SAME_TEST = CAPACITY_FIXED.sameTest.value;
 
 /**
  * The athlete's own efforts at a movement in one unit, in ascending order of time. Of the same test at the same load done twice the

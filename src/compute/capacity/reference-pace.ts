@@ -5,9 +5,10 @@ import type { BodyMassConstants } from "./body-mass-constants.ts";
 import { bySex } from "./by-sex.ts";
 import { convertPace } from "./convert-pace.ts";
 import { massEffect } from "./mass-effect.ts";
+import { CAPACITY_FIXED } from "./fixed-constants.ts";
 
 /** Seconds for which a steady reference pace is meant to be held. */
-export const STEADY_SECONDS = 1200;
+export const STEADY_SECONDS = CAPACITY_FIXED.steadySeconds.value;
 
 /** The reference of a movement for a level and sex, in one unit: steady and fastest seconds per unit, units in one set. */
 export type Reference = { readonly steady: number; readonly fastest: number; readonly unbroken: number };

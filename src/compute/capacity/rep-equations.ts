@@ -1,3 +1,5 @@
+import { CAPACITY_FIXED } from "./fixed-constants.ts";
+
 /**
  * One published equation between a load, the reps it can be lifted for, and the heaviest single.
  * `from` and `to` bound the reps for which it is used here.
@@ -38,7 +40,7 @@ export const REP_EQUATIONS: readonly RepEquation[] = [
 ];
 
 /** The most reps a set may have to say anything about a single. */
-const MOST_REPS = 20;
+const MOST_REPS = CAPACITY_FIXED.mostReps.value;
 
 /**
  * How much heavier a single is than a load lifted for `reps` to failure: the mean of the equations inside their

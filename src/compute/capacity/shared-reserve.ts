@@ -4,12 +4,13 @@ import { seconds, type Seconds } from "../../models/quantity.ts";
 import type { CapacityConstants } from "./constants.ts";
 import { fitRateAndReserve } from "./fit-effort.ts";
 import { ownEfforts } from "./own-efforts.ts";
+import { CAPACITY_FIXED } from "./fixed-constants.ts";
 
 /** The reserve all movements share, and its relative error. */
 type SharedReserve = { readonly seconds: Seconds; readonly error: number };
 
 /** Efforts nearer in time than this ratio say nothing about a reserve. */
-const APART = 1.5;
+const APART = CAPACITY_FIXED.reserveApart.value;
 
 /**
  * The athlete's shared reserve from all movements with two or more efforts of different length.

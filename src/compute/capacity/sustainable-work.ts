@@ -8,12 +8,13 @@ import type { Rules } from "../motion/rules.ts";
 import { type RunState, startState } from "../motion/run.ts";
 import { singleTrack } from "../search/single-track.ts";
 import { COUNTED, type Track } from "../motion/track.ts";
+import { CAPACITY_FIXED } from "./fixed-constants.ts";
 
 /** A movement as far as its endurance goes; `quickest`: share of the time that its fastest cycles and its sets need at least. */
 export type Endurance = { readonly kappa: number; readonly reach: number; readonly quickest: number };
 
 /** In efforts up to this length, seconds, it matters whether time or work is given, and how fast the fastest cycle is. */
-const SHORT = 400;
+const SHORT = CAPACITY_FIXED.shortEffort.value;
 
 /**
  * Sustainable seconds of work that the plan of a single movement does in a time: the search and the simulation of the pacing itself,

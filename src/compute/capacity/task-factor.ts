@@ -19,6 +19,7 @@ import {
   setAtReference,
 } from "./load-effect.ts";
 import type { Task } from "../motion/movement-capacity.ts";
+import { CAPACITY_FIXED } from "./fixed-constants.ts";
 
 /** How a task differs from its movement at the reference load and height. */
 export type TaskFactor = {
@@ -141,7 +142,8 @@ function loadShares(lifter: Lifter, movement: Movement, load: number | undefined
     return { task, reference: usualShare, kilograms: loads };
   }
   const usual = liftOf(typicalOf(athlete), movement)?.kilograms ?? reference / usualShare;
-  const share = Math.min(0.85, Math.max(0.1, referenceShare(athlete, movement, reference, usual, liftOf)));
+  const { least, most } = CAPACITY_FIXED.referenceShares.value;
+  const share = Math.min(most, Math.max(least, referenceShare(athlete, movement, reference, usual, liftOf)));
   // A best that was not tested in this movement says only in part how hard a load is.
   const trust = { tested: 1, estimated: 1, related: constants.trustRelated, level: constants.trustLevel }[
     best.basis

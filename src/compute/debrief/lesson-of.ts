@@ -10,6 +10,7 @@ import { pieceWork } from "./piece-work.ts";
 import { spreadOf } from "./range-spread.ts";
 import { resultDone } from "./result-done.ts";
 import { type Suspect, suspectsOf } from "./suspects.ts";
+import { DEBRIEF_FIXED } from "./fixed-constants.ts";
 
 /** A lesson and whether the beginning was too fast. */
 export type LessonLearnt = { readonly lesson: Lesson; readonly hasty: boolean };
@@ -45,7 +46,7 @@ export function lessonOf(
   const blown = result.felt === "blew-up" && causes.length === 0;
   return {
     lesson: {
-      slower: Math.log(Math.max(0.2, ratio - named)),
+      slower: Math.log(Math.max(DEBRIEF_FIXED.leastSlower.value, ratio - named)),
       noise: Math.hypot(constants.retestNoise, constants.workoutNoise) * (blown ? constants.blownDoubt : 1),
       movements: pieces.length > 1 ? movementsOf(pieces, suspects, causes, constants) : new Map(),
     },

@@ -2,6 +2,7 @@ import type { Piece } from "../../models/plan/debrief.ts";
 import type { PlannedRow } from "../../models/plan/plan.ts";
 import type { DebriefConstants } from "./constants.ts";
 import type { PieceWork } from "./piece-work.ts";
+import { DEBRIEF_FIXED } from "./fixed-constants.ts";
 
 /** Something that makes pieces of work longer than planned, and by how much in each. */
 export type Suspect = {
@@ -32,7 +33,7 @@ type SuspectsInput = {
  * Shares by which the beginning of a hasty day is faster. What it costs grows faster than they do (an emptied reserve), so each is a
  * suspect of its own, taken as proportional around itself.
  */
-const HASTES = [0.08, 0.15, 0.25] as const;
+const HASTES = DEBRIEF_FIXED.hastes.value;
 
 /** Everything a difference is explained by: the form of the day first, which is no fault. */
 export function suspectsOf(input: SuspectsInput, constants: DebriefConstants): readonly Suspect[] {

@@ -6,6 +6,7 @@ import type { EarlyPerformance, Workout } from "../../models/workout.ts";
 import { unroll } from "../unroll/unroll.ts";
 import { readRounds } from "./read-rounds.ts";
 import { roundWork } from "./round-work.ts";
+import { EARLY_SPLITS_FIXED } from "./fixed-constants.ts";
 
 /**
  * Early performances of a workout that cannot be read: more clocks than there is work, or a clock before the work could have
@@ -26,7 +27,7 @@ export function checkEarlySplits(
 }
 
 /** Shares of the time a regular athlete would steadily take that no performance lies beyond, whoever and at whatever load. */
-const [LEAST, MOST] = [0.25, 10];
+const [LEAST, MOST] = EARLY_SPLITS_FIXED.wildTimes.value;
 
 /** A performance so far from anything possible that a unit must have slipped: minutes for hours, or a clock of something else. */
 function wildOf(performance: EarlyPerformance, course: Course): EarlyTrouble | undefined {

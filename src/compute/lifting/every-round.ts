@@ -11,10 +11,11 @@ import type { LadderProblem, Slot } from "./ladder-problem.ts";
 import type { LoadedInput } from "./lifting-input.ts";
 import type { LiftingTask } from "./lifting-task.ts";
 import { CLOSER, type PlannedLadder, withSteps } from "./plan-ladder.ts";
+import { LIFTING_FIXED } from "./fixed-constants.ts";
 
 /** Loads of a build that comes before a ladder: how far below the ladder's first each lies at most, as shares of it. */
-const BUILD_STEP = 0.05;
-const LIGHTEST = 0.7;
+const BUILD_STEP = LIFTING_FIXED.buildStepInRounds.value;
+const LIGHTEST = LIFTING_FIXED.lightestInRounds.value;
 
 /**
  * Every window has its lift: the ladder stands in the last of them, and where there are more windows than it has loads, an even

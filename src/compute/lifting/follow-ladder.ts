@@ -24,7 +24,7 @@ export type Rung = {
 };
 
 /** How days that follow a ladder go: how they may end, and how likely they come to each load of it. */
-export type Followed = { readonly outcomes: readonly Outcome[]; readonly lifted: readonly number[] };
+type Followed = { readonly outcomes: readonly Outcome[]; readonly lifted: readonly number[] };
 
 /** Where a day stands: the next rung, misses at it, misses in all, and what was made. `down`: loads below the opener taken. */
 type Standing = {

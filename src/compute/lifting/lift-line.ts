@@ -1,6 +1,7 @@
 import type { Course, CourseEffort } from "../../models/course.ts";
 import type { Movement } from "../../models/movement.ts";
 import { type Seconds, seconds } from "../../models/quantity.ts";
+import { LIFTING_FIXED } from "./fixed-constants.ts";
 
 type LiftPiece = { readonly movement: Movement; readonly reps: number };
 
@@ -72,7 +73,7 @@ export function windowedLiftsOf(
 type Visit = { readonly line: LiftLine; readonly window: LiftWindow };
 
 /** Seconds a lift is taken to last where only that says when the next window opens. Judgement. */
-const ONE_LIFT = 15;
+const ONE_LIFT = LIFTING_FIXED.oneLift.value;
 
 /** Every time a lift of free load comes up, with the window it comes up in. */
 function visitsOf(course: Course, reached: (index: number) => Seconds | undefined): readonly Visit[] {

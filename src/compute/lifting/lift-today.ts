@@ -13,6 +13,7 @@ import { type Belief, beliefBefore, type LiftKind } from "./day-strength.ts";
 import type { LiftingInput } from "./lifting-input.ts";
 import { allRepsOf, type LiftLine } from "./lift-line.ts";
 import { type WorkLoss, workLoss } from "./work-loss.ts";
+import { LIFTING_FIXED } from "./fixed-constants.ts";
 
 /** What a lift is expected to be today: the single it rests on, what is believed of the attempt's own reps, and how strength moves. */
 export type LiftToday = {
@@ -161,7 +162,7 @@ function doneForReps({ lifts }: Athlete, movement: Movement, reps: number): numb
 }
 
 const repsDoubt = (line: LiftLine, constants: AttemptConstants): number =>
-  constants.repsDoubt * Math.min(4, allRepsOf(line) - 1);
+  constants.repsDoubt * Math.min(LIFTING_FIXED.repsInDoubt.value, allRepsOf(line) - 1);
 
 /** What a line taxes: the most that any of its movements does. */
 function taxesOf({ pieces }: LiftLine): Movement["taxes"] {

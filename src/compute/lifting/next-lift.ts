@@ -6,6 +6,7 @@ import type { Belief } from "./day-strength.ts";
 import { isSameLoad, type LadderProblem, SAME, type Slot } from "./ladder-problem.ts";
 import type { LadderTask } from "./lifting-task.ts";
 import { type PlannedLadder, slotsOf } from "./plan-ladder.ts";
+import { LIFTING_FIXED } from "./fixed-constants.ts";
 
 /** A lift that was done: its load in kilograms, and its start in seconds from the opening of the window. */
 export type DoneLift = { readonly load: number; readonly made: boolean; readonly start: number };
@@ -23,7 +24,7 @@ export type NextLift =
   | { readonly kind: "stop"; readonly why: "all-done" | "two-misses" | "none-made" | "no-time" };
 
 /** A lift within so many seconds of its planned start leaves the starts after it as they are. */
-const ON_TIME = 20;
+const ON_TIME = LIFTING_FIXED.onTime.value;
 
 /**
  * The next lift after those that were done, in the window as it is.

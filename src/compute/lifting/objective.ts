@@ -3,6 +3,7 @@ import type { Lifting } from "../../models/plan/lifting.ts";
 import { inKilograms, KILOGRAMS_PER_POUND } from "../../models/quantity.ts";
 import { placeOfLoad } from "../places/places-of.ts";
 import type { LiftingInput } from "./lifting-input.ts";
+import { LIFTING_FIXED } from "./fixed-constants.ts";
 
 /** What a best made load is worth in the sense the coach asks for. */
 export type Objective = {
@@ -13,10 +14,10 @@ export type Objective = {
 };
 
 /** Worth of a kilogram beside reaching the load asked for, so that the plan still goes on after it. */
-const BESIDE = 1e-4;
+const BESIDE = LIFTING_FIXED.worthBeside.value;
 
 /** Places a kilogram is worth beside those it passes, so that who is out of the field's reach still lifts. */
-const PER_KILOGRAM = 0.01;
+const PER_KILOGRAM = LIFTING_FIXED.placesPerKilogram.value;
 
 /**
  * The coach's objective as a worth of the best made load: its kilograms, its place among the field (less is better, so

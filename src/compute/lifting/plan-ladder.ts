@@ -5,6 +5,7 @@ import { dayChances } from "./day-grid.ts";
 import type { LadderProblem, Slot } from "./ladder-problem.ts";
 import type { LadderTask } from "./lifting-task.ts";
 import type { LiftToday } from "./lift-today.ts";
+import { LIFTING_FIXED } from "./fixed-constants.ts";
 
 /** The attempts of a lift with the moments at which they start. */
 export type PlannedLadder = {
@@ -42,7 +43,7 @@ export function planLadder(
 }
 
 /** Steps of a ladder that has little way to go, over the usual ones. */
-export const CLOSER = 0.6;
+export const CLOSER = LIFTING_FIXED.closerSteps.value;
 
 /** The same lift climbing by other steps; jumps that are set stay, and so does the rule that fits the steps. */
 export const withSteps = <T extends Pick<LadderTask, "problem">>(task: T, times: number): T => ({
@@ -87,7 +88,7 @@ const chanceOfOpener = (
 ): number => (rising || slots.length <= FEW ? Math.max(openerChance, surerOpenerChance) : openerChance);
 
 /** More attempts than another number must be worth this much more of the strength, or the fewer are taken. */
-export const WORTH_ONE_MORE = 0.002;
+export const WORTH_ONE_MORE = LIFTING_FIXED.worthOneMore.value;
 /** Loads of the standard athlete that are looked at, kilograms. */
 const STANDARD_LOADS = Array.from({ length: 71 }, (_, at) => 50 + at);
 

@@ -2,6 +2,7 @@ import type { Movement } from "../../models/movement.ts";
 import { MUSCLES, type Muscle } from "../../models/vocabulary.ts";
 import { fastRefilled, muscleRefillLaw, slowRefilled } from "./refill-law.ts";
 import type { Rules } from "./rules.ts";
+import { MOTION_FIXED } from "./fixed-constants.ts";
 
 /** Freshness of each muscle of the vocabulary, in its order: share left in the fast and in the slow store. Changed in place. */
 export type Muscles = { readonly fast: Float64Array; readonly slow: Float64Array };
@@ -10,7 +11,7 @@ export type Muscles = { readonly fast: Float64Array; readonly slow: Float64Array
 export type MuscleDraw = { readonly draw: Float64Array; readonly any: boolean };
 
 /** A muscle drawn on less than this never limits a set. */
-const LIMITS_FROM = 0.3;
+const LIMITS_FROM = MOTION_FIXED.musclesLimitFrom.value;
 
 /** Muscles that are all fresh. */
 export const freshMuscles = (rules: Rules): Muscles => ({

@@ -7,15 +7,16 @@ import { isByInterval } from "./interval-rows.ts";
 import { endsByClock, roundSeconds, scoreAfterRound } from "./rounds.ts";
 import type { Solved } from "../search/solve-part.ts";
 import { startStation, stretchAtEnd } from "./stations.ts";
+import { PACING_FIXED } from "./fixed-constants.ts";
 
 /** The first round is not tried faster than this, over the plan. */
 const FASTEST_TRIED = 1.4;
 /** A start quicker than this share of the plan is another plan, and where the slowest interval counts, another interval. Judgement. */
-const LEAST = { start: 0.93, interval: 0.96 } as const;
+const LEAST = PACING_FIXED.leastCeiling.value;
 /** The first rung of a ladder is no start where it is less than this share of the work. Judgement. */
-const LEAST_RUNG = 0.1;
+const LEAST_RUNG = PACING_FIXED.leastRung.value;
 /** A first round with less of the work than this says nothing about the pace. Judgement. */
-const SHORTEST = 0.02;
+const SHORTEST = PACING_FIXED.leastStart.value;
 
 /**
  * The fastest sensible start: the one that spends all that the plan holds back, with everything after it as planned. Faster

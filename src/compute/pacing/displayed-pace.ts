@@ -2,9 +2,10 @@ import type { Movement } from "../../models/movement.ts";
 import type { PacingRow } from "../../models/plan/pacing.ts";
 import type { AmountUnit } from "../../models/vocabulary.ts";
 import { caloriesPerHour, powerOfCalories, powerOfPace } from "../capacity/erg-power.ts";
+import { PACING_FIXED } from "./fixed-constants.ts";
 
 /** Seconds a metre beyond which nobody runs or walks: a pace in water, which is read per 100 m. Judgement: 15 min per km is a stroll. */
-const SLOWEST_ON_FOOT = 0.9;
+const SLOWEST_ON_FOOT = PACING_FIXED.slowestOnFoot.value;
 
 /** Pace as the machine or the watch shows it; undefined where nothing shows one. */
 export function displayedPace(

@@ -3,13 +3,14 @@ import { normalBelow } from "../../numerics/normal.ts";
 import { REST_UNTIL } from "../motion/track.ts";
 import type { Solved } from "../search/solve-part.ts";
 import { plannedAmounts, wholeScore } from "./planned-amounts.ts";
+import { PACING_FIXED } from "./fixed-constants.ts";
 
 type Gate = NonNullable<Pacing["gates"]>[number];
 
 /** Chances between which going all out is worth a look of its own. Judgement. */
-const OPEN = { from: 0.02, to: 0.97 } as const;
+const OPEN = PACING_FIXED.gateInDoubt.value;
 /** At most so many are told, the last ones: a ladder of intervals has one at the end of each. */
-const MOST = 4;
+const MOST = PACING_FIXED.gatesTold.value;
 
 /**
  * The deadlines that end the part: all that the plan passes and the first it does not, as far as nothing out of reach stands before

@@ -8,6 +8,7 @@ import { endsByClock } from "./rounds.ts";
 import { type Counting, countingOf } from "./adding-up.ts";
 import type { Solved } from "../search/solve-part.ts";
 import { lookStation } from "./stations.ts";
+import { PACING_FIXED } from "./fixed-constants.ts";
 
 /** Results nearer than this are one, in seconds or score units: both are told in whole ones. */
 const SAME_RESULT = 0.5;
@@ -150,7 +151,7 @@ const meanOf = (left: readonly Round[], value: (round: Round) => number): number
   left.reduce((sum, round) => sum + value(round), 0) / Math.max(1, left.length);
 
 /** What comes so much later or sooner than planned, as a share of its clock, is a day of another form; never more than the other. Judgement. */
-const ANOTHER_FORM = { least: 0.04, most: 0.1 } as const;
+const ANOTHER_FORM = PACING_FIXED.anotherForm.value;
 
 /** Seconds off the plan at which to act: at least so many, more where it is late. */
 const differenceAt = (row: PacingRow, least: number): number =>
@@ -186,7 +187,7 @@ function byClock(lookout: Lookout, least: number): IfThen[] {
 }
 
 /** Least change of a pace that is told: a tenth of a second a rep, or this share where a display shows it. Judgement. */
-const LEAST_PACE = { seconds: 0.1, share: 0.01 } as const;
+const LEAST_PACE = PACING_FIXED.leastPaceTold.value;
 
 /**
  * Thresholds at a station, in work of one round. Behind, what is still to come in sets is cut into smaller ones, else the longest

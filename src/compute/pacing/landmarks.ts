@@ -1,8 +1,9 @@
 import type { Pacing, PacingRow } from "../../models/plan/pacing.ts";
 import type { PacingConstants } from "../motion/constants.ts";
+import { PACING_FIXED } from "./fixed-constants.ts";
 
 /** More checkpoints than this nobody looks at. */
-const MOST_CHECKPOINTS = 8;
+const MOST_CHECKPOINTS = PACING_FIXED.checkpointsTold.value;
 
 /**
  * Rows at whose end the clock is worth a look: the ends of rounds, evenly thinned out where there are many; the ends of rows in work

@@ -3,9 +3,10 @@ import { workTime } from "../search/day.ts";
 import type { BodyState, MuscleWork } from "./paced-part.ts";
 import type { Muscles } from "../motion/muscles.ts";
 import type { Solved } from "../search/solve-part.ts";
+import { PACING_FIXED } from "./fixed-constants.ts";
 
 /** A muscle taxed less than this does not count as having worked. */
-const WORKED_FROM = 0.15;
+const WORKED_FROM = PACING_FIXED.workedFrom.value;
 
 /** How each muscle was taxed over the part: mean tax while it worked, and for how many minutes. */
 export function muscleWorkOf({ bench: { track }, log, state }: Solved): readonly MuscleWork[] {

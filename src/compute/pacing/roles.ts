@@ -2,10 +2,11 @@ import type { Pacing } from "../../models/plan/pacing.ts";
 import type { Sensitivity } from "../search/sensitivity.ts";
 import type { Solved } from "../search/solve-part.ts";
 import { workTime } from "../search/day.ts";
+import { PACING_FIXED } from "./fixed-constants.ts";
 
 /** A movement must take this share of the work time to be one to recover on, and cost this much less than the limiter. */
-const ENOUGH_TIME = 0.08;
-const EASIER = 0.05;
+const ENOUGH_TIME = PACING_FIXED.roleTime.value;
+const EASIER = PACING_FIXED.roleEasier.value;
 
 /**
  * Who limits and where to breathe. The limiter is the movement on which the result hangs most. The breather is the one done at the

@@ -1,3 +1,4 @@
+import type { Movement } from "../../models/movement.ts";
 import type { CourseEffort, CourseRest } from "../../models/course.ts";
 import type { PacingRow } from "../../models/plan/pacing.ts";
 import type { Solved } from "../search/solve-part.ts";
@@ -5,14 +6,15 @@ import { displayedPace } from "./displayed-pace.ts";
 import type { PartInput } from "./paced-part.ts";
 import { finalScore, plannedAmounts, wholeScore } from "./planned-amounts.ts";
 import { visitPieces } from "./visit-pieces.ts";
+import { PACING_FIXED } from "./fixed-constants.ts";
 
 /**
  * A wait shorter than the first is a few breaths on the way to the bar and told with the row; shorter than the second it is part of
  * getting ready; a rest shorter than the third is none. Seconds.
  */
-const SHORTEST_WAIT = 12;
-const SHORTEST_BREATH = 2.5;
-const SHORTEST_REST = 0.5;
+const SHORTEST_WAIT = PACING_FIXED.shortestWait.value;
+const SHORTEST_BREATH = PACING_FIXED.shortestBreath.value;
+const SHORTEST_REST = PACING_FIXED.shortestRest.value;
 
 type RowPiece = Omit<
   PacingRow,
@@ -128,6 +130,20 @@ function rowsOfNothing(
   return i === state.at && !isWall ? [restPiece(from, to, "begun")] : [];
 }
 
+/** What is done in a visit, the same for each of its pieces. */
+const workOf = (item: CourseEffort, movement: Movement, loadBar: PartInput["loadBar"]) => ({
+  movement: movement.id,
+  name: movement.name,
+  plural: movement.plural,
+  short: movement.short,
+  unit: item.unit,
+  ...(item.written && item.written.unit !== "m" ? { writtenIn: item.written.unit } : {}),
+  ...(item.sides ? { sides: item.sides } : {}),
+  ...(item.load && !item.load.athletesChoice ? { load: loadBar(item.load, movement) } : {}),
+  ...(item.height === undefined ? {} : { heightMetres: item.height }),
+  complexWithNext: item.joinedToNext,
+});
+
 /** The rows of a visit: the wait before it, where one is planned, and its work. */
 function visitRows(
   { log, state, bench: { track }, sets }: Solved,
@@ -168,17 +184,8 @@ function visitRows(
     const displayed = displayedPace(movement, item.unit, piece.secondsPerUnit);
     return {
       ...piece,
-      movement: movement.id,
-      name: movement.name,
-      plural: movement.plural,
-      short: movement.short,
+      ...workOf(item, movement, loadBar),
       ...(piece === last && Number.isFinite(asked) && asked > amount + 1e-6 ? { prescribed: asked } : {}),
-      unit: item.unit,
-      ...(item.written && item.written.unit !== "m" ? { writtenIn: item.written.unit } : {}),
-      ...(item.sides ? { sides: item.sides } : {}),
-      ...(item.load && !item.load.athletesChoice ? { load: loadBar(item.load, movement) } : {}),
-      ...(item.height === undefined ? {} : { heightMetres: item.height }),
-      complexWithNext: item.joinedToNext,
       ...(piece === pieces[0] && wait === 0 && breath >= SHORTEST_BREATH ? { breath } : {}),
       ...(displayed ? { displayed } : {}),
       tieBreak: item.tieBreak && piece === last,

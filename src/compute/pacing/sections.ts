@@ -1,9 +1,10 @@
 import type { Score } from "../../models/workout.ts";
 import type { Rules } from "../motion/rules.ts";
 import { COUNTED, HOLD, REST_FOR, REST_UNTIL, type Track } from "../motion/track.ts";
+import { PACING_FIXED } from "./fixed-constants.ts";
 
 /** A rest shorter than this does not part the work. */
-const PARTS_FROM = 15;
+const PARTS_FROM = PACING_FIXED.restThatParts.value;
 
 /**
  * Numbers the sections of a track (work between rests worth the name, and windows whose end the work must make) and returns how many

@@ -1,8 +1,9 @@
 import type { PaceShape, PartInput } from "./paced-part.ts";
 import type { Track } from "../motion/track.ts";
+import { PACING_FIXED } from "./fixed-constants.ts";
 
 /** A round seen slower or faster than this, relative to the mean, is a mishap, not a shape. */
-const MOST = 1.6;
+const MOST = PACING_FIXED.mostShape.value;
 
 /** The lift of the rate in each stretch that early performances suggest, in their weight; 1 everywhere without them. */
 export function shapeOf(track: Track, shape: PaceShape | undefined): Float64Array {

@@ -4,17 +4,18 @@ import type { Plan } from "../../models/plan/plan.ts";
 import type { Rules } from "../motion/rules.ts";
 import type { Sensitivity } from "../search/sensitivity.ts";
 import type { Track } from "../motion/track.ts";
+import { PACING_FIXED } from "./fixed-constants.ts";
 
 /** Relative error of a movement once it is tested. */
-const TESTED = 0.04;
+const TESTED = PACING_FIXED.errorTested.value;
 /** A test that narrows the range less than this is not worth naming. */
-const WORTH_TESTING = 0.05;
+const WORTH_TESTING = PACING_FIXED.worthTesting.value;
 
 /** Lengths of tests: metres on a machine, on foot and of other ways, and minutes of what is counted. */
-const ERG_METRES = 2000;
-const RUN_METRES = 1600;
+const ERG_METRES = PACING_FIXED.testOnErg.value;
+const RUN_METRES = PACING_FIXED.testOnFoot.value;
 const OTHER_METRES = 100;
-const COUNTED_MINUTES = 5;
+const COUNTED_MINUTES = PACING_FIXED.testCounted.value;
 
 type Sharpen = NonNullable<Plan["sharpen"]>;
 

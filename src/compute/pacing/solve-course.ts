@@ -23,6 +23,7 @@ import { startBody } from "./start-body.ts";
 import type { Track } from "../motion/track.ts";
 import { type TaskOf, tasksOf } from "../motion/track-task.ts";
 import { plannedSpread } from "../search/uncertainty.ts";
+import { PACING_FIXED } from "./fixed-constants.ts";
 
 /** What falls short: nothing, the work under a cap (or before a movement the athlete cannot do), or the work of timed intervals. */
 export type Falls = "nothing" | "cap" | "intervals";
@@ -49,7 +50,7 @@ const LENGTH_ROUNDS = 4;
 /** A plan whose length is off by this share from what it was made for is made again. */
 const FAR_OFF = 0.06;
 /** Length in seconds taken where nothing says it. */
-const USUAL_LENGTH = 600;
+const USUAL_LENGTH = PACING_FIXED.usualLength.value;
 
 /** Everything about a part that solving it again and again needs. */
 type Task = {

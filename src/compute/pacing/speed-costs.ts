@@ -1,13 +1,14 @@
 import type { Pacing } from "../../models/plan/pacing.ts";
 import type { Solved } from "../search/solve-part.ts";
 import { workTime } from "../search/day.ts";
+import { PACING_FIXED } from "./fixed-constants.ts";
 
 /** How much quicker the example is: a tenth. */
-const QUICKER = 1.1;
+const QUICKER = PACING_FIXED.hurryExample.value;
 /** A movement must take this share of the work time to be worth hurrying in. Judgement. */
-const ENOUGH_TIME = 0.08;
+const ENOUGH_TIME = PACING_FIXED.hurryTime.value;
 /** Costs nearer than this are the same to an athlete. Judgement. */
-const APART = 0.02;
+const APART = PACING_FIXED.hurryApart.value;
 
 /**
  * The movements of a part in which speed is cheapest and dearest: by how much the effort of a unit grows when it is done a tenth

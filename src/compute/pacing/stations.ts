@@ -1,10 +1,11 @@
 import type { PacingRow } from "../../models/plan/pacing.ts";
 import type { Solved } from "../search/solve-part.ts";
+import { PACING_FIXED } from "./fixed-constants.ts";
 
 /** Share of the work after which a start is over, where work of one round has no first round: about a third, by stations. Judgement. */
-const START = { least: 0.15, most: 0.5, about: 0.33 } as const;
+const START = PACING_FIXED.startByStations.value;
 /** Share of the time by which one knows how it goes, and can still change something. Judgement. */
-const LOOK = { least: 0.35, most: 0.82, about: 0.6 } as const;
+const LOOK = PACING_FIXED.lookByStations.value;
 
 type Window = { readonly least: number; readonly most: number; readonly about: number };
 

@@ -3,6 +3,7 @@ import type { PlacesConstants } from "./constants.ts";
 import { expectedPlace } from "./expected-place.ts";
 import { type Cap, type PossibleResult, stoppedByCap } from "./possible-results.ts";
 import type { RankedField } from "./rank-field.ts";
+import { PLACES_FIXED } from "./fixed-constants.ts";
 
 type HoldBack = NonNullable<Places["holdBack"]>;
 
@@ -35,7 +36,7 @@ export type HoldBackInput = {
 };
 
 /** Shares of the effort that could be held back. */
-const SHARES = [0.025, 0.05, 0.1] as const;
+const SHARES = PLACES_FIXED.heldBackTried.value;
 
 /**
  * Whether going easier in the first part to lift more could pay: for 2.5, 5 and 10 % of its effort, the places lost there

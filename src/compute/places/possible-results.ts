@@ -1,5 +1,6 @@
 import type { Range } from "../../models/plan/basics.ts";
 import type { Side } from "./rank-field.ts";
+import { PLACES_FIXED } from "./fixed-constants.ts";
 
 /** One result an athlete may have, and its chance. Scores in the unit of the field. */
 export type PossibleResult = { readonly side: Side; readonly score: number; readonly chance: number };
@@ -9,9 +10,9 @@ export type PossibleResult = { readonly side: Side; readonly score: number; read
  * rule for the mean of a skewed quantity known by its 10th, 50th and 90th percentile (Keefer and Bodily 1983; recalled).
  */
 export const resultsOfRange = (range: Range, side: Side, chance = 1): readonly PossibleResult[] => [
-  { side, score: range.cautious, chance: 0.3 * chance },
-  { side, score: range.middle, chance: 0.4 * chance },
-  { side, score: range.hopeful, chance: 0.3 * chance },
+  { side, score: range.cautious, chance: PLACES_FIXED.rangeWeights.value.ends * chance },
+  { side, score: range.middle, chance: PLACES_FIXED.rangeWeights.value.middle * chance },
+  { side, score: range.hopeful, chance: PLACES_FIXED.rangeWeights.value.ends * chance },
 ];
 
 /** A cap in seconds, and all that is counted for the score. */

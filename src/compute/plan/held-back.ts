@@ -1,12 +1,13 @@
 import type { PartPlan } from "../../models/plan/plan.ts";
 import type { PlacesConstants } from "../places/constants.ts";
 import { costOfLater, lostToPart } from "./plan-trade.ts";
+import { PLAN_FIXED } from "./fixed-constants.ts";
 
 type HeldBack = NonNullable<PartPlan["heldBack"]>;
 
 /** Seconds held back in a part for time, and share of the work of one that its clock ends. */
 const SECONDS = 10;
-const SHARE = 0.025;
+const SHARE = PLAN_FIXED.heldBackTold.value;
 
 /**
  * What going a little easier in a part buys at the lift right after it: the strength it saves, less what a later end costs of a window that

@@ -3,14 +3,15 @@ import type { Data } from "../../models/data.ts";
 import type { Gym } from "../../models/gym.ts";
 import type { MassUnit } from "../../models/quantity.ts";
 import type { Step } from "../../models/workout.ts";
+import { PLAN_FIXED } from "./fixed-constants.ts";
 
 /** The gym a plan is made for; `assumed` when neither the athlete nor the settings name one. */
 type PlanPlace = { readonly gym: Gym; readonly assumed: boolean };
 
 /** A usual gym for athletes of whom no gym is known, by the unit of its bars and plates. Judgement. */
 const USUAL_GYMS: Readonly<Record<MassUnit, Gym>> = {
-  kg: usualGym("kg", { long: 20, short: 15, plates: [25, 20, 15, 10, 5, 2.5, 1.25] }),
-  lb: usualGym("lb", { long: 45, short: 35, plates: [45, 35, 25, 15, 10, 5, 2.5] }),
+  kg: usualGym("kg", PLAN_FIXED.usualPlates.value.kg),
+  lb: usualGym("lb", PLAN_FIXED.usualPlates.value.lb),
 };
 
 /**
@@ -63,6 +64,6 @@ function usualGym(
     plates: plates.map((value) => ({ plate: { value, unit }, pairs: 2 })),
     ergs: {},
     equipment: [],
-    between: { value: 4, unit: "m" },
+    between: { value: PLAN_FIXED.usualBetween.value, unit: "m" },
   };
 }

@@ -15,6 +15,7 @@ import { heldBack } from "./held-back.ts";
 import type { PlanContext } from "./plan-context.ts";
 import { type ComparedPart, planTrade } from "./plan-trade.ts";
 import { resultOf } from "./plan-total.ts";
+import { PLAN_FIXED } from "./fixed-constants.ts";
 
 /**
  * The places of each part whose score a field at hand counts; nothing is said where there is none. Where a part is followed by
@@ -118,4 +119,4 @@ function nextLoad(load: number, field: Field, { gym, bar }: PlanContext): number
 }
 
 /** Kilograms that a load must be above another to be a heavier one. */
-const SMALLEST_STEP = 0.05;
+const SMALLEST_STEP = PLAN_FIXED.heavierBy.value;

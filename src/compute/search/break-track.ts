@@ -15,6 +15,7 @@ import type { SetPlan } from "./set-plan.ts";
 import type { Rules } from "../motion/rules.ts";
 import type { RunLog } from "../motion/run.ts";
 import { HOLD, REST_FOR, type Track } from "../motion/track.ts";
+import { SEARCH_FIXED } from "./fixed-constants.ts";
 
 /** Work shorter than this is not broken up, whatever it is counted in. */
 const LEAST_UNITS = 1;
@@ -126,7 +127,7 @@ function breakStretch(
 }
 
 /** Singles that the clock breaks off are drawn out over what they need by no more than this share; what is left is another try. Judgement. */
-const DRAWN_OUT = 0.25;
+const DRAWN_OUT = SEARCH_FIXED.singlesDrawnOut.value;
 
 /** Singles as the fastest way has them, with a little more rest: what the clock leaves of a single is not spent before the last one. */
 function notDrawnOut(plan: SetPlan, planFor: (time: number) => SetPlan): SetPlan {

@@ -1,6 +1,7 @@
 import type { Rules } from "../motion/rules.ts";
 import { FIVES_FROM, useOf } from "./even-sets.ts";
 import { largestSet, type SetQuestion } from "./largest-sets.ts";
+import { SEARCH_FIXED } from "./fixed-constants.ts";
 
 /** Sets as a coach would write them, with the rest before the first and between two. */
 export type CoachSets = {
@@ -15,7 +16,7 @@ export type CoachSets = {
 export type Shapes = Map<number, readonly (readonly number[])[]>;
 
 /** How fast sets fall from one to the next: a factor on each after the first. */
-const FALLS = [1, 0.93, 0.86, 0.78, 0.7] as const;
+const FALLS = SEARCH_FIXED.setFalls.value;
 /** Numbers of sets tried above the fewest, one by one; beyond that each is so much larger than the one before. */
 const ONE_BY_ONE = 5;
 const FURTHER = 1.35;
@@ -25,16 +26,7 @@ const FURTHER = 1.35;
  * the more there are; a rest longer than ten seconds, a last set of less than half of the first, and a set near failure are avoided, and so
  * are a few twos among singles; equal sets and whole fives are easier to keep.
  */
-const DISLIKE = {
-  break: 4,
-  longRest: 0.15,
-  fromRest: 10,
-  fall: 4,
-  fallFrom: 0.6,
-  nearFailure: 14,
-  oddTwos: 1,
-  even: 0.35,
-};
+const DISLIKE = SEARCH_FIXED.setDislikes.value;
 
 /**
  * The sets a coach would write for an amount where so many seconds are there for rests: few of them, with short rests, falling gently, none

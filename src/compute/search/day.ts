@@ -3,6 +3,7 @@ import type { Drive } from "../motion/drive.ts";
 import { startState, type RunLog, type RunState } from "../motion/run.ts";
 import { simulate } from "../motion/simulate.ts";
 import type { Track } from "../motion/track.ts";
+import { SEARCH_FIXED } from "./fixed-constants.ts";
 
 /**
  * Takes a run as the plan to follow: seconds per unit at the start and end of each stretch and the reserve expected there. What the
@@ -30,7 +31,8 @@ export function keepAsPlan(bench: Bench, log: RunLog, last: number): void {
       const amount = track.amount[i] as number;
       reached[i] = Number.isFinite(amount) && amount > 0 ? Math.min(1, done / amount) : 1;
       const average = workTime(track, log, i) / done;
-      const first = Math.min(1.6 * average, Math.max(0.4 * average, log.opening[i] as number));
+      const { least, most } = SEARCH_FIXED.planLikeAverage.value;
+      const first = Math.min(most * average, Math.max(least * average, log.opening[i] as number));
       opening[i] = first;
       closing[i] = 2 * average - first;
       paceOf[task] = average;

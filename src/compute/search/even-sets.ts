@@ -1,12 +1,13 @@
 import { fastRefilled, slowRefilled } from "../motion/refill-law.ts";
 import { largestSet, refillIn, type SetQuestion } from "./largest-sets.ts";
 import type { Rules } from "../motion/rules.ts";
+import { SEARCH_FIXED } from "./fixed-constants.ts";
 
 /** Sizes of sets in order, and the largest share of what is possible then that any of them takes. */
 type EvenSets = { readonly sizes: readonly number[]; readonly use: number };
 
 /** From this amount on, whole fives are tried: they are easier to count. */
-export const FIVES_FROM = 30;
+export const FIVES_FROM = SEARCH_FIXED.fivesFrom.value;
 /** Set sizes are tried in steps of this share. */
 const STEP = 0.08;
 

@@ -4,6 +4,7 @@ import { largestSet, type SetQuestion } from "./largest-sets.ts";
 import { slowestCycle } from "./longest-time.ts";
 import type { SetPlan } from "./set-plan.ts";
 import type { Rules } from "../motion/rules.ts";
+import { SEARCH_FIXED } from "./fixed-constants.ts";
 
 /**
  * Sets for more time than the fastest way needs. What is left over goes into the rhythm of the reps, as far as something held lets it be
@@ -40,7 +41,7 @@ const HURRIES = [
 ] as const;
 
 /** Times the slowest rhythm of something held at which reps are no set any more: it is put down instead. Judgement. */
-const DRAWN_TOO_FAR = 1.5;
+const DRAWN_TOO_FAR = SEARCH_FIXED.drawnTooFar.value;
 
 /** What a hurried rhythm must save of what a coach dislikes about sets. Judgement. */
 const HURRY = 1;

@@ -1,11 +1,12 @@
 import type { Rules } from "../motion/rules.ts";
 import type { Track } from "../motion/track.ts";
 import type { RunLog } from "../motion/run.ts";
+import { SEARCH_FIXED } from "./fixed-constants.ts";
 
 /** The plan's margin is chosen for at most this spread: an athlete feels on the day when a guess was far off. */
-const MOST_SPREAD_PLANNED_FOR = 0.06;
+const MOST_SPREAD_PLANNED_FOR = SEARCH_FIXED.spreadPlannedFor.value;
 /** Share of what is not known of the athlete that they do not feel before it is too late. */
-const NOT_FELT = 0.5;
+const NOT_FELT = SEARCH_FIXED.notFelt.value;
 
 /**
  * Relative spread of the result from what is not known of each task: part of it is one doubt about the athlete, which every movement

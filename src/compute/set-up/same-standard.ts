@@ -1,5 +1,7 @@
+import { SET_UP_FIXED } from "./fixed-constants.ts";
+
 /** Words too short to tell anything, and words every standard has. */
-const SHORTEST_WORD = 3;
+const SHORTEST_WORD = SET_UP_FIXED.shortestWord.value;
 const EMPTY: readonly string[] = [
   "the",
   "and",
@@ -15,7 +17,7 @@ const EMPTY: readonly string[] = [
   "your",
 ];
 /** Share of its words from which on a standard is said by another one. Judgement. */
-const SAME = 0.6;
+const SAME = SET_UP_FIXED.sameStandard.value;
 
 /** The telling words of a text, each once, without the plural. */
 const wordsOf = (text: string): ReadonlySet<string> =>

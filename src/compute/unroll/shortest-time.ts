@@ -2,9 +2,10 @@ import type { CourseAmount } from "../../models/course.ts";
 import type { Movement } from "../../models/movement.ts";
 import type { AmountUnit } from "../../models/vocabulary.ts";
 import { unrollConstants } from "./constants.ts";
+import { UNROLL_FIXED } from "./fixed-constants.ts";
 
 /** Calories are slower to come by than this many a second, on any erg (judgement: beyond a sprint of 2000 W). */
-const CALORIES_PER_SECOND = 3;
+const CALORIES_PER_SECOND = UNROLL_FIXED.fastestCalories.value;
 
 /**
  * Seconds that nobody can stay under for an amount of a movement: a good deal under the fastest known cycle. Zero for
@@ -27,5 +28,5 @@ export function shortestTime(amount: CourseAmount, unit: AmountUnit, movement: M
 }
 
 /** Nobody covers a metre or a rep sooner than this, seconds (judgement: twice a sprinter's pace, ten reps a second). */
-const METRE = 0.05;
-const REP = 0.1;
+const METRE = UNROLL_FIXED.fastestMetre.value;
+const REP = UNROLL_FIXED.fastestRep.value;

@@ -2,6 +2,7 @@ import type { Athlete } from "../../models/athlete.ts";
 import type { Plan } from "../../models/plan/plan.ts";
 import type { Movement } from "../../models/movement.ts";
 import type { WarmUpNumbers } from "./constants.ts";
+import { WARM_UP_FIXED } from "./fixed-constants.ts";
 
 /** What the height of a build depends on. */
 export type BuildShareInput = {
@@ -81,7 +82,7 @@ const knownStep = (basis: string, numbers: WarmUpNumbers): Step | undefined =>
     ? undefined
     : { by: -numbers.unknownBestStep, because: "best-estimated" };
 
-const YOUNG_UNDER = 18;
+const YOUNG_UNDER = WARM_UP_FIXED.youngUnder.value;
 const OLD_FROM = 60;
 
 const ageStep = (age: number | undefined, numbers: WarmUpNumbers): Step | undefined =>

@@ -3,11 +3,12 @@ import { inKilograms } from "../../models/quantity.ts";
 import type { BarLoad } from "../../models/plan/basics.ts";
 import { makableLoads } from "../lifting/makable-loads.ts";
 import { nearestOf } from "../lifting/plates.ts";
+import { WARM_UP_FIXED } from "./fixed-constants.ts";
 
 /** Plates a person takes for a warm-up set, coarsest first: from so many kilograms on (10, 5 and 2.5 kg, or 25, 10 and 5 lb). */
-const COARSE_FROM = [9.9, 4.5, 2.2] as const;
+const COARSE_FROM = WARM_UP_FIXED.coarsePlates.value;
 /** A set may miss what is meant by this share of the best for the sake of few and large plates; judgement. */
-const NEAR_ENOUGH = [0.03, 0.04, 0.06] as const;
+const NEAR_ENOUGH = WARM_UP_FIXED.easyLoadOff.value;
 
 /** The plates a person takes to warm up, without the smallest; those there are where all are small. */
 export function withoutSmall(gym: Gym): Gym {

@@ -7,6 +7,7 @@ import { changePlates, nearestOf } from "../lifting/plates.ts";
 import { easyLoad, withoutSmall } from "./easy-load.ts";
 import type { BuildGoal } from "./build-goals.ts";
 import { BUILD_LADDERS, type Rung, type WarmUpNumbers } from "./constants.ts";
+import { WARM_UP_FIXED } from "./fixed-constants.ts";
 
 type BuildSet = {
   readonly load: BarLoad;
@@ -22,10 +23,10 @@ export type BuildHalf = { readonly sets: readonly BuildSet[]; readonly lasts: nu
 export type BuildPlan = readonly BuildHalf[];
 
 /** A build of fewer sets is not split. */
-const FEWEST_TO_SPLIT = 4;
+const FEWEST_TO_SPLIT = WARM_UP_FIXED.fewestToSplit.value;
 
 /** Kilograms by which a load is under another. */
-const LEAST_UNDER = 0.1;
+const LEAST_UNDER = WARM_UP_FIXED.leastUnder.value;
 
 /** The fewest and most sets a build can have. */
 export const FEWEST_SETS = BUILD_LADDERS[0]?.length ?? 0;
@@ -170,8 +171,8 @@ function boundReps(sets: readonly Climbed[], most: number): readonly Climbed[] {
   });
 }
 
-const MIDDLE_FROM = 0.6;
-const HEAVY_FROM = 0.7;
+const MIDDLE_FROM = WARM_UP_FIXED.middleFrom.value;
+const HEAVY_FROM = WARM_UP_FIXED.heavyFrom.value;
 const MOST_HEAVY_REPS = 2;
 
 const restAfter = (share: number, numbers: WarmUpNumbers): number =>

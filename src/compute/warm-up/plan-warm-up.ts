@@ -18,6 +18,7 @@ import { gapsBetween, planGaps } from "./plan-gaps.ts";
 import { type BuildPlan, FEWEST_SETS, lastsOf, planBuild, setsWanted } from "./plan-build.ts";
 import { primerWords, rehearsedEfforts } from "./primer-words.ts";
 import { minutesOfDay, wallClock } from "./wall-clock.ts";
+import { WARM_UP_FIXED } from "./fixed-constants.ts";
 
 export type WarmUp = NonNullable<Plan["warmUp"]>;
 
@@ -135,16 +136,10 @@ function pick(
   });
 }
 
-const mostOf = (isRoomy: boolean): Readonly<Record<WarmUpStage, number>> => ({
-  ready: 6,
-  mobility: isRoomy ? 5 : 3,
-  general: 1,
-  specific: isRoomy ? 4 : 2,
-  build: 1,
-  primer: isRoomy ? 4 : 3,
-  rehearsal: 1,
-  rest: 1,
-});
+const mostOf = (isRoomy: boolean): Readonly<Record<WarmUpStage, number>> => {
+  const { roomy, short } = WARM_UP_FIXED.blocksAtMost.value;
+  return isRoomy ? roomy : short;
+};
 
 /** Blocks up to this priority are not given up for more sets of a build. */
 const NEEDED = 2;

@@ -4,12 +4,13 @@ import type { PlannedPart } from "../conditions/situation-of.ts";
 import { type PlannedRow, workRowsOf } from "../conditions/situation-of.ts";
 import type { WarmUpStep } from "./lay-out.ts";
 import type { WarmUpNumbers } from "./constants.ts";
+import { WARM_UP_FIXED } from "./fixed-constants.ts";
 
 /** Reps it takes to find a rhythm, where they are far enough from the best set. */
-const FEW = 3;
+const FEW = WARM_UP_FIXED.rhythmReps.value;
 
 /** Most movements rehearsed; more would be a workout of its own, and a pace on a display takes its time to find. */
-const MOST_REHEARSED = 3;
+const MOST_REHEARSED = WARM_UP_FIXED.rehearsedMost.value;
 const MOST_WITH_A_DISPLAY = 2;
 
 /**
