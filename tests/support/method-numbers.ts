@@ -45,7 +45,7 @@ export const METHOD: Readonly<Record<string, readonly string[]>> = {
   "lifting/objective.ts": ["objectiveOf"],
   "lifting/plan-ladder.ts": ["STANDARD_LOADS"],
   "lifting/plan-lifting.ts": ["chanceOf"],
-  "lifting/share-window.ts": ["MOST_ORDERED", "spread"],
+  "lifting/share-window.ts": ["MOST_ORDERED"],
   "motion/simulate-work.ts": ["MOST_DRAINED_PER_STEP"],
   "pacing/ceiling.ts": ["FASTEST_TRIED", "fasterStart"],
   "pacing/compile-track.ts": ["STEP_WITHOUT_REPS"],

@@ -67,4 +67,11 @@ export const SEARCH_FIXED = {
     source: "no measurement found",
     confidence: "judgement",
   },
+  timeBeforeAStop: {
+    value: 0.1,
+    unit: "seconds of work a second",
+    does: "worth of a second to who gets stopped",
+    source: "how far one gets comes first",
+    confidence: "judgement",
+  },
 } as const satisfies FixedConstants;

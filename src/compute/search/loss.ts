@@ -1,12 +1,13 @@
 import { countedTime, type Goal, intervalsOf } from "./goal.ts";
 import type { RunLog, RunState } from "../motion/run.ts";
 import { REST_FOR, type Track } from "../motion/track.ts";
+import { SEARCH_FIXED } from "./fixed-constants.ts";
 
 /** What a run that could not be finished is worth less than any finished one; seconds. */
 const UNFINISHED = 1e5;
 
 /** What a second is worth to who gets stopped, in seconds of work done: how far one gets comes first. Judgement. */
-const TIME_BEFORE_A_STOP = 0.1;
+const TIME_BEFORE_A_STOP = SEARCH_FIXED.timeBeforeAStop.value;
 
 /** How bad a run is for its goal: seconds for a time, minus the score otherwise. Less is better. */
 export function lossOf(goal: Goal, track: Track, state: RunState, log: RunLog): number {
