@@ -104,6 +104,8 @@ export const flagsOf = (row: BoardRow): readonly string[] => [
   ...(row.plan.parts.some(({ missing }) => missing.length > 0) ? ["not-planned"] : []),
   ...(row.gaps.length > 0 ? ["level-alone"] : []),
   ...(row.since === "same" ? [] : ["to-send"]),
+  ...(row.plan.debriefs?.length ? ["done"] : ["not-done"]),
+  ...(row.plan.debriefs?.some(({ secondTry }) => secondTry.answer !== "leave-it") ? ["again"] : []),
 ];
 
 /** What a coach should look at before sending a link: what is withheld, not planned, to be careful about. */

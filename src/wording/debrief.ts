@@ -4,7 +4,7 @@ import { sayMass } from "./mass.ts";
 import { NO_BREAK_SPACE, sayCount } from "./number.ts";
 import { sayRoundOf } from "./round-name.ts";
 import { sayScore, sayScoreAmount } from "./score.ts";
-import { sayDaysInTen, sayResultAmount } from "./second-try.ts";
+import { sayAgainInShort, sayDaysInTen, sayResultAmount } from "./second-try.ts";
 import { sayShare } from "./share.ts";
 import { sayClock, sayDuration } from "./time.ts";
 
@@ -46,8 +46,10 @@ export function sayStanding(debrief: SaidDebrief, units: MassUnit): string {
   return `${own}: ${against}, ${STANDING[standing]}.`;
 }
 
+type Logged = Pick<SaidDebrief, "unit" | "done" | "logged" | "score" | "perRound">;
+
 /** The result itself, as it was logged. */
-function sayOwn(debrief: SaidDebrief, units: MassUnit): string {
+export function sayOwn(debrief: Logged, units: MassUnit): string {
   const { unit, done, logged, score, perRound } = debrief;
   if (logged.time !== undefined) return sayClock(logged.time);
   if (logged.load !== undefined) return sayMass(logged.load);
@@ -58,6 +60,10 @@ function sayOwn(debrief: SaidDebrief, units: MassUnit): string {
   if (logged.reps !== undefined) return `${sayScoreAmount("reps", logged.reps)} done`;
   return unit === "seconds" ? `about ${sayClock(done)}` : sayResultAmount(debrief, done, units);
 }
+
+/** What a coach with forty athletes reads of it in a line: the result, and whether to do it again and when. */
+export const sayDoneInShort = (debrief: SaidDebrief, units: MassUnit): string =>
+  `done: ${sayOwn(debrief, units)}; ${sayAgainInShort(debrief)}`;
 
 /** Where time went, a sentence a cause. */
 export function sayCause(cause: Cause): string {

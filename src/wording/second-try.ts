@@ -38,6 +38,12 @@ export function saySecondTry(debrief: SaidDebrief, units: MassUnit): string {
   return `Leave it. ${WHY_NOT[secondTry.why]}`;
 }
 
+/** Whether to do it again, in a few words for a coach. */
+export function sayAgainInShort({ secondTry }: Pick<SaidDebrief, "secondTry">): string {
+  if (secondTry.answer === "leave-it") return "leave it";
+  return `again${secondTry.answer === "only-if" ? " only if fresh" : ""}${sayWhen(secondTry)}`;
+}
+
 /** The day that promises most, and by when at the latest, as far as they are known. */
 function sayWhen({ best, latest, bestHours }: SecondTry): string {
   if (best === undefined || latest === undefined) {

@@ -43,5 +43,6 @@ describe("a row of the board", () => {
       expect.arrayContaining(["withheld", "not-planned", "level-alone", "to-send"]),
     );
     expect(flagsOf({ ...lift, since: "same" })).not.toContain("to-send");
+    expect(flagsOf(lift)).toContain("not-done");
   });
 });

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import {
   type SaidDebrief,
   sayCause,
+  sayDoneInShort,
   sayLiftCause,
   sayNoted,
   sayNothingClear,
@@ -60,6 +61,20 @@ describe("a result in words", () => {
     const again = { answer: "do-it", why: "gain-is-clear", gain, chance: 0.97, fixes: 1 } as const;
     expect(plainly(saySecondTry({ ...circuit, secondTry: again }, "kg"))).toBe(
       "Do it again. Expect about 34 reps more, give or take 20 reps. All of it comes from mending what is named above. Better on nearly every day.",
+    );
+  });
+
+  it("stands on the board in a line, with whether to do it again and by when", () => {
+    expect(plainly(sayDoneInShort(debrief, "kg"))).toBe("done: 8:52; leave it");
+    const secondTry = {
+      answer: "only-if",
+      why: "gain-is-likely",
+      fixes: 0,
+      best: "2026-11-29",
+      latest: "2026-11-29T18:30",
+    } as const;
+    expect(plainly(sayDoneInShort({ ...debrief, secondTry }, "kg"))).toBe(
+      "done: 8:52; again only if fresh on Sunday, 29 November, begun by 18:30",
     );
   });
 

@@ -48,7 +48,7 @@ it("of one result nothing is concluded, of scaled ones nothing at all", () => {
 });
 
 it("a result is told in its own unit", () => {
-  const result = { name: "A", level: "new", planned: 321, done: 340, scaled: false } as const;
+  const result = { name: "A", level: "new", planned: 321, done: 340, scaled: false, logged: {} } as const;
   expect(sayReviewed({ ...result, unit: "seconds", standing: "inside" })).toEqual({
     planned: "5:21",
     done: "5:40",
@@ -59,4 +59,39 @@ it("a result is told in its own unit", () => {
     done: "340",
     standing: "scaled, not counted",
   });
+});
+
+it("rounds and reps are told apart, and what a cap came between as it was done", () => {
+  const result = { name: "A", level: "new", planned: 262, done: 213, scaled: false, logged: {} } as const;
+  // Rounds of 55: 262 are 4 and 42, 213 are 3 and 48.
+  const circuit = {
+    ...result,
+    unit: "units",
+    score: "rounds-and-reps",
+    perRound: 55,
+    standing: "worse",
+  } as const;
+  expect(sayReviewed(circuit)).toEqual({
+    planned: nb("4_+_42"),
+    done: nb("3_+_48"),
+    standing: "worse than the range",
+  });
+  const capped = { ...result, unit: "seconds", done: 816, logged: { reps: 110 }, standing: "worse" } as const;
+  expect(sayReviewed(capped).done).toBe(nb("110_reps done"));
+});
+
+it("of lifts plans are off in load", () => {
+  const lift = {
+    name: "A",
+    level: "new",
+    unit: "kilograms",
+    planned: 92.5,
+    done: 85,
+    standing: "inside",
+    scaled: false,
+    logged: {},
+  } as const;
+  // 92.5 planned and 85 done: 92.5 / 85 - 1 = 8.8% over, 1 - 85 / 92.5 = 8.1% less.
+  const lifts = { ...review, results: [lift], all: { slower: 92.5 / 85 - 1, count: 6 } };
+  expect(sayReview(lifts)[1]).toBe("In the middle the best lift was 8% less than planned.");
 });

@@ -26,11 +26,22 @@ export function reviewPlans(plans: readonly Reviewable[]): readonly Review[] {
 }
 
 function reviewed(plan: Reviewable, debrief: Debrief | NonNullable<Plan["debriefs"]>[number]): One {
-  const { unit, planned, done, standing, version } = debrief;
+  const { unit, planned, done, standing, version, score, perRound, logged } = debrief;
   const slower = unit === "seconds" ? Math.log(done / planned) : Math.log(planned / done);
   const level = LEVELS.find((one) => one === plan.athlete.level) ?? "regular";
   return {
-    result: { name: plan.athlete.name, level, unit, planned, done, standing, scaled: version === "scaled" },
+    result: {
+      name: plan.athlete.name,
+      level,
+      unit,
+      planned,
+      done,
+      standing,
+      scaled: version === "scaled",
+      score,
+      perRound,
+      logged,
+    },
     slower: Number.isFinite(slower) ? slower : 0,
     movements: version === "scaled" ? [] : byMovement(plan, debrief),
   };

@@ -25,6 +25,10 @@ export type ReviewedResult = {
   readonly done: number;
   readonly standing: Debrief["standing"];
   readonly scaled: boolean;
+  /** What the units count, how many a round holds, and the result as it was logged. */
+  readonly score?: Debrief["score"];
+  readonly perRound?: Debrief["perRound"];
+  readonly logged: NonNullable<Plan["debriefs"]>[number]["logged"];
 };
 
 /** How good the plans of one part were, over everybody with a result of it. */
