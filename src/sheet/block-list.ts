@@ -69,11 +69,12 @@ const MAKERS: Readonly<Record<BlockId, MakeBlock>> = {
  * What is withheld and the cautions are never given up.
  */
 export const LOWER_CONCESSIONS: readonly Brevity[] = [
-  { places: "dropped" },
+  { places: "short" },
   { basis: "short" },
   { sharpen: "dropped" },
   { basis: "dropped" },
   { cautions: "short" },
+  { places: "dropped" },
   { after: "short" },
   { "warm-up": "short" },
   { gaps: "short" },
