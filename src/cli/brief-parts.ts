@@ -8,6 +8,7 @@ import {
   sayFeel,
   sayFinish,
   sayFinishPlan,
+  sayForWhat,
   sayLifted,
   sayMissesEnd,
 } from "../wording/lift-words.ts";
@@ -110,7 +111,7 @@ export function liftText(part: PartPlan, plan: Plan): readonly string[] {
   const shift = clockShift(part);
   const lifts = lifting.lifts.flatMap((lift) => [
     ...wrap(
-      `${lift.name}: best today ${sayKilograms(lift.best.kilograms, units)} (${sayGrounds(lift.best.from)}), ${sayKilograms(lift.today.kilograms, units)} when the window opens, expected ${sayRange("load", lift.expected, { units })} ${units}${lifting.sum && lifting.lifts.length === 1 ? " in all rounds" : ""}; last start ${sayClock(lift.lastStart)}`,
+      `${lift.name}: best ${sayForWhat(lift) === "" ? "" : "single "}today ${sayKilograms(lift.best.kilograms, units)} (${sayGrounds(lift.best.from)}), ${sayKilograms(lift.today.kilograms, units)}${sayForWhat(lift)} when the window opens, expected ${sayRange("load", lift.expected, { units })} ${units}${lifting.sum && lifting.lifts.length === 1 ? " in all rounds" : ""}; last start ${sayClock(lift.lastStart)}`,
       2,
       4,
     ),
@@ -136,7 +137,8 @@ export function liftText(part: PartPlan, plan: Plan): readonly string[] {
     ),
     ...wrap(LIFTED_AND_MADE, 2, 4),
     ...sayFeel(lift, units).flatMap((line) => wrap(line, 2, 4)),
-    ...wrap(sayMissesEnd(lift, shift) ?? "", 2, 4),
+    // Where all made loads are added every round is lifted, whatever was missed.
+    ...(lifting.sum && lifting.lifts.length === 1 ? [] : wrap(sayMissesEnd(lift, shift) ?? "", 2, 4)),
   ]);
   const table = lifting.finishTable.map((row) => [sayFinish(row), sayFinishPlan(row)]);
   const title = part.start.after ? `If part ${part.start.after} ends at` : "If it starts at";

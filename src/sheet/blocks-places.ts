@@ -23,7 +23,8 @@ const allOf = (part: PartPlan, units: Plan["athlete"]["units"]): readonly string
   ...sayTogether(part, units),
 ];
 
-function shortOf({ places, tiesBy }: PartPlan, units: Plan["athlete"]["units"]): readonly string[] {
+function shortOf({ places, tiesBy, lifting }: PartPlan, units: Plan["athlete"]["units"]): readonly string[] {
   const worth = places && sayWorth(places);
-  return [...(worth === undefined ? [] : [worth]), ...sayTogether(tiesBy === undefined ? {} : { tiesBy }, units)];
+  const together = { ...(tiesBy !== undefined && { tiesBy }), ...(lifting && { lifting }) };
+  return [...(worth === undefined ? [] : [worth]), ...sayTogether(together, units)];
 }

@@ -18,6 +18,16 @@ export const ONLY_IF_WELL = "only if it moved well";
 export const sayLifted = ({ number, lifted }: Attempt): string =>
   number === 1 ? "always" : sayChance(lifted);
 
+/**
+ * What a load is lifted for, behind it: nothing for a single.
+ *
+ * @example sayForWhat({ reps: 3 }) // => " for 3 reps"
+ */
+export function sayForWhat({ reps, others = [] }: Pick<Lift, "reps" | "others">): string {
+  if (others.length > 0) return " for the complex";
+  return reps > 1 ? ` for ${sayCount(reps, "rep", "reps")}` : "";
+}
+
 /** What the two shares of a row say. */
 export const LIFTED_AND_MADE =
   "Lifted and made: on how many of a hundred such days, with the second try after a miss.";

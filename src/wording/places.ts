@@ -1,6 +1,6 @@
 import type { Plan } from "../models/plan/plan.ts";
 import { kilograms, massIn, inKilograms, type MassUnit } from "../models/quantity.ts";
-import { sayKilograms, sayMass } from "./mass.ts";
+import { sayKilograms, sayMass, sayMassFigure } from "./mass.ts";
 import { NO_BREAK_SPACE, sayNumber } from "./number.ts";
 import { sayShare } from "./share.ts";
 import { sayClock, sayDuration } from "./time.ts";
@@ -99,16 +99,25 @@ function sayReps(reps: number): string {
   return `${sayNumber(whole, 0)}${NO_BREAK_SPACE}${whole === 1 ? "rep" : "reps"}`;
 }
 
-type Together = Pick<Plan["parts"][number], "heldBack" | "tiesBy">;
+type Together = Pick<Plan["parts"][number], "heldBack" | "tiesBy" | "lifting">;
 
 /** How ties of a part are broken, and what holding back in one buys at the lift after it; nothing where neither is known. */
-export function sayTogether({ heldBack, tiesBy }: Together, units: MassUnit): readonly string[] {
+export function sayTogether({ heldBack, tiesBy, lifting }: Together, units: MassUnit): readonly string[] {
   const ties =
     tiesBy === undefined
       ? []
       : [`Ties here go by part ${tiesBy}: at the same result the better one there is placed first.`];
-  return [...(heldBack === undefined ? [] : [sayHeldBack(heldBack, units)]), ...ties];
+  const cuts = (lifting?.lifts ?? []).flatMap(({ attempts }) => attempts.flatMap(sayCut));
+  return [...(heldBack === undefined ? [] : [sayHeldBack(heldBack, units)]), ...cuts, ...ties];
 }
+
+type LiftAttempt = NonNullable<Together["lifting"]>["lifts"][number]["attempts"][number];
+
+/** `116 kg, not 115: many stop at round loads, and this passes all who do.` Nothing of other loads. */
+const sayCut = ({ load, over }: LiftAttempt): readonly string[] =>
+  over === undefined
+    ? []
+    : [`${sayMass(load.mass)}, not ${sayMassFigure(over)}: many stop at round loads, and this passes all who do.`];
 
 /** `Each 10 s held back here buy about 0.4 kg at the lift in part b, so one step of plates there (2.5 kg) costs about 1:05.` */
 function sayHeldBack(

@@ -174,6 +174,8 @@ function taskOf(line: LiftResultLine, situation: Situation, window: AttemptWindo
   const problem = {
     ...ladderRules(lifted, constants),
     loads,
+    cuts: [],
+    cutLoss: 0,
     // Whole kilograms to climb by, loads 2.5 kg apart to open with and to go down to.
     openers: loads.filter((load) => load % 5 === 0 || load % 5 === 2),
     belief,

@@ -14,6 +14,8 @@ const loads = Array.from({ length: 25 }, (_, at) => 70 + 2.5 * at);
 export const ladderProblem = (more: Partial<LadderProblem> = {}): LadderProblem => ({
   loads,
   openers: more.loads ?? loads,
+  cuts: [],
+  cutLoss: 0.06,
   belief: { mean: 100, spread: 5, noise: 6, slip: 0.03 },
   slots: slotsWith(1, 1, 1, 1),
   limits: { best: 100, firstJump: 0.1, laterJump: 0.06, jumpOverBest: 0.04, step: 2.5, most: 1.063 },

@@ -1,4 +1,5 @@
 import { bestLadder } from "./best-ladder.ts";
+import { cutAt } from "./cut-for-ties.ts";
 import { both, DAY_WEIGHTS, type DayChances, dayChances, totalOf } from "./day-grid.ts";
 import { followLadder, type Ladder, type Outcome, type Rung, rungsOf } from "./follow-ladder.ts";
 import { isSameLoad, type LadderProblem, nextLoads, SAME } from "./ladder-problem.ts";
@@ -8,6 +9,8 @@ import { stepLadder } from "./step-ladder.ts";
 export type ChosenLadder = Ladder & {
   readonly rungs: readonly Rung[];
   readonly outcomes: readonly Outcome[];
+  /** The rung, from 0, whose load lies just over a round one, and that one; kilograms. */
+  readonly cut?: { readonly rung: number; readonly over: number };
   /** Whether the loads are those of the programme or of the usual steps. */
   readonly rule: "programme" | "steps";
 };
@@ -24,13 +27,14 @@ export function chooseLadder(problem: LadderProblem): ChosenLadder {
   const [opener] = usual.loads;
   const loads =
     problem.jump === undefined ? evened(bestLadder(opener, problem, chances), problem) : usual.loads;
-  if (loads.join() === usual.loads.join()) return describedLadder(usual, "steps", problem, chances);
+  if (loads.join() === usual.loads.join()) return cutForTies(describedLadder(usual, "steps", problem, chances), problem, chances);
   const range = Math.abs(problem.worth(problem.loads.at(-1)) - problem.worth(problem.loads[0]));
   const found = { ...usual, loads };
   const gain = worthOf(found, problem, chances) - worthOf(usual, problem, chances);
   const least = isGrowing(loads) ? problem.gainOfGrowingJumps : problem.gainWorthIt;
   const rule = gain > least * range ? "programme" : "steps";
-  return describedLadder(rule === "programme" ? found : usual, rule, problem, chances);
+  const chosen = describedLadder(rule === "programme" ? found : usual, rule, problem, chances);
+  return cutForTies(chosen, problem, chances);
 }
 
 /** The same jumps, the largest first, where that keeps to the bounds; else the loads as they are. */
@@ -47,6 +51,25 @@ function evened(loads: Ladder["loads"], problem: LadderProblem): Ladder["loads"]
   }
   return even;
 }
+
+/**
+ * Moves the load aimed at just over a round one where that costs little of its chance: many stop at round loads, and a little more
+ * passes them all.
+ */
+function cutForTies(chosen: ChosenLadder, problem: LadderProblem, chances: DayChances): ChosenLadder {
+  const rung = chosen.rungs.findLastIndex(({ made }) => made >= AIMED_AT);
+  const cut = cutAt(chosen, rung, problem);
+  if (!cut) return chosen;
+  const [first, ...rest] = chosen.loads.map((load, at) => (at === rung ? cut.load : load));
+  const ladder: Ladder = { loads: [first ?? 0, ...rest], lower: chosen.lower };
+  const moved = describedLadder(ladder, chosen.rule, problem, chances);
+  const [was, is] = [chosen.rungs[rung], moved.rungs[rung]];
+  if (!was || !is || is.made < AIMED_AT || was.chance - is.chance > problem.cutLoss) return chosen;
+  return { ...moved, cut: { rung, over: cut.over } };
+}
+
+/** The load aimed at is the heaviest made on so many days at least. */
+const AIMED_AT = 0.5;
 
 /** Whether a jump is larger than the one before it. */
 const isGrowing = (loads: readonly number[]): boolean =>

@@ -1,3 +1,4 @@
+import type { Cut } from "./cut.ts";
 import type { Belief } from "./day-strength.ts";
 
 /** A moment at which an attempt may be made. */
@@ -31,6 +32,10 @@ export type LadderProblem = {
   readonly loads: readonly number[];
   /** Those of them the first attempt may be made with, and those after it is missed; ascending. */
   readonly openers: readonly number[];
+  /** Loads just over round ones, for the load aimed at; none where ties do not count. */
+  readonly cuts: readonly Cut[];
+  /** Most chance that such a load may cost. */
+  readonly cutLoss: number;
   readonly belief: Belief;
   /** When attempts may start, in order; at least one. */
   readonly slots: readonly Slot[];

@@ -1,4 +1,4 @@
-import { inKilograms } from "../../models/quantity.ts";
+import { inKilograms, kilograms as kilogramsOf, massIn, type MassUnit } from "../../models/quantity.ts";
 import type { AttemptConstants } from "./attempt-constants.ts";
 import {
   type Candidate,
@@ -18,6 +18,8 @@ export type LiftLoads = {
   readonly all: readonly Candidate[];
   /** Those that need no small plates: the first attempt is one of them. */
   readonly handy: readonly Candidate[];
+  /** Loads just over round ones, as they can be loaded. */
+  readonly cuts: readonly { readonly load: Candidate; readonly over: Candidate }[];
   /** The opener that is set, as it can be loaded. */
   readonly opener?: Candidate;
   /** The jump that is set, kilograms. */
@@ -74,6 +76,7 @@ export function liftLoads(
   const under = handy.filter(({ kilograms }) => kilograms <= constants.openerUnderHeaviest * heaviest + SAME);
   return {
     all: joinCandidates(handy, close, asked),
+    cuts: objective.cutsTies && jump === undefined && !input.anonymous ? cutsOf(any, athlete.units, constants) : [],
     handy: joinCandidates(under.length > 0 ? under : handy.slice(0, 1), opener ? [opener] : []),
     ...(opener && { opener }),
     ...(jump !== undefined && { jump }),
@@ -88,6 +91,19 @@ function openerOf(
 ): number | undefined {
   if (bounds?.opener) return inKilograms(bounds.opener);
   return openerShare > 0 ? openerShare * now : undefined;
+}
+
+/** The lightest load over each round one, where it lies close enough. */
+function cutsOf(loads: readonly Candidate[], unit: MassUnit, constants: AttemptConstants): LiftLoads["cuts"] {
+  const isRound = ({ kilograms }: Candidate): boolean => {
+    const steps = massIn(unit, kilogramsOf(kilograms)).value / constants.roundLoads;
+    return Math.abs(steps - Math.round(steps)) < SAME / constants.roundLoads;
+  };
+  return loads.flatMap((over, at) => {
+    const load = loads[at + 1];
+    const isClose = load !== undefined && load.kilograms <= over.kilograms + constants.cutMost + SAME;
+    return isClose && isRound(over) ? [{ load, over }] : [];
+  });
 }
 
 /** The loads a fixed jump leads to from the opener, up to the first the plates cannot make. */

@@ -1,5 +1,6 @@
 import type { AttemptConstants } from "./attempt-constants.ts";
 import { type AttemptWindow, firstStart } from "./attempt-times.ts";
+import { joinCandidates } from "./candidate-loads.ts";
 import { changeTimes } from "./change-times.ts";
 import { type Belief, beliefBefore, beliefFromOpener, type LiftKind } from "./day-strength.ts";
 import type { LiftIron } from "./lift-iron.ts";
@@ -57,7 +58,7 @@ export function liftingTask(
   const iron: LiftIron = {
     gym: input.gym,
     loads: input.iron.loads,
-    candidates: loads.all,
+    candidates: joinCandidates(loads.all, loads.cuts.map(({ load }) => load)),
     loading: input.iron.loading,
   };
   return {
@@ -71,6 +72,7 @@ export function liftingTask(
       change: changeTimes(iron, input.overrides),
       worth: objective.worth,
       rising: input.bounds?.rising ?? false,
+      cutLoss: constants.cutLoss,
       lowestAfterMiss: constants.lowestAfterMiss,
       triesForFirst: constants.triesForFirst,
       gainWorthIt: constants.gainWorthIt,
@@ -79,9 +81,10 @@ export function liftingTask(
   };
 }
 
-const problemLoads = ({ all, handy, opener, jump }: LiftLoads) => ({
+const problemLoads = ({ all, handy, cuts, opener, jump }: LiftLoads) => ({
   loads: all.map(({ kilograms }) => kilograms),
   openers: handy.map(({ kilograms }) => kilograms),
+  cuts: cuts.map(({ load, over }) => ({ load: load.kilograms, over: over.kilograms })),
   ...(opener && { opener: opener.kilograms }),
   ...(jump !== undefined && { jump }),
 });

@@ -9,6 +9,8 @@ import { LIFTING_FIXED } from "./fixed-constants.ts";
 export type Objective = {
   readonly kind: Lifting["objective"];
   readonly worth: (best: number | undefined) => number;
+  /** Whether a load just over a round one is worth a little of its chance, because nothing is known of the field but that it counts. */
+  readonly cutsTies: boolean;
   /** A load to be reached, kilograms. */
   readonly reach?: number;
 };
@@ -32,6 +34,7 @@ export function objectiveOf(
     const place = placeOfLoad(field);
     return {
       kind: "expected-place",
+      cutsTies: false,
       worth: (best) =>
         best === undefined ? -place(undefined) - 1 : PER_KILOGRAM * best - place(inFieldUnit(best, field)),
     };
@@ -40,11 +43,12 @@ export function objectiveOf(
     const reach = inKilograms(objectiveLoad);
     return {
       kind: "chance-of-load",
+      cutsTies: false,
       reach,
       worth: (best = 0) => (best >= reach - 0.005 ? 1 : 0) + (BESIDE * best) / reach,
     };
   }
-  return { kind: "expected-lift", worth: (best) => best ?? 0 };
+  return { kind: "expected-lift", cutsTies: !adds && field === undefined, worth: (best) => best ?? 0 };
 }
 
 /** Kilograms in the unit of a field, to a hundredth, so that 225 lb meets 225. */

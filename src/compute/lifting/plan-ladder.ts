@@ -121,6 +121,8 @@ export function expectedOfStandard(
     loads: STANDARD_LOADS,
     openers: STANDARD_LOADS,
     limits: { ...own.limits, best: standard.mean },
+    cuts: [],
+    cutLoss: 0,
     change: () => 0,
     worth: (best) => best ?? 0,
     openerChance: chanceOfOpener(task, slots, constants),

@@ -27,9 +27,13 @@ export const liftAgainField = z.strictObject({
         side: sideField,
         worth: z.number().describe("what a best made load is worth in the sense the coach asks for"),
         opens: z.boolean().describe("whether the first attempt may be made with it"),
+        usual: z.boolean().describe("whether it is a step of the ladder, and not only a load just over a round one"),
       }),
     )
     .describe("loads that may be lifted, ascending"),
+  cuts: z
+    .array(z.strictObject({ load: z.number(), over: z.number() }))
+    .describe("loads just over round ones at which many stop, kilograms"),
   worthOfNone: z.number(),
   limits: z.strictObject({
     best: z.number(),

@@ -45,6 +45,9 @@ const attemptField = z.strictObject({
   onlyIfWell: z
     .boolean()
     .describe("it lies over the load aimed at: for the days on which the one before moved well"),
+  over: massField
+    .optional()
+    .describe("a round load at which many stop, that this one lies just over; absent where it does not"),
   lossShare: shareField.describe("share of strength the work before still costs then"),
   restBefore: secondsField.describe(
     "from the lift before (or the start of the part) to this one, plate change included",

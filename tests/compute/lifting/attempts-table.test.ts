@@ -427,3 +427,24 @@ describe("a gym with plates of half a kilogram", () => {
     for (const { restBefore } of lift.attempts.slice(1)) expect(restBefore).toBeGreaterThanOrEqual(150);
   });
 });
+
+describe("a load aimed at that is round", () => {
+  const of = (gym: Gym, more: Partial<LiftingInput> = {}): Lift =>
+    only(planned({ ...(SITUATIONS[5] as Situation), more }, gym));
+
+  // 150 kg is shared by many; two plates of half a kilogram pass them all (public results: 41 % multiples of 5 kg).
+  it("lies a kilogram over the round one where plates of half a kilogram lie there", () => {
+    const [plain, small] = [of(PLAIN_GYM), of(kiloGym)];
+    const [round, cut] = [plain.attempts[plain.target - 1], small.attempts[small.target - 1]];
+    expect((round?.load.kilograms ?? 1) % 5).toBeCloseTo(0, 6);
+    expect((cut?.load.kilograms ?? 0) - (round?.load.kilograms ?? 0)).toBeCloseTo(1, 6);
+    expect(cut?.over).toEqual(round?.load.mass);
+    expect(round?.over).toBeUndefined();
+  });
+
+  it("stays where lifts are added, jumps are set, or a coach sets the number to none", () => {
+    const fixed = of(kiloGym, { bounds: { opener: kg(85), jump: kg(5) } });
+    const none = of(kiloGym, { overrides: { cutMost: 0 } });
+    for (const lift of [fixed, none]) expect(lift.attempts.every(({ over }) => over === undefined)).toBe(true);
+  });
+});
