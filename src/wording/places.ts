@@ -117,7 +117,9 @@ type LiftAttempt = NonNullable<Together["lifting"]>["lifts"][number]["attempts"]
 const sayCut = ({ load, over }: LiftAttempt): readonly string[] =>
   over === undefined
     ? []
-    : [`${sayMass(load.mass)}, not ${sayMassFigure(over)}: many stop at round loads, and this passes all who do.`];
+    : [
+        `${sayMass(load.mass)}, not ${sayMassFigure(over)}: many stop at round loads, and this passes all who do.`,
+      ];
 
 /** `Each 10 s held back here buy about 0.4 kg at the lift in part b, so one step of plates there (2.5 kg) costs about 1:05.` */
 function sayHeldBack(

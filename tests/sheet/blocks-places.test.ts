@@ -20,8 +20,21 @@ it("without a field it still says which part breaks ties, in short too, and what
   if (!first || !second) throw new Error("two parts are needed");
   const { places, ...unplaced } = first;
   expect(places).toBeDefined();
-  const heldBack = { lift: "b", held: 10, unit: "second", kilograms: 0.4, step: 2.5, stepShare: 0.05 } as const;
-  const plan = { ...forTimeThenLift, parts: [{ ...unplaced, heldBack }, { ...second, tiesBy: "a" }] };
+  const heldBack = {
+    lift: "b",
+    held: 10,
+    unit: "second",
+    kilograms: 0.4,
+    step: 2.5,
+    stepShare: 0.05,
+  } as const;
+  const plan = {
+    ...forTimeThenLift,
+    parts: [
+      { ...unplaced, heldBack },
+      { ...second, tiesBy: "a" },
+    ],
+  };
   const block = placesBlock(plan);
   expect(block?.title).toBe("What it is worth");
   expect(block?.lines.map(({ runs }) => runs[0]?.text)).toEqual(["A:", "B:"]);

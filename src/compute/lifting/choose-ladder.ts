@@ -27,7 +27,8 @@ export function chooseLadder(problem: LadderProblem): ChosenLadder {
   const [opener] = usual.loads;
   const loads =
     problem.jump === undefined ? evened(bestLadder(opener, problem, chances), problem) : usual.loads;
-  if (loads.join() === usual.loads.join()) return cutForTies(describedLadder(usual, "steps", problem, chances), problem, chances);
+  if (loads.join() === usual.loads.join())
+    return cutForTies(describedLadder(usual, "steps", problem, chances), problem, chances);
   const range = Math.abs(problem.worth(problem.loads.at(-1)) - problem.worth(problem.loads[0]));
   const found = { ...usual, loads };
   const gain = worthOf(found, problem, chances) - worthOf(usual, problem, chances);

@@ -15,8 +15,7 @@ export function cutAt({ loads }: Ladder, rung: number, problem: LadderProblem): 
   if (!cut || cut.load > heaviestNext(before, rung === 1, slot, limits) + SAME) return undefined;
   if (change(before, cut.load) > slot.rest) return undefined;
   const goesOn =
-    next === undefined ||
-    (next >= cut.load + CLOSEST - SAME && change(cut.load, next) <= (after?.rest ?? 0));
+    next === undefined || (next >= cut.load + CLOSEST - SAME && change(cut.load, next) <= (after?.rest ?? 0));
   return goesOn ? cut : undefined;
 }
 

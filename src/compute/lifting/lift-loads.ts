@@ -76,7 +76,10 @@ export function liftLoads(
   const under = handy.filter(({ kilograms }) => kilograms <= constants.openerUnderHeaviest * heaviest + SAME);
   return {
     all: joinCandidates(handy, close, asked),
-    cuts: objective.cutsTies && jump === undefined && !input.anonymous ? cutsOf(any, athlete.units, constants) : [],
+    cuts:
+      objective.cutsTies && jump === undefined && !input.anonymous
+        ? cutsOf(any, athlete.units, constants)
+        : [],
     handy: joinCandidates(under.length > 0 ? under : handy.slice(0, 1), opener ? [opener] : []),
     ...(opener && { opener }),
     ...(jump !== undefined && { jump }),

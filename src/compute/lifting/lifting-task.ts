@@ -58,7 +58,10 @@ export function liftingTask(
   const iron: LiftIron = {
     gym: input.gym,
     loads: input.iron.loads,
-    candidates: joinCandidates(loads.all, loads.cuts.map(({ load }) => load)),
+    candidates: joinCandidates(
+      loads.all,
+      loads.cuts.map(({ load }) => load),
+    ),
     loading: input.iron.loading,
   };
   return {

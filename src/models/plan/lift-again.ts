@@ -27,7 +27,9 @@ export const liftAgainField = z.strictObject({
         side: sideField,
         worth: z.number().describe("what a best made load is worth in the sense the coach asks for"),
         opens: z.boolean().describe("whether the first attempt may be made with it"),
-        usual: z.boolean().describe("whether it is a step of the ladder, and not only a load just over a round one"),
+        usual: z
+          .boolean()
+          .describe("whether it is a step of the ladder, and not only a load just over a round one"),
       }),
     )
     .describe("loads that may be lifted, ascending"),

@@ -445,6 +445,7 @@ describe("a load aimed at that is round", () => {
   it("stays where lifts are added, jumps are set, or a coach sets the number to none", () => {
     const fixed = of(kiloGym, { bounds: { opener: kg(85), jump: kg(5) } });
     const none = of(kiloGym, { overrides: { cutMost: 0 } });
-    for (const lift of [fixed, none]) expect(lift.attempts.every(({ over }) => over === undefined)).toBe(true);
+    for (const lift of [fixed, none])
+      expect(lift.attempts.every(({ over }) => over === undefined)).toBe(true);
   });
 });
