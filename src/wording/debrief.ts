@@ -57,7 +57,7 @@ export function sayOwn(debrief: Logged, units: MassUnit): string {
     const said = sayScore(score, done, { units, perRound });
     return [said.figure, said.unit].filter(Boolean).join(NO_BREAK_SPACE);
   }
-  if (logged.reps !== undefined) return `${sayScoreAmount("reps", logged.reps)} done`;
+  if (logged.reps !== undefined) return sayScoreAmount("reps", logged.reps);
   return unit === "seconds" ? `about ${sayClock(done)}` : sayResultAmount(debrief, done, units);
 }
 

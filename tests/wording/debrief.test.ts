@@ -80,9 +80,7 @@ describe("a result in words", () => {
 
   it("of another version is set beside nothing", () => {
     const scaled: SaidDebrief = { ...debrief, version: "scaled", logged: { reps: 110 }, standing: "worse" };
-    expect(plainly(sayStanding(scaled, "kg"))).toBe(
-      "110 reps done, in another version than the planned one.",
-    );
+    expect(plainly(sayStanding(scaled, "kg"))).toBe("110 reps, in another version than the planned one.");
   });
 
   it("names causes with what they cost and how sure that is", () => {

@@ -77,7 +77,7 @@ it("rounds and reps are told apart, and what a cap came between as it was done",
     standing: "worse than the range",
   });
   const capped = { ...result, unit: "seconds", done: 816, logged: { reps: 110 }, standing: "worse" } as const;
-  expect(sayReviewed(capped).done).toBe(nb("110_reps done"));
+  expect(sayReviewed(capped).done).toBe(nb("110_reps"));
 });
 
 it("of lifts plans are off in load", () => {
