@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync } from "node:fs";
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { deserialize, serialize } from "node:v8";
 import type { Remember } from "../reading/files/remember.ts";
@@ -13,8 +13,8 @@ import { writeBytes } from "./write-safely.ts";
 /** What was read before, and a way to keep it for the next time. */
 type ReadMemory = { readonly remember: Remember; readonly save: () => void };
 
-/** Libraries kept: of a few data folders that are worked with in turn. */
-const MOST_LIBRARIES = 4;
+/** What is kept with the program: the library and the typical athletes of a few data folders that are worked with in turn. */
+const MOST_KEPT = 8;
 /** The name of what is kept of athletes. */
 const NAME = "read";
 
@@ -65,9 +65,10 @@ function rememberedLibrary<T>(folder: string, mark: string, make: () => T): T {
   const value = make();
   quietly(() => {
     mkdirSync(folder, { recursive: true, mode: 0o700 });
-    const names = readdirSync(folder);
-    for (const name of names.slice(0, Math.max(0, names.length - MOST_LIBRARIES + 1)))
-      rmSync(join(folder, name));
+    const kept = readdirSync(folder)
+      .map((name) => ({ name, at: statSync(join(folder, name)).mtimeMs }))
+      .toSorted((one, other) => other.at - one.at);
+    for (const { name } of kept.slice(MOST_KEPT - 1)) rmSync(join(folder, name));
     writeBytes(file, serialize({ value }));
   });
   return value;

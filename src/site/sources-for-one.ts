@@ -21,6 +21,7 @@ export function sourcesForOne(sources: Sources, asked: string): Sources {
   if (!athletes.some(isAsked)) return sources;
   const others = own.filter((file) => !isAthlete(file));
   const told = others
+    .filter(({ path }) => path.startsWith("content/workouts/"))
     .map(({ text }) => text)
     .join("\n")
     .toLowerCase();

@@ -1,4 +1,4 @@
-import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
@@ -44,6 +44,25 @@ describe("what was read before", () => {
     expect([ask(file.text), ask(file.text)]).toEqual([1, 1]);
     expect(ask("name: Ida\n")).toBe(2);
     expect(ask("name: Ida\n", [{ path: "content/settings.yaml", text: "zone: Europe/Paris\n" }])).toBe(3);
+  });
+
+  it("of a library is kept though many others were read before it, whatever their names sort like", () => {
+    const root = mkdtempSync(join(tmpdir(), "rigsheet-program-"));
+    mkdirSync(join(root, "src"));
+    for (const name of ["astro.config.mjs", "package-lock.json", "tsconfig.json"])
+      writeFileSync(join(root, name), "");
+    let made = 0;
+    const ask = (text: string): number =>
+      openReadMemory(places({ root }), false).remember(
+        "library",
+        [[{ path: "content/movements/one.mdx", text }]],
+        () => ++made,
+      );
+    // Each is read twice in a row, as a command after a command does; names are sums, in no order.
+    const asked = Array.from({ length: 20 }, (_, at) => [ask(`v${at}`), ask(`v${at}`)]);
+    expect(asked).toEqual(Array.from({ length: 20 }, (_, at) => [at + 1, at + 1]));
+    expect(readdirSync(join(root, ".rigsheet/library"))).toHaveLength(8);
+    rmSync(root, { recursive: true, force: true });
   });
 
   it("gives the same data as reading anew", () => {
