@@ -1,7 +1,5 @@
 import { accessSync, constants, mkdirSync } from "node:fs";
 import { join } from "node:path";
-import type { Bytes } from "../lock/bytes.ts";
-import type { Data } from "../models/data.ts";
 import {
   type BriefCache,
   type CacheEntry,
@@ -10,45 +8,19 @@ import {
   pruneCache,
   readEntry,
 } from "./brief-cache.ts";
-import type { BriefOrder, OrderDone } from "./brief-maker.ts";
 import type { RowOfBrief } from "./board-rows.ts";
-import { bundleMaker } from "./bundle-maker.ts";
+import type { BriefsGiven } from "./briefs-given.ts";
 import { digestOf } from "./digest.ts";
 import type { FailedBrief } from "./failed-briefs.ts";
 import { groupsOf } from "./groups.ts";
-import type { LinkVersions } from "./link-versions.ts";
-import { type MakerPool, openPool, threadsFor } from "./maker-pool.ts";
+import { makeOrders, ordersOf, poolFor } from "./make-orders.ts";
+import type { MakerPool } from "./maker-pool.ts";
 import { messageTemplate } from "./message-template.ts";
 import { groupPages, type PrivatePage, privatePages } from "./private-links.ts";
 import { putBoards } from "./put-boards.ts";
 import { OWN_FOLDER, prepareOwnFolder } from "./secret.ts";
-import { seenMark } from "./seen-mark.ts";
 import { adoptShards, isInShard, type Shard, writeShard } from "./shard.ts";
-import type { Surroundings } from "./surroundings.ts";
-import { digestsOf } from "./trace-data.ts";
-
-export type BriefsGiven = {
-  readonly surroundings: Surroundings;
-  readonly data: Data;
-  readonly secret: Bytes;
-  readonly versions: LinkVersions;
-  /** Every brief there may be a link to, also of files that cannot be read. */
-  readonly withFiles: readonly PrivatePage[];
-  /** The page from which every locked page is made. */
-  readonly shell: string;
-  /** Mark of the program. */
-  readonly code: string;
-  /** The site that was there before, where there was one. */
-  readonly earlier: string | undefined;
-  /** Makes nothing where anything fails. */
-  readonly strict: boolean;
-  /** Folders of shards whose briefs are taken instead of being made. */
-  readonly shards?: readonly string[] | undefined;
-  /** Threads to work in; as many as are worth it where nobody says. */
-  readonly threads?: number | undefined;
-  /** Told of every brief that is ready. */
-  readonly progress: (done: number, all: number) => void;
-};
+import { knownOf, type Wanted, wantedOf } from "./wanted-briefs.ts";
 
 /** What became of the briefs. */
 export type BriefsMade = {
@@ -59,13 +31,6 @@ export type BriefsMade = {
 
 /** Where briefs are kept for the next build, beside the secret. */
 const briefsFolder = (dataFolder: string): string => join(dataFolder, OWN_FOLDER, "cache", "briefs");
-
-type Wanted = {
-  readonly page: PrivatePage;
-  readonly athlete: string;
-  readonly workout: string;
-  readonly base: string;
-};
 
 /** What stands before anything is made: where it is kept, every page, and what there is to be with what it is made from. */
 type Prospect = {
@@ -175,97 +140,4 @@ function openFolder(dataFolder: string, fresh: string): string {
     mkdirSync(own, { recursive: true, mode: 0o700 });
     return own;
   }
-}
-
-/** Every brief there is to be, with the mark of all that each is made from for certain. */
-function wantedOf(
-  pages: readonly PrivatePage[],
-  { surroundings, data, shell, code }: BriefsGiven,
-  template: string,
-): readonly Wanted[] {
-  const { base, origin, date } = surroundings;
-  const { settings, library } = data;
-  const titles = data.workouts.map(({ id, title }) => [id, title]);
-  const shared = digestOf([code, shell, template, base, origin, date, settings, library, titles]);
-  const workouts = new Map(
-    data.workouts.map((workout) => [workout.id, digestOf([workout, seenMark(workout, data)])]),
-  );
-  return data.athletes.flatMap((athlete) => {
-    const own = digestOf(athlete);
-    return pages
-      .filter((page) => page.athlete === athlete.id)
-      .flatMap((page): readonly Wanted[] => {
-        const workout = workouts.get(page.workout ?? "");
-        return workout === undefined || page.workout === undefined
-          ? []
-          : [
-              {
-                page,
-                athlete: athlete.id,
-                workout: page.workout,
-                base: digestOf([shared, own, workout, page.link]),
-              },
-            ];
-      });
-  });
-}
-
-/** Briefs that were made before of all that they would be made from now. */
-function knownOf(wanted: readonly Wanted[], cache: BriefCache, data: Data): ReadonlyMap<string, CacheEntry> {
-  const digest = digestsOf(data);
-  const known = new Map<string, CacheEntry>();
-  for (const { page, base } of wanted) {
-    const entry = readEntry(cache, page.address);
-    const isSame =
-      entry?.base === base && Object.entries(entry.used).every(([name, mark]) => digest(name) === mark);
-    if (isSame) known.set(page.address, entry);
-  }
-  return known;
-}
-
-const ordersOf = (wanted: readonly Wanted[]): readonly BriefOrder[] =>
-  [...Map.groupBy(wanted, ({ athlete }) => athlete)].map(([athlete, own]) => ({
-    athlete,
-    workouts: own.map(({ workout, base }) => ({ id: workout, base })),
-  }));
-
-async function poolFor(
-  orders: readonly BriefOrder[],
-  { threads, ...given }: BriefsGiven & { readonly template: string; readonly cache: BriefCache },
-): Promise<MakerPool> {
-  const { data, surroundings, secret, versions, shell, template, cache, code } = given;
-  const file = await bundleMaker(surroundings.root, code);
-  const handed = { data, surroundings, secret, versions, shell, template, cache, code };
-  return openPool(file, handed, threads ?? threadsFor(orders.length));
-}
-
-/** What became of all orders; see {@link OrderDone}. */
-type OrdersDone = Omit<OrderDone, "ready"> & { readonly ready: ReadonlySet<string> };
-
-async function makeOrders(
-  orders: readonly BriefOrder[],
-  open: () => Promise<MakerPool>,
-  { data, strict, progress }: BriefsGiven,
-  all: number,
-): Promise<OrdersDone> {
-  if (orders.length === 0) return { failed: [], ready: new Set(), made: 0 };
-  let ready = all - orders.reduce((sum, { workouts }) => sum + workouts.length, 0);
-  progress(ready, all);
-  const done = await (
-    await open()
-  ).makeAll(orders, (count) => {
-    ready += count;
-    progress(ready, all);
-  });
-  const failed = done.flatMap((one) => one.failed);
-  const [first] = failed;
-  if (strict && first) {
-    const name = data.athletes.find(({ id }) => id === first.athlete)?.name ?? first.athlete;
-    throw new Error(`The brief of ${name} for ${first.workout} could not be made: ${first.problem}`);
-  }
-  return {
-    failed,
-    ready: new Set(done.flatMap((one) => one.ready)),
-    made: done.reduce((sum, one) => sum + one.made, 0),
-  };
 }

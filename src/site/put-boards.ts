@@ -5,7 +5,7 @@ import { digestOf } from "./digest.ts";
 import type { FailedBrief } from "./failed-briefs.ts";
 import { isInGroup } from "./groups.ts";
 import { isIn, type KeptBrief, madeFor } from "./kept-briefs.ts";
-import type { BriefsGiven } from "./make-briefs.ts";
+import type { BriefsGiven } from "./briefs-given.ts";
 import type { MakerPool } from "./maker-pool.ts";
 import { notMade, ofGroup } from "./not-made.ts";
 import { lockKeysOf, type PrivatePage } from "./private-links.ts";
