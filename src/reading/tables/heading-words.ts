@@ -9,7 +9,7 @@ const passedOver = (why: string): Meaning => ({ kind: "passed over", why });
 /** Usual headings by their comparable form; those of lifts and movements are found by the library. */
 export const HEADING_WORDS: ReadonlyMap<string, Meaning> = new Map([
   ...words(
-    "name,names,athlete,athletes,athlete name,full name,member,member name,nom,nombre,navn,namn,nome,imię,who,имя,名前,prénom nom,name vorname,competitor",
+    "name,names,athlete,athletes,athlet,athletin,athlet/in,name last first,athlete name,full name,member,member name,nom,nombre,navn,namn,nome,imię,who,имя,名前,prénom nom,name vorname,competitor",
     { kind: "name" },
   ),
   ...words("first name,first,given name,forename,vorname,prénom,förnamn,fornavn,imie", {
@@ -38,7 +38,7 @@ export const HEADING_WORDS: ReadonlyMap<string, Meaning> = new Map([
   ...words("habits,habit,tendencies,race habits", entry("habits")),
   ...words("share name,public name,nickname,name for the card", entry("share name")),
   ...words(
-    "injuries,injury,limits,limitations,limitation,restrictions,restriction,health,medical,injuries/limits,injuries / limitations,verletzungen,blessures,lesiones,skader,kontuzje",
+    "injuries,injury,injury / remarks,injury/remarks,injuries / remarks,limits,limitations,limitation,restrictions,restriction,health,medical,injuries/limits,injuries / limitations,verletzungen,blessures,lesiones,skader,kontuzje",
     entry("limits"),
   ),
   ...words(

@@ -45,13 +45,33 @@ export function settleColumns(
     const samples = [...new Set(cells)].slice(0, SAMPLES);
     return { index, heading, meaning, samples, ...unitOf(meaning, cells, units[index]) };
   }).filter((column) => column !== undefined);
-  const whole = unitOfTable(columns, layout);
-  return columns.map((column) => {
+  const settled = columns.map((column) => (isException(column, columns, layout) ? inNoUnit(column) : column));
+  const whole = unitOfTable(settled, layout);
+  return settled.map((column) => {
     if (!isMass(column.meaning) || column.unit !== undefined || column.mixed) return column;
     if (answers.loads !== undefined) return { ...column, unit: answers.loads, unitFrom: "answer" };
     return whole === undefined ? column : { ...column, ...whole };
   });
 }
+
+/**
+ * Whether the unit in some cells of a column says nothing of the bare numbers beside them: fewer cells say it than leave it out, and
+ * either the first of them leaves it out or the rest of the table shows another unit. Where everybody else has kilograms, `150 lb` is one
+ * person's.
+ */
+function isException(column: Column, columns: readonly Column[], { sheet, rows }: Layout): boolean {
+  if (column.unitFrom !== "cells") return false;
+  const cells = rows
+    .map((row) => cellAt(sheet, { row, column: column.index }))
+    .filter((cell) => /\d/.test(cell));
+  const isBare = (cell = ""): boolean => !KG.test(cell) && !LB.test(cell);
+  const bare = cells.filter(isBare).length;
+  const isOther = ({ index, meaning, unit, mixed }: Column): boolean =>
+    index !== column.index && isMass(meaning) && (mixed || (unit !== undefined && unit !== column.unit));
+  return bare > cells.length - bare && (isBare(cells[0]) || columns.some(isOther));
+}
+
+const inNoUnit = ({ unit: _, unitFrom: __, ...column }: Column): Column => ({ ...column, mixed: true });
 
 function meaningOf(heading: string, answer: string | undefined, context: HeadingContext): Meaning {
   if (answer === undefined) {
