@@ -111,8 +111,9 @@ const MAY_GO = 1.2;
 type OutOfReach = Pacing["outOfReach"][number];
 
 /** Whether work is out of reach only because nobody knows better: a skill, or a load near a best guessed from the level. */
-export const isDoubted = ({ skill, load, share }: OutOfReach): boolean =>
-  skill !== undefined || (load !== undefined && load.shareOfBest === undefined && (share ?? 0) <= MAY_GO);
+export const isDoubted = ({ skill, load, share, untried }: OutOfReach): boolean =>
+  skill !== undefined ||
+  (untried === undefined && load !== undefined && load.shareOfBest === undefined && (share ?? 0) <= MAY_GO);
 
 /** Why work is not planned: own numbers or the level say that it is out of reach, or nobody knows. */
 function sayLacking(pacing: Pacing, after: string | undefined, context: ScoreContext): string {
@@ -124,7 +125,7 @@ function sayLacking(pacing: Pacing, after: string | undefined, context: ScoreCon
       : `Planned as far as is sure, ${after}: whether you can do ${what}, nobody knows yet.`;
   }
   const guessed = first?.load !== undefined && first.load.shareOfBest === undefined;
-  const by = guessed ? "Out of reach at your level" : "Out of reach by your numbers";
+  const by = guessed ? "Out of reach by what is expected of you" : "Out of reach by your numbers";
   const share = first?.load?.shareOfBest;
   const near = share === undefined || after === undefined ? "" : `, ${sayShare(share)} of your best`;
   return `${by}${after === undefined ? ", so not planned" : ` ${after}`}: ${what}${near}.`;
@@ -144,7 +145,7 @@ function sayAsk({ outOfReach: [first] }: Pacing, { units }: ScoreContext): strin
   }
   if (load && share !== undefined && share > 0) {
     const ask = `sk for ${sayLighter(load, share, units)}`;
-    const usual = ask.replace("your best", "what is usual at your level");
+    const usual = ask.replace("your best", "what is expected of you");
     if (!isDoubted(first)) return `A${load.shareOfBest === undefined ? usual : ask}, before the start.`;
     return `Try one in the warm-up; if it does not go easily, a${usual}, before the start. If it goes, singles, each only when you are ready, and stop after two misses.`;
   }

@@ -12,6 +12,7 @@ import type { Workout } from "../../src/models/workout.ts";
 import { readData } from "../../src/reading/read-data.ts";
 import { sayFaults } from "../../src/reading/say-fault.ts";
 import { readFolder } from "../../src/site/read-folder.ts";
+import { disagreements } from "../support/disagreements.ts";
 import { planTroubles } from "../support/plan-troubles.ts";
 import { ROOT } from "../support/run-command.ts";
 
@@ -63,6 +64,7 @@ describe("nothing is planned wrongly in silence", () => {
     for (const athlete of data.athletes) {
       const plan = makePlan({ athlete, workout, data, date: DAY });
       expect([athlete.id, planTroubles(plan, coursesOf(athlete, workout, plan))]).toEqual([athlete.id, []]);
+      expect([athlete.id, disagreements(plan)]).toEqual([athlete.id, []]);
     }
   });
 });

@@ -9,6 +9,8 @@ type Pacing = NonNullable<PartPlan["pacing"]>;
 /** Half of the last digit a reader sees. */
 const HALF_A_SECOND = 0.5;
 const ROUNDING = 1e-6;
+/** Reps by which the noise of a day and the whole units of a score may part a range from what is passed for sure. */
+const SLACK = 8;
 /** The longest way, change of hands and setting up that is no rest, seconds (judgement: a machine to strap into, 15 m off). */
 const LONGEST_TRANSITION = 25;
 
@@ -116,13 +118,19 @@ function rowTroubles(row: Pacing["rows"][number]): readonly string[] {
   return found;
 }
 
-function rangeTroubles({ result, score, cap, ending }: Pacing, course: Course): readonly string[] {
+function rangeTroubles({ result, score, cap, ending, gates }: Pacing, course: Course): readonly string[] {
   const { target, cautious, middle, hopeful } = result;
   const found: string[] = [];
   const [low, high] = [Math.min(cautious, hopeful), Math.max(cautious, hopeful)];
   if (![target, cautious, middle, hopeful].every(Number.isFinite)) found.push("a range without numbers");
   if (target < low - ROUNDING || target > high + ROUNDING)
     found.push(`target ${target} outside ${low}–${high}`);
+  const { hopeful: most } = result;
+  const surest = (gates ?? []).filter(({ chance }) => chance > 0.95).at(-1);
+  if (score === "reps" && surest && low < surest.score - SLACK)
+    found.push(`passes ${surest.score} reps ${surest.chance} of the time, and a bad day ends at ${low}`);
+  if (score === "reps" && (gates ?? []).some(({ chance, score: asked }) => chance > 0.95 && most < asked - 1))
+    found.push(`a gate is passed for sure, and a good day ends before it`);
   if (low < 0) found.push(`a range below nothing: ${low}`);
   const counts = score === "reps" || score === "rounds-and-reps" || score === "intervals-completed";
   if (
@@ -165,10 +173,15 @@ function gateTroubles({ gates = [], ending, chanceOfFinishing }: Pacing, course:
   return found;
 }
 
-function liftingTroubles({ lifting, start }: PartPlan): readonly string[] {
+function liftingTroubles({ lifting, start, pacing }: PartPlan): readonly string[] {
   if (!lifting) return [];
   const found: string[] = [];
   const closes = lifting.window.closes;
+  const all = lifting.lifts.flatMap(({ attempts }) => attempts.map(({ load }) => load.kilograms));
+  const sum = all.reduce((total, load) => total + load, 0);
+  const once = lifting.sum && lifting.lifts.length === 1 && lifting.lifts[0]?.feel === undefined;
+  if (once && pacing === undefined && (lifting.lifts[0]?.expected.hopeful ?? 0) > sum + ROUNDING)
+    found.push(`a sum up to ${lifting.lifts[0]?.expected.hopeful} of loads that make ${sum}`);
   for (const lift of lifting.lifts) {
     const { best, reps, attempts, expected } = lift;
     if (expected.target < expected.cautious - ROUNDING || expected.target > expected.hopeful + ROUNDING) {
@@ -217,6 +230,7 @@ function headlineTroubles(plan: Plan): readonly string[] {
 const NEVER = [
   /NaN|Infinity|undefined|\[object/u,
   /\b0 s a (rep|cal|m)\b/u,
+  /\b[3-9]\d(\.\d)? s a rep/u,
   /no faster than 0/u,
   /Not planned/u,
 ];

@@ -76,7 +76,7 @@ describe("the end of a part", () => {
     const never = { at: 0, scoreDone: 0, atWall: true, advice: "most-reps", left: 600 } as const;
     const outOfReach = [{ ...heavy, load: { ...load, perSide: [] } }];
     expect(sayEnding({ ...stopped, rows: [], whenStopped: never, outOfReach }, kg)).toBe(
-      "Out of reach at your level from the start: deadlifts at 180\u00a0kg. 10:00 of the clock remain. Ask for 82.5\u00a0kg or less, 70% of what is usual at your level, before the start.",
+      "Out of reach by what is expected of you from the start: deadlifts at 180\u00a0kg. 10:00 of the clock remain. Ask for 82.5\u00a0kg or less, 70% of what is expected of you, before the start.",
     );
   });
 

@@ -5,7 +5,7 @@ import { rulesFor } from "../motion/rules.ts";
 import { withOverrides } from "../overrides/with-overrides.ts";
 import { carriedOver } from "./carried-over.ts";
 import { BODY_MASS_CONSTANTS } from "./body-mass-constants.ts";
-import { CAPACITY_CONSTANTS, type CapacityConstants } from "./constants.ts";
+import { CAPACITY_CONSTANTS } from "./constants.ts";
 import { fitMovement, type MovementFit } from "./fit-movement.ts";
 import type { Capacity, MovementCapacity, NoCapacity, Task } from "../motion/movement-capacity.ts";
 import { musclesAtTask } from "./fit-muscles.ts";
@@ -135,7 +135,7 @@ function capacityOfTask(
   }
   const factor = taskFactor(subject, task, load);
   const { loadShare } = factor;
-  const liftable = load === undefined || load <= heaviestOf(factor, constants);
+  const liftable = load === undefined || load <= heaviestOf(factor, subject);
   const unsure = isUnsure(subject, movement, fit);
   const offReference = CAPACITY_FIXED.offReference.value * Math.abs(Math.log(factor.rate));
   return {
@@ -170,13 +170,22 @@ const isUnsure = ({ athlete, sex }: Subject, movement: Movement, { isOwn }: Move
  * The heaviest load that can be worked with: a tested best; of one that follows from another lift a standard deviation more; of a guess from
  * the level a little less, but never less than the load its reference pace is meant for.
  */
-function heaviestOf({ best, usualLoad = 0 }: TaskFactor, { loadShareWall }: CapacityConstants): number {
+function heaviestOf({ best, usualLoad = 0 }: TaskFactor, { athlete, date, constants }: Subject): number {
   if (best === undefined) return Number.POSITIVE_INFINITY;
   if (best.basis === "tested" || best.basis === "estimated") return best.kilograms;
   // Of a lift followed from another it is only sure beyond what people differ by.
-  if (best.basis === "related") return best.kilograms + best.spread;
-  return Math.max(loadShareWall * best.kilograms, usualLoad);
+  const young = isYoung(athlete, date);
+  const careful = young || athlete.level === "new";
+  if (best.basis === "related") return best.kilograms + (careful ? 0 : best.spread);
+  return Math.max(constants.loadShareWall * best.kilograms, young ? 0 : usualLoad);
 }
+
+/** From this age on a guess may be gone over. */
+const GROWN_UP = 18;
+
+/** Whether somebody may be under eighteen, by the year of birth: then nothing is lifted over what is only guessed. */
+export const isYoung = ({ birthYear }: Athlete, date: IsoDate): boolean =>
+  birthYear !== undefined && Number(date.slice(0, 4)) - birthYear < GROWN_UP;
 
 /** The share of the best that says how far apart reps are; where the level alone says what the best is, it may well be more. */
 const shareToSpace = ({ loadShare = 0, best }: TaskFactor): number =>

@@ -1,6 +1,7 @@
 import type { Pacing, PacingRow } from "../../models/plan/pacing.ts";
 import type { ScoreKind } from "../../models/vocabulary.ts";
 import { findRoot } from "../../numerics/find-root.ts";
+import { REST_UNTIL } from "../motion/track.ts";
 import { countingOf } from "./adding-up.ts";
 import { runEfforts } from "../search/find-effort.ts";
 import { isByInterval } from "./interval-rows.ts";
@@ -50,6 +51,8 @@ export function ceilingOf(
     }),
   );
   if (!endsByClock({ bench, log }, first.round)) {
+    // Where every round waits for the clock and its time is no score, being early wins nothing.
+    if (score !== "time" && !isTimed(score) && waitsForClock(solved, rows, rounds)) return undefined;
     const least = score === "slowest-interval" ? LEAST.interval : LEAST.start;
     return { round: first.round, seconds: first.seconds * ratioOf(before.seconds, after.seconds, least) };
   }
@@ -64,6 +67,19 @@ export function ceilingOf(
     score: most - beside,
     ...(counted ? { counted } : {}),
   };
+}
+
+const isTimed = (score: ScoreKind): boolean => isByInterval(score) || score === "slowest-interval";
+
+/** Whether the first round ends in a rest until a clock. */
+function waitsForClock(
+  { bench: { track } }: Solved,
+  rows: readonly PacingRow[],
+  [first]: Pacing["rounds"],
+): boolean {
+  const ends = first ? rows.slice(first.lastRow, first.lastRow + 2) : [];
+  if (!ends.some(({ kind, why }) => kind === "rest" && why === "prescribed")) return false;
+  return track.kind.some((kind, i) => kind === REST_UNTIL && track.round[i] === first?.round);
 }
 
 /** The clock at the end of the first stations (rungs of a ladder), where nothing is gained by being there sooner. */

@@ -3,6 +3,7 @@ import type { PartPlan } from "../../models/plan/plan.ts";
 import { rolesToTell } from "../conditions/roles-to-tell.ts";
 import { changedRounds } from "../early-splits/changed-rounds.ts";
 import type { Difficulty } from "../early-splits/judge-difficulty.ts";
+import { isYoung } from "../capacity/capacity.ts";
 import { mayLack } from "../capacity/may-lack.ts";
 import type { PacedPart } from "../pacing/paced-part.ts";
 import type { EarlyShape } from "./early-shape.ts";
@@ -38,8 +39,9 @@ export function toldPacing(pacing: Pacing, context: PlanContext, seen: Seen): Pa
 /** Work out of reach with the names of what to ask for instead: what somebody of the level has the skill for. */
 function withNames(
   each: Pacing["outOfReach"][number],
-  { athlete, library }: Pick<PlanContext, "athlete" | "library">,
+  { athlete, library, date }: Pick<PlanContext, "athlete" | "library" | "date">,
 ): Pacing["outOfReach"][number] {
+  if (each.load && isYoung(athlete, date)) return { ...each, untried: true };
   if (!each.skill) return each;
   const easier = each.skill.easier.flatMap((id) => {
     const movement = library.movements.get(id);

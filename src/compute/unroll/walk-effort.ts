@@ -31,7 +31,8 @@ export function walkEffort(step: EffortStep, position: Position, frame: Frame, e
       ...(height === undefined ? {} : { height: inMetres(height) }),
       ...(step.sides === undefined ? {} : { sides: step.sides }),
       scores,
-      unbroken: step.unbroken || frame.unbroken,
+      // The reps of a complex are done without letting go.
+      unbroken: step.unbroken || frame.unbroken || step.pieces.length > 1,
       tieBreak: step.tieBreak && isLast,
       joinedToNext: !isLast,
       pass: tagOf(emitter, frame.ladder),

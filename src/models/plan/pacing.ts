@@ -286,6 +286,10 @@ export const pacingField = z.strictObject({
           .optional()
           .describe("a skill nobody knows the athlete to have"),
         share: z.number().optional().describe("load over the best lift that is believed, where one is"),
+        untried: z
+          .literal(true)
+          .optional()
+          .describe("not even to be tried: by nobody under eighteen over a guess"),
       }),
     )
     .describe("work the plan comes to that the athlete's numbers do not allow, in order"),
