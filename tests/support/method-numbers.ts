@@ -3,7 +3,7 @@
  * calendar, exact units, tenths of a distribution, published equations, codes of a kind.
  */
 export const ARITHMETIC: Readonly<Record<string, readonly string[]>> = {
-  "capacity/age-of-result.ts": ["dayNumber"],
+  "capacity/age-of-result.ts": ["ageOnMonday", "dayNumber"],
   "capacity/convert-pace.ts": ["powerExponent"],
   "capacity/erg-power.ts": ["powerOfPace"],
   "capacity/mass-effect.ts": ["massEffect"],
