@@ -109,13 +109,13 @@ function slowedTask(
   };
 }
 
-/** Asks for each best lift once: of the athlete, and of the typical one of their level. */
+/** Asks for each best lift once: of the athlete, and of typical ones by level and sex. */
 function remembered(liftOf: LiftOf, athlete: Athlete): LiftOf {
   const own = new Map<string, ReturnType<LiftOf>>();
   const typical = new Map<string, ReturnType<LiftOf>>();
   return (of, movement) => {
     const known = of === athlete ? own : typical;
-    const key = `${movement.id}|${of.sex ?? ""}`;
+    const key = `${movement.id}|${of.level}|${of.sex ?? ""}`;
     if (!known.has(key)) known.set(key, liftOf(of, movement));
     return known.get(key);
   };
@@ -147,7 +147,9 @@ function capacityOfTask(
       ? musclesAtTask(fit.muscles, factor, constants)
       : { unbroken: Number.POSITIVE_INFINITY, muscleRecovery: fit.muscles.muscleRecovery }),
     // A lift near the best is not repeated at the pace of lighter ones, however strong the lungs; own efforts have it in them.
-    apart: fit.isOwn ? 0 : repeatSeconds(movement, shareToSpace(factor), constants),
+    apart: fit.isOwn
+      ? 0
+      : Math.min(subject.rules.singleAgain, repeatSeconds(movement, shareToSpace(factor), constants)),
     held: isHeld(movement),
     possible: liftable && !athlete.cannot.includes(movement.id) && !unsure,
     ...(unsure && { unsure: true as const }),

@@ -15,7 +15,7 @@ import { asWritten, type OwnEffort, ownEfforts } from "./own-efforts.ts";
 import { hasSets, isHeld, type Reference, referencePace, STEADY_SECONDS } from "./reference-pace.ts";
 import type { Subject } from "./subject.ts";
 import { type Endurance, sustainableWorkIn, usualWorkIn } from "./sustainable-work.ts";
-import { AT_REFERENCE, setOfMovement, type TaskFactor, taskFactor } from "./task-factor.ts";
+import { AT_REFERENCE, setOfMovement, type TaskFactor, taskFactor, typicalOf } from "./task-factor.ts";
 import { CAPACITY_FIXED } from "./fixed-constants.ts";
 
 /** What an athlete can do of a movement at its reference load and height, in one unit. */
@@ -195,28 +195,53 @@ function reachOf(
 }
 
 /**
- * Share of a movement's time per rep that heart and lungs account for; the more it taxes them beside its muscles, the more, and the
- * less the nearer its reference load is to singles. All of it where nothing is held.
+ * Share of a movement's time per rep that heart and lungs account for where the muscles explain it: between the quickest clean rep and the
+ * steady pace, whose larger part is then waiting for the muscles. The nearer to the steady pace, the more the movement taxes heart and
+ * lungs beside its muscles; the less, the nearer its reference load is to singles. All of it where they tire before any muscle.
  */
-function centralShare({ subject, movement, unit }: Fitting): number {
-  if (!hasSets(movement) || !isHeld(movement)) return 1;
+function centralShare({ subject, movement, unit, reference }: Fitting): number {
+  if (!hasSets(movement)) return 1;
   const { centralLeast, centralOfSets, centralLightBar } = subject.constants;
   const { lungs = 0, ...others } = movement.taxes;
-  const most = Math.max(...Object.values(others), 1e-9);
-  const ratio = Math.min(1, lungs / most);
+  const ratio = Math.min(1, lungs / Math.max(...Object.values(others), 1e-9));
+  if (!isHeld(movement) && ratio >= 1) return 1;
   const { referenceRhythm = 0 } = factorAt(subject, movement, unit, undefined);
-  return (centralLeast + (centralOfSets - centralLeast) * ratio) * (1 - centralLightBar * referenceRhythm);
+  const ofWaiting = centralLeast + (centralOfSets - centralLeast) * ratio;
+  return (reference.fastest / reference.steady) ** (1 - ofWaiting) * (1 - centralLightBar * referenceRhythm);
 }
 
 /**
  * The muscles that explain what the fit rests on: own efforts with the athlete's own best set, else the reference pace with the set that
- * goes with it.
+ * goes with it, or as much quicker as the muscles allow.
  */
 function fittedMuscles(fitting: Fitting, doing: Doing, central: number): MuscleFit {
   const { subject, points, own, reference } = fitting;
-  const known = own.length > 0 ? unbrokenAtReference(fitting) : reference.unbroken;
+  const isOwn = own.length > 0;
+  const known = isOwn ? unbrokenAtReference(fitting) : reference.unbroken;
   const { rules, constants } = subject;
-  return fitMuscles(points, { known, musclesFirst: central < 1 }, doing, rules, constants);
+  const quicker = isOwn ? 1 : quickerByMuscles(fitting);
+  const allowed =
+    quicker > 1 ? points.map((point) => ({ ...point, amount: quicker * point.amount })) : points;
+  return fitMuscles(allowed, { known, musclesFirst: central < 1 }, doing, rules, constants);
+}
+
+/**
+ * How much quicker than the reference pace the muscles would allow. At the same share of their best lift all levels repeat a bar alike: what
+ * is told of regular athletes, whose reference loads are heavy enough for it, says it for all. Those to whom it is light are slowed by heart
+ * and lungs there, so their pace does not say how soon a heavy bar is lifted again.
+ */
+function quickerByMuscles({ subject, movement, unit, reference }: Fitting): number {
+  const { athlete, sex, constants, liftOf } = subject;
+  const regular = { ...typicalOf(athlete), level: "regular" } as const;
+  const usual = referencePace(regular, sex, movement, unit, constants);
+  const rhythm = factorAt(subject, movement, unit, undefined).referenceRhythm;
+  const usualRhythm = taskFactor(
+    { ...subject, athlete: regular, liftOf },
+    { movement, unit },
+    undefined,
+  ).referenceRhythm;
+  if (!usual || rhythm === undefined || usualRhythm === undefined) return 1;
+  return (reference.steady * usualRhythm) / (usual.steady * rhythm);
 }
 
 /**

@@ -192,5 +192,5 @@ function atLeastLifted(
 }
 
 /** Somebody of the same level and sex of whom nothing else is known. */
-const typicalOf = ({ id, place, name, level, sex, units }: Athlete): Athlete =>
+export const typicalOf = ({ id, place, name, level, sex, units }: Athlete): Athlete =>
   unknownAthlete({ id, place, name, level, ...(sex !== undefined && { sex }), units });

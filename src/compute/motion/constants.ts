@@ -182,15 +182,15 @@ export const pacingConstants = {
 
   // Several movements in one piece of work.
   mixedCost: {
-    value: 0.52,
+    value: 0.4,
     unit: "share",
     range: [0, 3],
     does: "share by which work of infinitely many movements takes longer than each alone suggests",
-    source: "fitted to open results of couplets, triplets and chippers (0.45 to 0.52)",
+    source: "fitted to open results of couplets, triplets and chippers (0.35 to 0.42)",
     confidence: "judgement",
   },
   mixedWithMachine: {
-    value: 0.2,
+    value: 0.28,
     unit: "factor",
     does: "how much of that a pair makes of which one is a run or a machine",
     source: "fitted to open results of a race of runs and stations",
@@ -331,6 +331,14 @@ export const pacingConstants = {
     does: "distance of reps of a heavy load from which on they are singles",
     source: "no measurement found",
     confidence: "judgement",
+  },
+  singleAgain: {
+    value: 180,
+    unit: "seconds",
+    range: [30, 1200],
+    does: "rest after which a single comes again whatever came before, where the load can be lifted at all",
+    source: "a true best was repeated after three minutes by 16 of 17 (Matuszak et al. 2003)",
+    confidence: "published",
   },
   repsTogether: {
     value: 3,

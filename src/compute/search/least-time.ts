@@ -81,19 +81,19 @@ function shortestRest(
 /** A first set shorter than this makes whole units too coarse to be planned in parts. */
 const COARSE = 2;
 
-/** One at a time with the shortest rest; undefined where sets are longer, or parts of a unit are asked for. */
+/** One at a time with the shortest rest, at most that after which any single comes again; undefined where sets are longer, or parts of a unit are asked for. */
 function oneByOne(question: SetQuestion, rules: Rules, first: number): Breaking | undefined {
   const { amount: count, fastest } = question;
   if (first >= COARSE || count < 2 || !Number.isInteger(count)) return undefined;
   const spare = (logarithm: number): number =>
     leftForSingles(question, rules, count, Math.exp(logarithm)) - 1;
-  const root = findRoot(spare, Math.log(rules.breakShortest), Math.log(LONGEST_TRIED), {
+  const root = findRoot(spare, Math.log(rules.breakShortest), Math.log(rules.singleAgain), {
     width: REST_TO,
     near: REACHED,
     most: 30,
   });
-  if (root.kind === "no-bracket" && root.atLow < 0) return undefined;
-  const rest = root.kind === "no-bracket" ? rules.breakShortest : Math.exp(root.at);
+  const bound = root.kind === "no-bracket" && root.atLow < 0 ? rules.singleAgain : rules.breakShortest;
+  const rest = root.kind === "no-bracket" ? bound : Math.exp(root.at);
   return { count, rest, total: count * fastest + (count - 1) * rest };
 }
 

@@ -45,15 +45,15 @@ describe("a compiled track", () => {
 
   it("makes work of several movements dearer, a single movement not", () => {
     expect(compile(makeCourse([[{ move: burpee, amount: 10 }]])).perUnit[0]).toBe(4);
-    // 40 s of burpees and 40 s of pull-ups, two ordered pairs of half and half: 1 + 0.52 x 0.5 x (1 - e^(-600/600)) = 1.164.
+    // 40 s of burpees and 40 s of pull-ups, two ordered pairs of half and half: 1 + 0.4 x 0.5 x (1 - e^(-600/600)) = 1.126.
     const couplet = makeCourse([[{ move: burpee, amount: 10 }, { move: pullUp, amount: 20 }]]); // prettier-ignore
-    const factor = 1 + 0.52 * 0.5 * (1 - Math.exp(-1));
+    const factor = 1 + 0.4 * 0.5 * (1 - Math.exp(-1));
     expect(compile(couplet).perUnit[0]).toBeCloseTo(4 * factor, 9);
-    // A sprint hardly shows it: 60 s give 1 + 0.26 x 0.095.
-    expect(compile(couplet, forTime, 60).perUnit[0]).toBeCloseTo(4 * (1 + 0.26 * (1 - Math.exp(-0.1))), 9);
-    // A machine mixes a fifth as much: 96 s of rowing and 40 s of burpees.
+    // A sprint hardly shows it: 60 s give 1 + 0.2 x 0.095.
+    expect(compile(couplet, forTime, 60).perUnit[0]).toBeCloseTo(4 * (1 + 0.2 * (1 - Math.exp(-0.1))), 9);
+    // A machine mixes 0.28 times as much: 96 s of rowing and 40 s of burpees.
     const rowing = makeCourse([[{ move: burpee, amount: 10 }, { move: row, amount: 400 }]]); // prettier-ignore
-    const little = 1 + 0.52 * ((2 * 40 * 96) / 136 ** 2) * 0.2 * (1 - Math.exp(-1));
+    const little = 1 + 0.4 * ((2 * 40 * 96) / 136 ** 2) * 0.28 * (1 - Math.exp(-1));
     expect(compile(rowing).perUnit[0]).toBeCloseTo(4 * little, 9);
   });
 
