@@ -81,7 +81,7 @@ export function saySetUp(line: Line, units: MassUnit): string {
     case "score-sheet":
       return "Score sheet with a box for each round, ticked by your judge.";
     case "tie-break":
-      return `Tie-break: your judge writes down the clock ${line.moments.map(sayMoment).join(" and ")}.`;
+      return `Tie-break: your judge writes down the clock ${line.moments.map((moment) => sayMoment(moment, units)).join(" and ")}.`;
     case "tie-break-note":
       return `Tie-break: ${line.note}`;
     case "least":
@@ -93,5 +93,10 @@ export function saySetUp(line: Line, units: MassUnit): string {
 
 type Moment = Extract<Line, { kind: "tie-break" }>["moments"][number];
 
-const sayMoment = ({ name, when, round }: Moment): string =>
-  `after the ${name}${when === "each-round" ? " of each round" : when === "one-round" ? ` of round ${round ?? 1}` : ""}`;
+const TIMES = ["first", "second", "third", "fourth", "fifth", "sixth"] as const;
+
+function sayMoment({ name, when, round, line }: Moment, units: MassUnit): string {
+  if (line?.load) return `after the ${name} at ${sayLoad(line.load, units)}`;
+  if (line) return `after the ${name}, ${TIMES[line.number - 1] ?? `${line.number}th`} time`;
+  return `after the ${name}${when === "each-round" ? " of each round" : when === "one-round" ? ` of round ${round ?? 1}` : ""}`;
+}

@@ -88,8 +88,9 @@ function sayBuildReason({ kind, reasons }: BuildReason): string {
 /** How far the build goes and why, and what it adds up to, so that nobody adds more. */
 export function sayBuild(build: NonNullable<WarmUp["build"]>, units: MassUnit): string {
   const total = massIn(units, kilograms(build.loadTimesReps)).value;
-  const tonnes = `${sayNumber(Math.round(total / 10) * 10, 0)}${NO_BREAK_SPACE}${units}`;
-  return `Up to ${sayShare(build.shareOfBest)} of your best ${build.name}. ${sayBuildReason(build.why)} ${sayNumber(build.reps, 0)} reps and ${tonnes} in all; add nothing.`;
+  // Whoever adds up the sets above must come to the same figure.
+  const iron = `${sayNumber(Math.round(total * 2) / 2, 1)}${NO_BREAK_SPACE}${units}`;
+  return `Up to ${sayShare(build.shareOfBest)} of your best ${build.name}. ${sayBuildReason(build.why)} ${sayNumber(build.reps, 0)} reps and ${iron} in all; add nothing.`;
 }
 
 const DROPPED: Readonly<Record<Dropped["why"], string>> = {

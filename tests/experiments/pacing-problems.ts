@@ -40,7 +40,7 @@ export function demoProblems({ athletes, workouts, ...rest }: Data): readonly Pr
             startClock: seconds(part.start.kind === "clock" ? part.start.at : 0),
             avoid: (movement) => withholding.forbids(movement.id),
           });
-          const course = substitute(asWritten, withholding, athlete.level);
+          const course = substitute(asWritten, withholding, athlete);
           const { clock, score } = part;
           const name = workout.parts.length > 1 ? `${workout.id} ${part.name}` : workout.id;
           return {

@@ -41,9 +41,10 @@ export function chooseOptions(input: ChooseInput): {
   readonly withheld: readonly Withheld[];
 } {
   const decided = input.movements.flatMap((at) =>
-    at.movement.choices
-      .filter((choice) => allHold(choice.when ?? [], at.situation).holds)
-      .map((choice) => decide(choice, at, input)),
+    at.movement.choices.flatMap((choice) => {
+      const asked = whereAsked(choice, at);
+      return asked === undefined ? [] : [decide(choice, asked, input)];
+    }),
   );
   const withheld = decided.flatMap((each) => each.withheld ?? []);
   return {
@@ -52,6 +53,13 @@ export function chooseOptions(input: ChooseInput): {
       (each, at) => withheld.findIndex((other) => other.of === each.of && other.way === each.way) === at,
     ),
   };
+}
+
+/** A movement from the first of its rising loads on at which a choice is asked; nothing where none asks it. */
+function whereAsked(choice: MovementChoice, at: AtMovement): AtMovement | undefined {
+  if (allHold(choice.when ?? [], at.situation).holds) return at;
+  const { heavier: [next, ...rest] = [], ...here } = at;
+  return next && whereAsked(choice, { ...here, situation: next.situation, heavier: rest });
 }
 
 /** A choice with its options weighed: all of them, those no limit rules out, and the one favoured without limits. */
@@ -84,19 +92,20 @@ function decide(
   };
 }
 
-/** Where the part comes to a heavier load at which another option suits: that option and the load. */
+/** The first of the heavier loads of the part at which another option suits: that option and the load. */
 function changeAt(
   choice: MovementChoice,
-  { heaviest, ...at }: AtMovement,
+  { heavier = [], ...at }: AtMovement,
   picked: string,
   input: ChooseInput,
 ): Pick<Choice, "changesAt"> {
-  if (heaviest === undefined) return {};
   const { closeCall } = withOverrides(CHOICE_CONSTANTS, input.overrides);
-  const there = weigh(choice, { ...at, situation: heaviest.situation }, input);
-  const pick = pickFrom(there, input.prefers[choice.id], closeCall)?.pick;
-  if (pick === undefined || pick.option.id === picked) return {};
-  return { changesAt: { load: heaviest.load, to: shown(pick) } };
+  for (const { situation, load } of heavier) {
+    const there = weigh(choice, { ...at, situation }, input);
+    const pick = pickFrom(there, ownEntry(input.prefers, choice.id), closeCall)?.pick;
+    if (pick !== undefined && pick.option.id !== picked) return { changesAt: { load, to: shown(pick) } };
+  }
+  return {};
 }
 
 function weigh(choice: MovementChoice, { situation }: AtMovement, { withholding }: ChooseInput): Weighed {

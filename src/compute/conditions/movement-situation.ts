@@ -26,8 +26,8 @@ export type MovementSituationInput = {
   readonly parts: readonly PlannedPart[];
   readonly abilities: Abilities;
   readonly usual?: UsualAmounts;
-  /** Whether of several loads the lightest counts; the heaviest else. */
-  readonly lightest?: boolean;
+  /** One load of several, kilograms: only what is done at it counts. Of all of them, the heaviest load counts. */
+  readonly atLoad?: number;
   readonly overrides?: Readonly<Record<string, number>>;
 };
 
@@ -37,8 +37,11 @@ export type AtMovement = {
   readonly situation: Situation;
   /** The part it is narrowed to; absent for the whole workout. */
   readonly part?: string;
-  /** Where the part does it at several loads: the heaviest, with the situation there. `situation` is then at the lightest. */
-  readonly heaviest?: { readonly situation: Situation; readonly load: NonNullable<PlannedRow["load"]> };
+  /** Where the part does it at several loads: those over the lightest, rising. `situation` is then at the lightest. */
+  readonly heavier?: readonly {
+    readonly situation: Situation;
+    readonly load: NonNullable<PlannedRow["load"]>;
+  }[];
 };
 
 /**
@@ -88,7 +91,10 @@ function amountNumbers(input: MovementSituationInput): Situation["numbers"] {
   const rows = rowsOf(input).filter((row) => row.unit === movement.counts[0]);
   const visits = rows.map((row) => row.amount);
   const amount = visits.length === 0 ? undefined : Math.max(...visits);
-  const total = visits.reduce((sum, each) => sum + each, 0);
+  const here = visits.reduce((sum, each) => sum + each, 0);
+  const total = rowsAtAnyLoad(input)
+    .filter((row) => row.unit === movement.counts[0])
+    .reduce((sum, row) => sum + row.amount, 0);
   const unbroken = unbrokenOf(input);
   const used = usual?.get(movement.id);
   const sets = rows.flatMap((row) => row.sets.map((set) => set.amount));
@@ -97,8 +103,8 @@ function amountNumbers(input: MovementSituationInput): Situation["numbers"] {
     ...(unbroken !== undefined && { unbroken }),
     ...(amount !== undefined && { amount, "total-amount": total }),
     ...(amount !== undefined && unbroken !== undefined && { "set-share": amount / unbroken }),
-    ...(seconds > 0 && { "seconds-per-unit": seconds / total }),
-    ...(seconds > 0 && { "pace-share": seconds / total / movement.pace.steady.regular }),
+    ...(seconds > 0 && { "seconds-per-unit": seconds / here }),
+    ...(seconds > 0 && { "pace-share": seconds / here / movement.pace.steady.regular }),
     ...(sets.length > 0 && { "planned-set": Math.max(...sets) }),
     ...partMinutes(input),
     ...(used !== undefined && { "usual-amount": used.amount }),
@@ -123,7 +129,7 @@ function loadNumbers(input: MovementSituationInput): Situation["numbers"] {
     best === undefined ? undefined : (load.kilograms * load.pieces) / best;
   const shares = [
     ...rowsOf(input).flatMap(({ load }) => (load && (load.shareOfBest ?? ofBest(load))) ?? []),
-    ...lifted.flatMap((lift) => {
+    ...(input.atLoad === undefined ? lifted : []).flatMap((lift) => {
       const load = aimedAt(lift);
       // A complex is told as a share of its own best, which is less than that of some of its movements alone.
       return (
@@ -133,13 +139,16 @@ function loadNumbers(input: MovementSituationInput): Situation["numbers"] {
   ];
   const ratio = ratioToParent(input);
   return {
-    ...(shares.length > 0 && { "load-share": input.lightest ? Math.min(...shares) : Math.max(...shares) }),
+    ...(shares.length > 0 && { "load-share": Math.max(...shares) }),
     ...(ratio !== undefined && { "ratio-to-parent": ratio }),
   };
 }
 
-const rowsOf = ({ parts, movement }: MovementSituationInput): readonly PlannedRow[] =>
+const rowsAtAnyLoad = ({ parts, movement }: MovementSituationInput): readonly PlannedRow[] =>
   workRowsOf(parts).filter((row) => row.movement === movement.id);
+
+const rowsOf = (input: MovementSituationInput): readonly PlannedRow[] =>
+  rowsAtAnyLoad(input).filter(({ load }) => input.atLoad === undefined || load?.kilograms === input.atLoad);
 
 type PlannedLift = NonNullable<PlannedPart["lifting"]>["lifts"][number];
 type AimedLoad = PlannedLift["attempts"][number]["load"];

@@ -36,7 +36,7 @@ export function situationsOf(input: SituationsInput): {
   };
 }
 
-type Narrow = (id: string, parts: readonly PlannedPart[], lightest?: boolean) => AtMovement | undefined;
+type Narrow = (id: string, parts: readonly PlannedPart[], atLoad?: number) => AtMovement | undefined;
 
 /** A part that could not be planned names no movements of its own. */
 const isEmpty = ({ pacing, lifting }: PlannedPart): boolean =>
@@ -47,7 +47,7 @@ const narrowed =
     { athlete, movements, date, abilities, usual, overrides }: SituationsInput,
     situation: Situation,
   ): Narrow =>
-  (id, parts, lightest = false) => {
+  (id, parts, atLoad) => {
     const movement = movements.get(id);
     if (movement === undefined) return undefined;
     const at = atMovement({
@@ -58,7 +58,7 @@ const narrowed =
       date,
       parts,
       abilities,
-      lightest,
+      ...(atLoad !== undefined && { atLoad }),
       ...(usual !== undefined && { usual }),
       ...(overrides !== undefined && { overrides }),
     });
@@ -66,18 +66,16 @@ const narrowed =
   };
 
 function inPart(id: string, part: PlannedPart, narrow: Narrow): AtMovement | undefined {
-  const at = narrow(id, [part], true);
-  const heavy = narrow(id, [part]);
-  if (at === undefined || heavy === undefined) return undefined;
   const loads = workRowsOf([part])
     .filter((row) => row.movement === id)
     .flatMap((row) => row.load ?? [])
-    .sort((one, other) => other.kilograms - one.kilograms);
-  const [heaviest] = loads;
-  const rises = heaviest !== undefined && heaviest.kilograms > (loads.at(-1)?.kilograms ?? 0);
-  return {
-    ...at,
-    part: part.name,
-    ...(rises && { heaviest: { situation: heavy.situation, load: heaviest } }),
-  };
+    .sort((one, other) => one.kilograms - other.kilograms)
+    .filter(({ kilograms }, at, all) => kilograms !== all[at - 1]?.kilograms);
+  const at = narrow(id, [part], loads.length > 1 ? loads[0]?.kilograms : undefined);
+  if (at === undefined) return undefined;
+  const heavier = loads.slice(1).flatMap((load) => {
+    const there = narrow(id, [part], load.kilograms);
+    return there === undefined ? [] : [{ situation: there.situation, load }];
+  });
+  return { ...at, part: part.name, ...(heavier.length > 0 && { heavier }) };
 }

@@ -50,7 +50,7 @@ export function planPart(
   const { withholding, athlete } = given;
   const asWritten = unrolledFor(workout, part, given, start);
   const { course, loadBar } = withBars(
-    substitute(asWritten(given.division), withholding, athlete.level),
+    substitute(asWritten(given.division), withholding, athlete),
     part,
     given,
   );

@@ -128,7 +128,11 @@ function tieBreakLine(part: Part, { parts }: SetUpInput): readonly Line[] {
   const once = moments.filter(
     (moment, at) =>
       moments.findIndex(
-        (other) => other.name === moment.name && other.when === moment.when && other.round === moment.round,
+        (other) =>
+          other.name === moment.name &&
+          other.when === moment.when &&
+          other.round === moment.round &&
+          other.line?.number === moment.line?.number,
       ) === at,
   );
   if (once.length > 0) return [{ kind: "tie-break", moments: once }];
@@ -142,9 +146,18 @@ type Moment = Extract<Line, { kind: "tie-break" }>["moments"][number];
  * where the plan does not get beyond the first.
  */
 function momentOf(row: PlannedRow, rows: readonly PlannedRow[]): Moment {
-  const isOnce = rows.some((each) => each.movement === row.movement && !each.tieBreak);
+  const same = rows.filter((each) => each.movement === row.movement);
+  const lines = same.filter((each) => each.round === row.round);
+  if (lines.length > 1) return { name: row.name, when: "one-line", line: lineAmong(row, lines) };
+  const isOnce = same.some((each) => !each.tieBreak);
   if (isOnce) return { name: row.name, when: "one-round", round: row.round };
   return { name: row.name, when: row.rounds === 1 ? "once" : "each-round" };
+}
+
+function lineAmong(row: PlannedRow, lines: readonly PlannedRow[]): NonNullable<Moment["line"]> {
+  const { load } = row;
+  const isOnly = lines.filter((each) => each.load?.kilograms === load?.kilograms).length === 1;
+  return { number: lines.indexOf(row) + 1, ...(load !== undefined && isOnly && { load }) };
 }
 
 const leastLine = (part: Part): readonly Line[] =>

@@ -38,8 +38,8 @@ const MOST_LIFTS = 2;
 
 /**
  * What the build of a warm-up serves. Where something is lifted for load on a bar: those lifts (two at the most), each
- * to its place in the band, or under its opener where that lies lower. Otherwise the bar load of the workout that is heaviest for this athlete, but not above the
- * band: the workout is the place for more. Nothing where no bar is lifted, or only an empty one.
+ * to its place in the band, or under its opener where that lies lower. Otherwise the bar load of the workout that is heaviest for this athlete, but not far above
+ * the band: the workout is the place for more. Nothing where no bar is lifted, or only an empty one.
  */
 export function buildGoals(input: BuildGoalsInput, numbers: WarmUpNumbers): readonly BuildGoal[] {
   const lifts = input.noMaxLift ? [] : liftGoals(input, numbers);
@@ -86,7 +86,7 @@ function liftGoals(input: BuildGoalsInput, numbers: WarmUpNumbers): readonly Bui
 }
 
 function loadGoals(
-  { movements, parts, best }: BuildGoalsInput,
+  { movements, parts, best, noMaxLift }: BuildGoalsInput,
   numbers: WarmUpNumbers,
 ): readonly BuildGoal[] {
   const loaded = workRowsOf(parts).flatMap((row) => {
@@ -100,14 +100,17 @@ function loadGoals(
   );
   if (heaviest === undefined || isEmptyBar(heaviest.load)) return [];
   const { movement, known, load } = heaviest;
-  const ceiling = numbers.buildHighest * known.kilograms;
-  const isAbove = load.kilograms > ceiling;
+  const band = numbers.buildHighest * known.kilograms;
+  const isAbove = load.kilograms > band;
+  // A best that is only assumed bounds the build by its band; under a tested one a single comes near the load.
+  const near = Math.min(numbers.buildUnderLoad * load.kilograms, numbers.buildNearLoad * known.kilograms);
+  const single = known.basis === "tested" && !noMaxLift ? Math.max(band, near) : band;
   return [
     {
       movement: movement.id,
       name: movement.name,
       best: known.kilograms,
-      top: Math.min(load.kilograms, ceiling),
+      top: isAbove ? single : load.kilograms,
       share: load.kilograms / known.kilograms,
       topReps: isAbove ? 1 : MOST_TOP_REPS,
       why: { kind: isAbove ? "under-the-load" : "load", reasons: [] },

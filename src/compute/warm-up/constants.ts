@@ -58,6 +58,22 @@ export const WARM_UP_CONSTANTS = {
     source: "Ribeiro et al. 2020, PMC7558980 prepares with 80 % of the working load (abstract)",
     confidence: "judgement",
   },
+  buildUnderLoad: {
+    value: 0.92,
+    unit: "share",
+    range: [0.5, 1],
+    does: "last single of a build over the heaviest load of a workout, where that load lies above the band",
+    source: "trade: a single close under a heavy load of the work, so that its first rep is no surprise",
+    confidence: "judgement",
+  },
+  buildNearLoad: {
+    value: 0.86,
+    unit: "share",
+    range: [0.3, 0.95],
+    does: "highest last single of such a build as a share of a tested best",
+    source: "trade: openers and last singles lie at 85 to 87 % of a recent best",
+    confidence: "judgement",
+  },
   buildMiddle: {
     value: 0.75,
     unit: "share",

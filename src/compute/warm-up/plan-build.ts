@@ -142,8 +142,10 @@ function topLoad(
 ): BarLoad | undefined {
   const loads = makableLoads(gym, bar);
   const opener = goal.opener ?? Infinity;
-  // A build to the load of the workout ends with it, and not over it.
+  // A build to the load of the workout ends with it where the plates make it, and never over it.
   const isLoad = goal.serves === "load" && goal.why.kind === "load";
+  const exact = nearestOf(loads, goal.top, "nearest");
+  if (isLoad && Math.abs(exact.kilograms - goal.top) < LEAST_UNDER) return exact;
   const highest = isLoad ? goal.top + LEAST_UNDER : Math.max(goal.top, numbers.buildHighest * goal.best);
   const ceiling = Math.min(highest, opener - LEAST_UNDER);
   const inBand = goal.serves === "lift" && goal.why.kind !== "under-the-opener";

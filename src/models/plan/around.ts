@@ -278,8 +278,12 @@ export const setUpLineField = z.discriminatedUnion("kind", [
     moments: z.array(
       z.strictObject({
         name: z.string(),
-        when: z.enum(["once", "each-round", "one-round"]),
+        when: z.enum(["once", "each-round", "one-round", "one-line"]),
         round: z.int().optional(),
+        line: z
+          .strictObject({ number: z.int(), load: barLoadField.optional() })
+          .optional()
+          .describe("which line of the same movement, where one round has several"),
       }),
     ),
   }),

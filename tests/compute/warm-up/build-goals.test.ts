@@ -62,11 +62,15 @@ describe("what a build serves", () => {
     ]);
   });
 
-  it("stops at the top of the band where the workout is heavier", () => {
+  it("ends with a single near a load over the band where the best is tested, and at the band where it is not", () => {
     const sketches = [{ lines: [{ movement: "deadlift", amount: 5, kilograms: 75 }] }];
+    // 92 % of 75 kg is 69 kg, 86 % of the best of 80 kg is 68.8 kg; the band ends at 80 %, 64 kg.
+    const estimated = () => ({ kilograms: kilograms(80), basis: "estimated" });
+    expect(goals(sketches, { best: estimated })).toMatchObject([{ top: 64 }]);
+    expect(goals(sketches, { noMaxLift: true })).toMatchObject([{ top: 64 }]);
     expect(goals(sketches)).toMatchObject([
       {
-        top: 64,
+        top: 68.8,
         topReps: 1,
         why: { kind: "under-the-load", reasons: [] },
       },

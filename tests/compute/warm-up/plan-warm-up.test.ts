@@ -138,7 +138,8 @@ describe("a warm-up", () => {
     ]);
     expect(plan.steps.map((step) => step.id)).toContain("build-below-the-load");
     expect(plan.steps.map((step) => step.id)).not.toContain("build-to-the-load");
-    expect(plan.build?.shareOfBest).toBeLessThanOrEqual(0.8);
+    // A single near the load, as an opener lies: 85 to 87 % of a recent best.
+    expect(plan.build?.shareOfBest).toBeLessThanOrEqual(0.87);
   });
 
   it("has no build where no bar is lifted", () => {
