@@ -182,12 +182,9 @@ function heaviestOf({ best, usualLoad = 0 }: TaskFactor, { athlete, date, consta
   return Math.max(constants.loadShareWall * best.kilograms, young ? 0 : usualLoad);
 }
 
-/** From this age on a guess may be gone over. */
-const GROWN_UP = 18;
-
 /** Whether somebody may be under eighteen, by the year of birth: then nothing is lifted over what is only guessed. */
 export const isYoung = ({ birthYear }: Athlete, date: IsoDate): boolean =>
-  birthYear !== undefined && Number(date.slice(0, 4)) - birthYear < GROWN_UP;
+  birthYear !== undefined && Number(date.slice(0, 4)) - birthYear < CAPACITY_FIXED.grownUp.value;
 
 /** The share of the best that says how far apart reps are; where the level alone says what the best is, it may well be more. */
 const shareToSpace = ({ loadShare = 0, best }: TaskFactor): number =>

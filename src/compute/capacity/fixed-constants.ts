@@ -227,4 +227,11 @@ export const CAPACITY_FIXED = {
     source: "no measurement found",
     confidence: "judgement",
   },
+  grownUp: {
+    value: 18,
+    unit: "years",
+    does: "age from which on a load may be lifted that is over a guessed best",
+    source: "the age of majority; below it a best is tested under a coach's eyes, not in a workout",
+    confidence: "judgement",
+  },
 } as const satisfies FixedConstants;
