@@ -1,4 +1,6 @@
 import type { FixedConstants } from "../../models/model-constant.ts";
+import type { MassUnit } from "../../models/quantity.ts";
+import type { MovementKind } from "../../models/vocabulary.ts";
 
 /** Numbers of writing a part out that a coach cannot set: they say how the model is used, not what somebody can do. */
 export const UNROLL_FIXED = {
@@ -24,3 +26,13 @@ export const UNROLL_FIXED = {
     confidence: "judgement",
   },
 } as const satisfies FixedConstants;
+
+type Step = Readonly<Record<MassUnit, number>>;
+
+/** Steps in which things to lift are made, by the kind of movement; judgement: what stands in a gym's rack. */
+export const STAND_IN_STEPS: Readonly<Partial<Record<MovementKind, Step>>> = {
+  kettlebell: { kg: 4, lb: 9 },
+  dumbbell: { kg: 2.5, lb: 5 },
+};
+/** The step of anything else; judgement. */
+export const USUAL_STEP: Step = { kg: 1, lb: 2 };

@@ -1,8 +1,9 @@
 import type { Athlete } from "../../models/athlete.ts";
 import type { Course, CourseEffort, CourseItem, CourseLoad } from "../../models/course.ts";
 import type { Movement } from "../../models/movement.ts";
-import { inKilograms, kilograms, massIn, type MassUnit } from "../../models/quantity.ts";
-import type { Level, MovementKind, Sex } from "../../models/vocabulary.ts";
+import { inKilograms, kilograms, massIn } from "../../models/quantity.ts";
+import type { Level, Sex } from "../../models/vocabulary.ts";
+import { STAND_IN_STEPS, USUAL_STEP } from "./fixed-constants.ts";
 
 /** What a limit says of a movement: it stays, another is done in its place, or it is left out. */
 export type Substitution = {
@@ -45,13 +46,6 @@ function stoodIn(effort: CourseEffort, movement: Movement, level: Level, sex: Se
   };
 }
 
-/** Masses of which things to lift are made, by the kind of movement, in the unit of the load. */
-const STEPS: Readonly<Partial<Record<MovementKind, Readonly<Record<MassUnit, number>>>>> = {
-  kettlebell: { kg: 4, lb: 9 },
-  dumbbell: { kg: 2.5, lb: 5 },
-};
-const USUAL_STEP: Readonly<Record<MassUnit, number>> = { kg: 1, lb: 2 };
-
 /** The load of a stand-in: as written on the same kind of thing, else the same share of what is usual for it. */
 function loadFor(
   load: CourseLoad,
@@ -65,7 +59,7 @@ function loadFor(
   const usual = (of: NonNullable<Movement["loading"]>): number =>
     massIn(unit, inKilograms(of.reference[sex])).value;
   const meant = (load.written.value / usual(original.loading)) * usual(standIn.loading);
-  const step = (STEPS[standIn.kind] ?? USUAL_STEP)[unit];
+  const step = (STAND_IN_STEPS[standIn.kind] ?? USUAL_STEP)[unit];
   const written = { value: Math.max(step, Math.round(meant / step) * step), unit };
   return { load: { ...load, written, total: kilograms(inKilograms(written) * load.pieces) } };
 }
