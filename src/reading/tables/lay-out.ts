@@ -74,7 +74,8 @@ function readRows(sheet: Sheet, head: number, isTurned: boolean): Layout {
     else if (row === head + 1 && filled.every((cell) => unitWord(cell) !== undefined || SILENT.test(cell)))
       units = cells.map((cell) => unitWord(cell));
     else if (isRepeated(cells, headings)) pass(row, "the headings again");
-    else if (SUMS.test(filled[0] ?? "")) pass(row, "worked out of other rows");
+    else if (SUMS.test(filled[0] ?? "") && !filled.slice(1).some(isWord))
+      pass(row, "worked out of other rows");
     else if (filled.length === 1 && headings.filter((heading) => heading !== "").length > 2)
       pass(row, "one cell alone, a title or a remark");
     else rows.push(row);
@@ -88,3 +89,6 @@ const isRepeated = (cells: readonly string[], headings: readonly string[]): bool
   );
   return same.length > 1 && same.length * 2 > cells.filter((cell) => cell !== "").length;
 };
+
+/** A word such as a level or a sex stands beside people, Max among them, and in no row of sums. */
+const isWord = (cell: string): boolean => /^\p{L}[\p{L} ]*$/u.test(cell) && !/^(?:kgs?|lbs?)$/i.test(cell);
