@@ -1,6 +1,7 @@
 import type { Athlete, IsoDate } from "../../models/athlete.ts";
 import type { Movement } from "../../models/movement.ts";
 import { kilograms } from "../../models/quantity.ts";
+import { normalQuantile } from "../../numerics/normal.ts";
 import { rulesFor } from "../motion/rules.ts";
 import { withOverrides } from "../overrides/with-overrides.ts";
 import { carriedOver } from "./carried-over.ts";
@@ -82,12 +83,23 @@ export function capacityOf({ athlete, movements, date, liftOf, overrides = {} }:
   return at(1);
 }
 
-/** The athlete's best lifts divided by a factor; those typical of the level stay. */
+/** How far out a doubt of a best lift is carried: one day in ten, as the days of a plan are. */
+const TENTH = normalQuantile(0.9);
+
+/**
+ * The athlete's best lifts divided by a factor, no further than what is not known of each: a tested best does not sink with the pace of other
+ * work. Those typical of the level stay.
+ */
 const slowedLift =
   (liftOf: LiftOf, athlete: Athlete, factor: number): LiftOf =>
   (of, movement) => {
     const best = liftOf(of, movement);
-    return best && of === athlete ? { ...best, kilograms: kilograms(best.kilograms / factor) } : best;
+    if (!best || of !== athlete) return best;
+    const most = Math.exp((TENTH * best.spread) / best.kilograms);
+    return {
+      ...best,
+      kilograms: kilograms(best.kilograms / Math.min(most, Math.max(1 / most, factor))),
+    };
   };
 
 /**

@@ -190,7 +190,7 @@ export const pacingConstants = {
     confidence: "judgement",
   },
   mixedWithMachine: {
-    value: 0.28,
+    value: 0.32,
     unit: "factor",
     does: "how much of that a pair makes of which one is a run or a machine",
     source: "fitted to open results of a race of runs and stations",

@@ -27,8 +27,18 @@ export function makeDearerTogether(
   const mixed = mixtureOf([...sharesOf(track, tasks, expected)], rules);
   const factor = 1 + rules.mixedCost * mixed * (1 - Math.exp(-expected / rules.mixedSeconds));
   if (!(factor > 1)) return;
-  for (let i = 0; i < track.length; i += 1) track.perUnit[i] = (track.perUnit[i] as number) * factor;
+  for (let i = 0; i < track.length; i += 1) {
+    const task = tasks[track.task[i] as number];
+    if (task) track.perUnit[i] = (track.perUnit[i] as number) * slowerBy(factor, task);
+  }
 }
+
+/**
+ * How much longer a unit takes when what it costs is dearer by a factor. Of a machine or a run it is the effort that is dearer, not the
+ * pace: speed follows from it by the power with which speeding up costs. Reps have waiting and handling in them, which grow with it.
+ */
+const slowerBy = (factor: number, { movement, capacity }: TrackTask): number =>
+  isMachine(movement) ? factor ** (1 / capacity.kappa) : factor;
 
 /** Sustainable seconds of each movement in the work as written. */
 function sharesOf(track: Work, tasks: readonly TrackTask[], expected: number): ReadonlyMap<Movement, number> {

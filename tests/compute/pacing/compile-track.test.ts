@@ -51,10 +51,12 @@ describe("a compiled track", () => {
     expect(compile(couplet).perUnit[0]).toBeCloseTo(4 * factor, 9);
     // A sprint hardly shows it: 60 s give 1 + 0.2 x 0.095.
     expect(compile(couplet, forTime, 60).perUnit[0]).toBeCloseTo(4 * (1 + 0.2 * (1 - Math.exp(-0.1))), 9);
-    // A machine mixes 0.28 times as much: 96 s of rowing and 40 s of burpees.
+    // A machine mixes 0.32 times as much: 96 s of rowing and 40 s of burpees.
     const rowing = makeCourse([[{ move: burpee, amount: 10 }, { move: row, amount: 400 }]]); // prettier-ignore
-    const little = 1 + 0.4 * ((2 * 40 * 96) / 136 ** 2) * 0.28 * (1 - Math.exp(-1));
+    const little = 1 + 0.4 * ((2 * 40 * 96) / 136 ** 2) * 0.32 * (1 - Math.exp(-1));
     expect(compile(rowing).perUnit[0]).toBeCloseTo(4 * little, 9);
+    // Speed there costs effort to the power 1.6: dearer by a factor is slower by that root of it.
+    expect(compile(rowing).perUnit[1]).toBeCloseTo(0.24 * little ** (1 / 1.6), 9);
   });
 
   it("takes the athlete's own pace for the length of the part", () => {
