@@ -7,13 +7,13 @@ import type { Athlete, IsoDate } from "../../src/models/athlete.ts";
 import type { Course } from "../../src/models/course.ts";
 import type { Data } from "../../src/models/data.ts";
 import type { Plan } from "../../src/models/plan/plan.ts";
-import { seconds } from "../../src/models/quantity.ts";
+import { kilograms, metres, seconds } from "../../src/models/quantity.ts";
 import type { Workout } from "../../src/models/workout.ts";
 import { readData } from "../../src/reading/read-data.ts";
 import { sayFaults } from "../../src/reading/say-fault.ts";
 import { readFolder } from "../../src/site/read-folder.ts";
 import { disagreements } from "../support/disagreements.ts";
-import { planTroubles } from "../support/plan-troubles.ts";
+import { type FastestOf, planTroubles } from "../support/plan-troubles.ts";
 import { ROOT } from "../support/run-command.ts";
 
 // Every workout of `workouts/` (as really set) and `blocks/` (of our own) for four athletes: known by level only, with results of
@@ -54,6 +54,23 @@ function coursesOf(athlete: Athlete, workout: Workout, plan: Plan): (part: strin
   };
 }
 
+/** The fastest cycle of what a row asks for, as the athlete's numbers have it. */
+function fastestOf(athlete: Athlete, workout: Workout): FastestOf {
+  const { capacity } = settle(athlete, workout, data, DAY).context;
+  return ({ movement: id = "", unit, load, heightMetres }) => {
+    const movement = data.library.movements.get(id);
+    if (!movement) throw new Error(`there is no movement ${id}`);
+    const task = {
+      movement,
+      unit,
+      ...(load && { load: kilograms(load.kilograms) }),
+      ...(heightMetres !== undefined && { height: metres(heightMetres) }),
+    };
+    const found = capacity.of(task);
+    return "missing" in found || !found.possible ? 0 : found.fastest;
+  };
+}
+
 describe("nothing is planned wrongly in silence", () => {
   it("thirty workouts as they are set and at least twenty of our own, for four athletes", () => {
     expect(data.workouts.length).toBeGreaterThanOrEqual(50);
@@ -63,7 +80,7 @@ describe("nothing is planned wrongly in silence", () => {
   it.each(data.workouts.map((workout) => [workout.id, workout] as const))("%s", (_id, workout) => {
     for (const athlete of data.athletes) {
       const plan = makePlan({ athlete, workout, data, date: DAY });
-      expect([athlete.id, planTroubles(plan, coursesOf(athlete, workout, plan))]).toEqual([athlete.id, []]);
+      expect([athlete.id, planTroubles(plan, coursesOf(athlete, workout, plan), fastestOf(athlete, workout))]).toEqual([athlete.id, []]);
       expect([athlete.id, disagreements(plan)]).toEqual([athlete.id, []]);
     }
   });

@@ -6,6 +6,8 @@ import { sayGoal } from "../../src/wording/goal.ts";
 import { sayClock } from "../../src/wording/time.ts";
 
 type Pacing = NonNullable<PartPlan["pacing"]>;
+/** Seconds per unit of the quickest clean cycle of what is done in a row, fresh. */
+export type FastestOf = (row: Pacing["rows"][number]) => number;
 /** Half of the last digit a reader sees. */
 const HALF_A_SECOND = 0.5;
 const ROUNDING = 1e-6;
@@ -17,24 +19,28 @@ const LONGEST_TRANSITION = 25;
 /**
  * What is wrong with a plan by what must hold of every plan, one line each: amounts add up to the prescription or to the
  * stated stop, clocks and rows add up, no wait is untold, a printed cap is the written one, targets lie inside ranges and
- * ranges inside what is possible, no load for reps lies above the best single, every attempt inside its window.
+ * ranges inside what is possible, no unit is quicker than its fastest cycle, no load for reps lies above the best single, every attempt inside its window.
  */
-export function planTroubles(plan: Plan, courseOfPart: (part: string) => Course): readonly string[] {
+export function planTroubles(
+  plan: Plan,
+  courseOfPart: (part: string) => Course,
+  fastestOf: FastestOf,
+): readonly string[] {
   const found = plan.parts.flatMap((part) => {
     const course = courseOfPart(part.name);
     return [
       ...part.missing.map((why) => `not planned: ${sayMissing(why, "kg")}`),
-      ...(part.pacing ? pacingTroubles(part.pacing, course) : []),
+      ...(part.pacing ? pacingTroubles(part.pacing, course, fastestOf) : []),
       ...liftingTroubles(part),
     ].map((trouble) => `${part.name}: ${trouble}`);
   });
   return [...found, ...headlineTroubles(plan), ...textTroubles(plan)];
 }
 
-function pacingTroubles(pacing: Pacing, course: Course): readonly string[] {
+function pacingTroubles(pacing: Pacing, course: Course, fastestOf: FastestOf): readonly string[] {
   return [
     ...amountTroubles(pacing, course),
-    ...clockTroubles(pacing),
+    ...clockTroubles(pacing, fastestOf),
     ...rangeTroubles(pacing, course),
     ...gateTroubles(pacing, course),
     ...pacing.ifThen.flatMap((one) =>
@@ -85,13 +91,16 @@ function amountTroubles({ rows, score, result, ending }: Pacing, course: Course)
   return found;
 }
 
-function clockTroubles({ rows, duration, whenStopped, cap }: Pacing): readonly string[] {
+function clockTroubles(
+  { rows, duration, whenStopped, cap }: Pacing,
+  fastestOf: FastestOf,
+): readonly string[] {
   const found: string[] = [];
   let clock = 0;
   for (const row of rows) {
     if (Math.abs(row.start - clock) > HALF_A_SECOND)
       found.push(`row ${row.index} begins at ${row.start}, not ${clock}`);
-    if (row.kind === "work") found.push(...rowTroubles(row));
+    if (row.kind === "work") found.push(...rowTroubles(row, fastestOf));
     clock = row.end;
   }
   if (duration < clock - HALF_A_SECOND) found.push(`duration ${duration} before the last row ends, ${clock}`);
@@ -102,7 +111,7 @@ function clockTroubles({ rows, duration, whenStopped, cap }: Pacing): readonly s
   return found;
 }
 
-function rowTroubles(row: Pacing["rows"][number]): readonly string[] {
+function rowTroubles(row: Pacing["rows"][number], fastestOf: FastestOf): readonly string[] {
   const { index, transition, sets, secondsPerUnit = 0, amount, start, end, load } = row;
   const found: string[] = [];
   const rests = sets.reduce((sum, { restAfter }) => sum + restAfter, 0);
@@ -110,9 +119,11 @@ function rowTroubles(row: Pacing["rows"][number]): readonly string[] {
   if (Math.abs(end - start - sum) > HALF_A_SECOND)
     found.push(`row ${index} takes ${end - start}, its pieces ${sum}`);
   if (transition > LONGEST_TRANSITION) found.push(`row ${index}: ${transition} s of transition`);
-  if (amount > 0 && row.unit !== "seconds" && secondsPerUnit < 0.05) {
-    found.push(`row ${index}: ${secondsPerUnit} s a ${row.unit}`);
-  }
+  const fastest = fastestOf(row);
+  // Rests are told in whole seconds: what one is rounded up by is missing in the units.
+  const rounded = sets.length > 1 ? HALF_A_SECOND / amount : 0;
+  if (amount > 0 && secondsPerUnit < fastest - rounded - 1e-3)
+    found.push(`row ${index}: ${secondsPerUnit} s a ${row.name}, the fastest is ${fastest}`);
   if (amount > 1 && (load?.shareOfBest ?? 0) > 1)
     found.push(`row ${index}: reps at ${load?.shareOfBest} of the best`);
   return found;

@@ -22,10 +22,11 @@ export const toNextPause = (track: Track, state: RunState): number =>
     ? Number.POSITIVE_INFINITY
     : Math.max(0, (track.pauses[state.pause] as number) - state.clock);
 
-/** Rests from where the clock stands to the end of the next pause. */
-export function sitOutPause(run: Run): void {
-  const { track, drive, state } = run;
+/** Rests from where the clock stands to the end of the next pause, so many units of the stretch under way behind. */
+export function sitOutPause(run: Run, done = 0): void {
+  const { track, drive, state, log } = run;
   const until = track.pauses[state.pause + 1] as number;
+  log.atPause[state.pause / 2] = done;
   state.pause += 2;
   spend(run, Math.max(0, Math.min(until, drive.horizon) - state.clock), 0);
 }

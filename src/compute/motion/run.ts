@@ -49,6 +49,8 @@ export type RunLog = {
   /** Score units, and sustainable seconds, done at its end. */
   readonly scored: Float64Array;
   readonly worked: Float64Array;
+  /** Units of the stretch under way that are done when a pause of the clock begins, whole ones; by pause. */
+  readonly atPause: Float64Array;
 };
 
 /** One run over a track: what is run, by whom and how, where it stands (changed in place), and what happened (filled in place). */
@@ -93,6 +95,7 @@ export const keepLog = (log: RunLog): RunLog => ({
   left: log.left.slice(),
   scored: log.scored.slice(),
   worked: log.worked.slice(),
+  atPause: log.atPause.slice(),
 });
 
 /** An empty log for a track; made once and used again for every run. */
@@ -108,5 +111,6 @@ export function newLog(track: Track): RunLog {
     left: column(),
     scored: column(),
     worked: column(),
+    atPause: new Float64Array(track.pauses.length / 2),
   };
 }

@@ -9,6 +9,8 @@ import { beginWork, type WorkStep } from "./work-step.ts";
 
 /** Nothing shorter than this is simulated; sustainable seconds and seconds. */
 const NOTHING = 1e-9;
+/** A unit that lacks no more than this of itself is done. */
+const WHOLE = 1e-6;
 /** No step drains more than this share of the reserve, however coarse. */
 const MOST_DRAINED_PER_STEP = 1 / 8;
 
@@ -19,7 +21,7 @@ export function simulateWork(run: Run, i: number, limit: number): void {
   while (step.all - step.done > NOTHING && state.clock < limit - NOTHING) {
     const pause = toNextPause(track, state);
     if (pause <= NOTHING) {
-      sitOutPause(run);
+      sitOutPause(run, keepWholeUnits(step));
       continue;
     }
     beginStep(run, step);
@@ -36,6 +38,13 @@ export function simulateWork(run: Run, i: number, limit: number): void {
   log.done[i] = units;
   state.score += units * (track.score[i] as number);
   if ((track.adds[i] as number) > 0) state.groupDone += units;
+}
+
+/** Nobody finishes after a pause what was begun before it: a unit under way is done anew. Returns the units that are done. */
+function keepWholeUnits(step: WorkStep): number {
+  const units = Math.floor(step.done / step.perUnit + WHOLE);
+  step.done = units * step.perUnit;
+  return units;
 }
 
 /** What the moment makes of the work, and how much of it the step may hold. */

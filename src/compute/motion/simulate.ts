@@ -91,9 +91,25 @@ function standAtWall(run: Run, limit: number): void {
 function holdAt(run: Run, i: number, limit: number): void {
   const { track, state, log } = run;
   const time = Math.min(track.amount[i] as number, limit - state.clock);
+  const begun = { clock: state.clock, pause: state.pause };
   passTime(run, time, 1);
+  logHeldAtPauses(run, begun);
   state.worked += time;
   state.score += time * (track.score[i] as number);
   log.done[i] = time;
   log.opening[i] = 1;
+}
+
+/** Seconds held when each pause began that fell into a hold. */
+function logHeldAtPauses(
+  { track: { pauses }, state, log }: Run,
+  begun: { readonly clock: number; readonly pause: number },
+): void {
+  let from = begun.clock;
+  let held = 0;
+  for (let p = begun.pause; p < state.pause; p += 2) {
+    held += (pauses[p] as number) - from;
+    log.atPause[p / 2] = held;
+    from = pauses[p + 1] as number;
+  }
 }

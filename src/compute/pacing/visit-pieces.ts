@@ -1,5 +1,5 @@
 /** A visit as planned: its amount in sets with a mean rest between them, and its clocks. Seconds. */
-type Visit = {
+export type Visit = {
   readonly amount: number;
   readonly sizes: readonly number[];
   readonly rest: number;
@@ -9,11 +9,19 @@ type Visit = {
   readonly started: number;
   readonly worksFrom: number;
   readonly ended: number;
+  /** A wait shorter than this goes into slower units. */
+  readonly shortestWait: number;
 };
 
-/** A pause of the clock in which nobody works, or a stretch of work between two of them. */
+/** A pause of the clock, and the whole units of the visit that are done when it begins. */
+type Pause = { readonly from: number; readonly to: number; readonly done: number };
+
+/**
+ * A stretch of work between two pauses, a pause of the clock in which nobody works, what is left before one when no whole unit fits
+ * any more, or a wait after one.
+ */
 type VisitPiece =
-  | { readonly kind: "pause"; readonly start: number; readonly end: number }
+  | { readonly kind: "pause" | "begun" | "wait"; readonly start: number; readonly end: number }
   | ({ readonly kind: "work"; readonly start: number; readonly end: number } & WorkOfPiece);
 
 type WorkOfPiece = {
@@ -27,45 +35,57 @@ type WorkOfPiece = {
 /**
  * A visit parted where the clock pauses everybody: what is done before a pause, the pause, and what is left after it, in whole
  * units. On the way to the station nothing is done yet, so the pause then swallows the way.
- *
- * @param pauses clocks at which everybody stops and goes on again, in pairs
  */
-export function visitPieces(visit: Visit, pauses: ArrayLike<number>): readonly VisitPiece[] {
-  const { amount, started, ended } = visit;
-  const own = pausesIn(visit, pauses);
-  const inWork = own.filter(({ from }) => from > visit.worksFrom);
-  const working = ended - visit.worksFrom - inWork.reduce((sum, { from, to }) => sum + to - from, 0);
+export function visitPieces(visit: Visit, pauses: readonly Pause[]): readonly VisitPiece[] {
   const pieces: VisitPiece[] = [];
-  let start = started;
-  let worksFrom = visit.worksFrom;
-  let worked = 0;
+  let start = visit.started;
   let done = 0;
-  for (const { from, to } of own) {
-    let end = from;
-    if (from > visit.worksFrom) {
-      worked += from - worksFrom;
-      const units = Math.floor((amount * worked) / working + 1e-9) - done;
-      if (units > 0) pieces.push(workPiece(visit, done, units, { start, worksFrom, end: from }));
-      else end = start;
+  for (const pause of pauses) {
+    const units = Math.min(pause.done, visit.amount) - done;
+    if (units > 0) {
+      const worksFrom = Math.max(start, visit.worksFrom);
+      const enough = worksFrom + timeOf(visit, done, units);
+      const end = pause.from - enough < visit.shortestWait ? pause.from : enough;
+      pieces.push(workPiece(visit, done, units, { start, worksFrom, end }));
+      if (end < pause.from) pieces.push({ kind: "begun", start: end, end: pause.from });
+      start = pause.from;
       done += units;
-    } else end = start;
-    pieces.push({ kind: "pause", start: end, end: to });
-    start = to;
-    worksFrom = Math.max(to, worksFrom);
+    }
+    pieces.push({ kind: "pause", start, end: pause.to });
+    start = pause.to;
   }
-  if (amount - done > 1e-9)
-    pieces.push(workPiece(visit, done, amount - done, { start, worksFrom, end: ended }));
+  const left = visit.amount - done;
+  if (left <= 1e-9) return pieces;
+  // After a pause the sets of a visit begin anew: what its rests leave is waited before the first of them.
+  const spare = visit.ended - Math.max(start, visit.worksFrom) - timeOf(visit, done, left);
+  const wait = pauses.length > 0 && spare >= visit.shortestWait ? spare : 0;
+  if (wait > 0) pieces.push({ kind: "wait", start, end: start + wait });
+  start += wait;
+  const worksFrom = Math.max(start, visit.worksFrom + wait);
+  pieces.push(workPiece(visit, done, left, { start, worksFrom, end: visit.ended }));
   return pieces;
 }
 
-function pausesIn(
-  { started, ended }: Visit,
+/** Seconds of so many units of a visit from one on, in its sets and with its rests. */
+const timeOf = (visit: Visit, from: number, amount: number): number =>
+  amount * visit.cycle + (sizesBetween(visit.sizes, from, amount).length - 1) * visit.rest;
+
+/**
+ * The pauses that fall into a visit.
+ *
+ * @param pauses clocks at which everybody stops and goes on again, in pairs
+ * @param done units of the visit under way that are done when each of them begins
+ */
+export function pausesIn(
+  { started, ended }: Pick<Visit, "started" | "ended">,
   pauses: ArrayLike<number>,
-): readonly { from: number; to: number }[] {
-  const found: { from: number; to: number }[] = [];
+  done: ArrayLike<number>,
+): readonly Pause[] {
+  const found: Pause[] = [];
   for (let at = 0; at + 1 < pauses.length; at += 2) {
     const from = pauses[at] as number;
-    if (from >= started - 1e-9 && from < ended - 1e-9) found.push({ from, to: pauses[at + 1] as number });
+    const isInside = from >= started - 1e-9 && from < ended - 1e-9;
+    if (isInside) found.push({ from, to: pauses[at + 1] as number, done: done[at / 2] as number });
   }
   return found;
 }
