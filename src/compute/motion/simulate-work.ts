@@ -21,7 +21,7 @@ export function simulateWork(run: Run, i: number, limit: number): void {
   while (step.all - step.done > NOTHING && state.clock < limit - NOTHING) {
     const pause = toNextPause(track, state);
     if (pause <= NOTHING) {
-      sitOutPause(run, keepWholeUnits(step));
+      sitOutPause(run, leaveUnit(run, step));
       continue;
     }
     beginStep(run, step);
@@ -40,10 +40,17 @@ export function simulateWork(run: Run, i: number, limit: number): void {
   if ((track.adds[i] as number) > 0) state.groupDone += units;
 }
 
-/** Nobody finishes after a pause what was begun before it: a unit under way is done anew. Returns the units that are done. */
-function keepWholeUnits(step: WorkStep): number {
+/**
+ * Nobody finishes after a pause the rep begun before it: of a unit under way only the rest that leads to its rep is kept, so that at
+ * least its fastest cycle is left. Returns the whole units that are done.
+ */
+function leaveUnit({ track }: Run, step: WorkStep): number {
   const units = Math.floor(step.done / step.perUnit + WHOLE);
-  step.done = units * step.perUnit;
+  const fastest = track.tasks[track.task[step.i] as number]?.capacity.fastest ?? 0;
+  // However quickly it goes on, a unit with its breaks takes at least so long.
+  const least = track.least[step.i] as number;
+  const resting = least > 0 ? Math.max(0, 1 - fastest / least) : 0;
+  step.done = Math.min(step.done, (units + resting) * step.perUnit);
   return units;
 }
 
