@@ -123,10 +123,11 @@ const finishOfNothing: Rule = {
     }),
 };
 
+// A second of a pace (`1 s a rep`) at the end of the line before is no rep.
 const onesUnbroken: Rule = {
   id: "a single rep is called unbroken",
   find: (_, text) =>
-    [...text.matchAll(/(?<![\d.:])1 (?:of \d+ )?[a-z][^:]{0,60}: unbroken/g)].map(([all]) => all),
+    [...text.matchAll(/(?<![\d.:])1 (?:of \d+ )?(?!s\b)[a-z][^:]{0,60}: unbroken/g)].map(([all]) => all),
 };
 
 const tooHeavyAgainstSets: Rule = {
