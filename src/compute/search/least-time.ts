@@ -130,7 +130,7 @@ export function leastTimeOf(question: SetQuestion, rules: Rules): LeastTime {
   const total = best * (1 + rules.fewerSetsWorth);
   if (drawn !== undefined && toBeat <= total) return { kind: "one-set", cycle: drawn, total: toBeat };
   if (!Number.isFinite(total)) {
-    const alone = amount * fastest + (Math.ceil(amount) - 1) * LONGEST_TRIED;
+    const alone = amount * fastest + (Math.ceil(amount) - 1) * rules.singleAgain;
     return { kind: "sets", ways: [], total: alone };
   }
   return { kind: "sets", ways, total };

@@ -142,13 +142,14 @@ function lengthened(
       break;
     }
   }
-  return best ?? singles(question);
+  const alone = singles(question, rules);
+  return best && best.resting <= (alone.sizes.length - 1) * alone.rest ? best : alone;
 }
 
-/** One at a time with the longest rest tried: all that is left where the muscle hardly refills. */
-const singles = (question: SetQuestion): SetPlan => {
+/** One at a time with the rest after which a single comes again whatever came before: all that is left where the muscle hardly refills. */
+const singles = (question: SetQuestion, { singleAgain }: Rules): SetPlan => {
   const count = Math.ceil(question.amount);
-  const total = question.amount * question.fastest + (count - 1) * LONGEST_TRIED;
+  const total = question.amount * question.fastest + (count - 1) * singleAgain;
   const sizes = Array.from({ length: count }, (_, i) => Math.min(1, question.amount - i));
-  return { sizes, rest: LONGEST_TRIED, cycle: question.fastest, restFirst: 0, total, leastTotal: total };
+  return { sizes, rest: singleAgain, cycle: question.fastest, restFirst: 0, total, leastTotal: total };
 };

@@ -158,7 +158,7 @@ describe("the coach's last word on pacing", () => {
       expect(each.sets.map(({ amount }) => amount)).toEqual([2, 2, 2, 2, 2, 2, 2, 1]);
     expect(rowsOf(set, "push-press")[1]?.sets.map(({ amount }) => amount)).toEqual([7, 4, 3]);
     const cost = (set.word?.paced[0]?.costs ?? []).reduce((sum, each) => sum + each.cost, 0);
-    // Each word is told against the plan without it; two that ask for the same reserve cost a little less together than one by one.
+    // Each word is told against the plan without any; two that ask for the same reserve cost a little less together than one by one.
     expect(Math.abs(cost - (set.pacing.result.target - own.pacing.result.target))).toBeLessThan(4);
     const pulls = set.word?.paced[0]?.costs[0]?.cost ?? Number.NaN;
     expect(set.said.join(" ")).toContain(`pull-up in sets of 2 ${pulls < 0 ? "gains" : "costs"} about`);
