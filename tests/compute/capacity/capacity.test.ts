@@ -279,4 +279,14 @@ describe("recovery", () => {
     expect(of.recoverySpeed).toBe(1.6);
     expect(of.reserve).toBeCloseTo(80, 9);
   });
+
+  it("lets a best lift sink on a bad day, or rise on a good one, no further than its own doubt", () => {
+    const of = capacity({}, { thruster: 100 });
+    const shareOf = (factor: number): number =>
+      known(of.slowedBy(factor), reps(thruster, 43)).loadShare ?? Number.NaN;
+    expect(shareOf(1.05)).toBeCloseTo(0.43 * 1.05, 9);
+    // One day in ten lies 1.2816 standard deviations out, of 10 % here: e^0.12816 = 1.1367.
+    expect(shareOf(1.5)).toBeCloseTo(0.43 * 1.1367, 4);
+    expect(shareOf(1 / 1.5)).toBeCloseTo(0.43 / 1.1367, 4);
+  });
 });
