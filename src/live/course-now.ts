@@ -28,12 +28,18 @@ export type CourseNow = {
 const clockOf = ({ go, ended }: PartState, at: number): number =>
   go === undefined ? 0 : Math.max(0, ((ended ?? at) - go) / 1000);
 
-/** The clock at which a part ends by itself: its cap, or the time it fills; absent where only the work ends it. */
-export const timeLimit = (
-  { cap, ending, duration }: Pick<DayPacing, "cap" | "ending" | "duration">,
+/**
+ * The clock at which a part ends by itself: its cap, or the time it fills, also where the plan ends sooner at work out of reach; absent where
+ * only the work ends it.
+ */
+export function timeLimit(
+  { cap, ending, duration, whenStopped }: Pick<DayPacing, "cap" | "ending" | "duration" | "whenStopped">,
   format: string,
-): number | undefined =>
-  cap ?? (format === "for-time" ? undefined : ending === "fills-the-time" ? duration : undefined);
+): number | undefined {
+  if (cap !== undefined || format === "for-time") return cap;
+  if (ending === "fills-the-time") return duration;
+  return whenStopped?.left === undefined ? undefined : whenStopped.at + whenStopped.left;
+}
 
 /** The paced work of a part at a moment. */
 export function courseNow(pacing: DayPacing, format: string, state: PartState, at: number): CourseNow {

@@ -27,7 +27,7 @@ describe("a brief in the terminal", () => {
   it("has every row with its clock and sets, and every lift with its plates", () => {
     const text = briefText(samplePlans.forTimeThenLift);
     expect(text).toContain("  3       4:28   53%  12 pull-ups: 5-4-3, rest 6 s each");
-    expect(text).toContain("  1  10:15  58 kg   95%  over 95%  20 + 1.5 kg a side; again at 12:25\n");
+    expect(text).toContain("  1  10:15  58 kg  always   95%  20 + 1.5 kg a side; again at 12:25\n");
     expect(text).toContain("  9:30  first lift 11:05, 3 lifts: 58 → 62 → 65 kg\n");
   });
 

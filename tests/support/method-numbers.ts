@@ -4,7 +4,7 @@
  */
 export const ARITHMETIC: Readonly<Record<string, readonly string[]>> = {
   "capacity/age-of-result.ts": ["ageOnMonday", "dayNumber"],
-  "capacity/capacity.ts": ["isYoung"],
+  "capacity/capacity.ts": ["isYoung", "TENTH"],
   "capacity/convert-pace.ts": ["powerExponent"],
   "capacity/erg-power.ts": ["powerOfPace"],
   "capacity/mass-effect.ts": ["massEffect"],

