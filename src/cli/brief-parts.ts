@@ -20,7 +20,7 @@ import { sayEnding } from "../wording/ending.ts";
 import { sayGuide, sayHalf } from "../wording/guide.ts";
 import { sayIfThenSentence } from "../wording/if-then.ts";
 import { sayKilograms, sayLoad } from "../wording/mass.ts";
-import { sayRowPace } from "../wording/pace.ts";
+import { sayVisitPace } from "../wording/pace.ts";
 import { saySpeed } from "../wording/speed.ts";
 import { clockShift, sayWhichClock } from "../wording/part-clock.ts";
 import { sayPlaces, sayTogether } from "../wording/places.ts";
@@ -37,7 +37,7 @@ type Round = NonNullable<PartPlan["pacing"]>["rounds"][number];
 
 function sayWork(row: Row, units: MassUnit): string {
   const what = `${sayRow(row)}${row.load ? ` ${sayLoad(row.load, units)}` : ""}`;
-  const how = [sayHow(row), sayRowPace(row)].filter((said) => said !== undefined).join("; ");
+  const how = [sayHow(row), sayVisitPace(row)].filter((said) => said !== undefined).join("; ");
   return `${what}${how === "" ? "" : `: ${how}`}${row.tieBreak ? " (tie-break time)" : ""}`;
 }
 

@@ -55,3 +55,14 @@ export function sayRowPace({
   }
   return keepTogether(`${sayNumber(secondsPerUnit, 1)} s a ${one}`);
 }
+
+/** Seconds from which one rep with its waiting is no rhythm any more. */
+const WAITED_FOR = 20;
+
+/** The pace of a row of the plan; of a single rep that is waited for nothing, because its clocks tell how long it lasts. */
+export const sayVisitPace = (
+  row: Pick<PacingRow, "displayed" | "secondsPerUnit" | "unit" | "writtenIn" | "amount">,
+): string | undefined =>
+  row.unit === "reps" && row.amount <= 1 && (row.secondsPerUnit ?? 0) >= WAITED_FOR
+    ? undefined
+    : sayRowPace(row);
