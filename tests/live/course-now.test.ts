@@ -66,7 +66,11 @@ describe("the work from go, of every kind of part in the demonstration", () => {
           ? [{ kind: "passed", part: part.name, row: last.row, at: GO + 1000 * last.planned }]
           : [];
       const events: readonly DayEvent[] = [{ kind: "go", part: part.name, at: GO }, ...done];
-      const times = partTimes(day, foldDay(events), GO + 1000 * (pacing.cap ?? pacing.duration + (pacing.whenStopped?.left ?? 0)) + 2000);
+      const times = partTimes(
+        day,
+        foldDay(events),
+        GO + 1000 * (pacing.cap ?? pacing.duration + (pacing.whenStopped?.left ?? 0)) + 2000,
+      );
       const own = times.find((one) => one.part.name === part.name);
       expect([day.workout.id, part.name, own?.ended === undefined]).toEqual([
         day.workout.id,
