@@ -297,7 +297,7 @@ function athleteOf({ who, best = {}, lifts = {} }: Situation): Athlete {
 /** How often the movement is put down in the visit, and the longest rest and breath there. */
 function printed(situation: Situation): { readonly said: string; readonly breaks: number; readonly rest: number } {
   const paced = pacePart(problemOf(athleteOf(situation), soundWorkout(situation.work), data));
-  if (paced.kind !== "paced") throw new Error(paced.missing.join());
+  if (paced.kind !== "paced") throw new Error(JSON.stringify(paced.missing));
   const { rows } = paced.pacing;
   const visits = rows.filter(({ movement }) => movement === situation.movement);
   const row = visits[(situation.visit ?? 1) - 1];

@@ -109,7 +109,7 @@ function refuseEffort(written: unknown, ctx: z.RefinementCtx): unknown {
       remedy: `Move it to \`efforts:\`, as \`- ${written}\`, or name the workout: \`{workout: ..., date: ..., time: ...}\`.`,
     });
   }
-  const entries =
+  const entries: readonly (readonly [string, unknown])[] =
     typeof written === "object" && written !== null && !Array.isArray(written) ? Object.entries(written) : [];
   const [first] = entries;
   const isBare =

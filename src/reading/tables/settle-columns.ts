@@ -71,7 +71,10 @@ function isException(column: Column, columns: readonly Column[], { sheet, rows }
   return bare > cells.length - bare && (isBare(cells[0]) || columns.some(isOther));
 }
 
-const inNoUnit = ({ unit: _, unitFrom: __, ...column }: Column): Column => ({ ...column, mixed: true });
+function inNoUnit(column: Column): Column {
+  const kept = Object.entries(column).filter(([key]) => key !== "unit" && key !== "unitFrom");
+  return { ...(Object.fromEntries(kept) as Omit<Column, "unit" | "unitFrom">), mixed: true };
+}
 
 function meaningOf(heading: string, answer: string | undefined, context: HeadingContext): Meaning {
   if (answer === undefined) {

@@ -92,7 +92,7 @@ describe("a plan that takes over a shape", () => {
       seed: 1,
       ...(shape === undefined ? {} : { shape }),
     });
-    if (paced.kind !== "paced") throw new Error(paced.missing.join());
+    if (paced.kind !== "paced") throw new Error(JSON.stringify(paced.missing));
     return paced.pacing.rounds;
   };
   const lastOverFirst = (rounds: readonly { readonly seconds: number }[]): number =>

@@ -33,7 +33,7 @@ function trackOf(course: Course, rules = rulesWith(60), score = forTime): Track 
     { taskOf: tasksOf(capacity, undefined), rules, floor: { between: metres(0) } },
     600,
   );
-  if ("missing" in track) throw new Error(track.missing.join());
+  if ("missing" in track) throw new Error(JSON.stringify(track.missing));
   return track;
 }
 

@@ -1,7 +1,6 @@
 import { readFileSync, readdirSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { makePlan } from "../../../src/compute/make-plan.ts";
-import type { IsoDate } from "../../../src/models/athlete.ts";
 import type { PartPlan } from "../../../src/models/plan/plan.ts";
 import { readData } from "../../../src/reading/read-data.ts";
 import { sayFaults } from "../../../src/reading/say-fault.ts";
@@ -26,7 +25,7 @@ function paced(athlete: string, lines: readonly string[]): NonNullable<PartPlan[
   const [workout] = data.workouts;
   const who = data.athletes.find(({ id }) => id === athlete);
   if (!workout || !who) throw new Error("nothing to plan");
-  const pacing = makePlan({ athlete: who, workout, data, date: "2026-11-27" as IsoDate }).parts[0]?.pacing;
+  const pacing = makePlan({ athlete: who, workout, data, date: "2026-11-27" }).parts[0]?.pacing;
   if (!pacing) throw new Error("no pace");
   return pacing;
 }
