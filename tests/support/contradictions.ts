@@ -235,9 +235,12 @@ const setOutAgainstWork: Rule = {
     const things = setOutOf(plan);
     const used = doneIn(plan).flatMap(needsOf);
     if (workRows(plan.parts).length === 0) return [];
+    // Behind where a plan ends more is prescribed than is done, and stands there.
+    const endsEarly = plan.parts.some(({ pacing }) => pacing?.ending === "stopped-by-cap");
+    const idle = endsEarly ? [] : things.filter((what) => !used.includes(what));
     return [
       ...[...new Set(used)].filter((what) => !things.includes(what)).map((what) => `${what} is not set out`),
-      ...things.filter((what) => !used.includes(what)).map((what) => `${what} is set out for nothing`),
+      ...idle.map((what) => `${what} is set out for nothing`),
     ];
   },
 };

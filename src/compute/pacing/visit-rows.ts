@@ -29,6 +29,7 @@ export type RowPiece = Omit<
   | "reserve"
 >;
 
+/** A row in which nobody works, from one clock of the part to another, seconds, and why. */
 export function restPiece(start: number, end: number, why: NonNullable<PacingRow["why"]>): RowPiece {
   return {
     kind: "rest",

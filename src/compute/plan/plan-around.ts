@@ -1,7 +1,10 @@
+import type { Movement } from "../../models/movement.ts";
 import type { PartPlan, Plan } from "../../models/plan/plan.ts";
 import type { Workout } from "../../models/workout.ts";
 import { planAfter } from "../after/plan-after.ts";
 import { activeLimits } from "../conditions/active-limits.ts";
+import type { AtMovement } from "../conditions/movement-situation.ts";
+import { movementsDone } from "../conditions/situation-of.ts";
 import { cautionsOf } from "../cautions/cautions.ts";
 import { chooseOptions } from "../choices/choose.ts";
 import { rankChoices } from "../choices/rank-choices.ts";
@@ -57,7 +60,7 @@ export function planAround(workout: Workout, context: PlanContext, parts: readon
     setUp: [
       ...setUpOf({
         workout,
-        movements: movements.map((at) => at.movement),
+        movements: movementsSetOut(movements, workout, context, parts),
         parts,
         gym,
         choices,
@@ -90,6 +93,20 @@ function limitsOf({ athlete, date, library }: PlanContext): Pick<Plan, "limits">
     cleared: cleared.map(nameOf),
   }));
   return limits.length === 0 ? {} : { limits };
+}
+
+/** What is set out: for what is done, and, where the plan ends before the work does, for what is prescribed behind it too. */
+function movementsSetOut(
+  planned: readonly AtMovement[],
+  workout: Workout,
+  context: PlanContext,
+  parts: readonly PartPlan[],
+): readonly Movement[] {
+  const done = planned.map(({ movement }) => movement);
+  if (!parts.some(({ pacing }) => pacing?.ending === "stopped-by-cap")) return done;
+  const prescribed = movementsDone({ ...situationsInput(workout, context, parts), parts: [] });
+  const further = prescribed.filter((id) => !done.some((movement) => movement.id === id));
+  return [...done, ...further.flatMap((id) => context.library.movements.get(id) ?? [])];
 }
 
 function situationsInput(
