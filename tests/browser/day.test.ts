@@ -62,10 +62,14 @@ const keptLength = (): Promise<number> =>
     () =>
       new Promise<number>((resolve, reject) => {
         const opening = indexedDB.open("rigsheet");
-        opening.onerror = () => { reject(opening.error ?? new Error("no store")); };
+        opening.onerror = () => {
+          reject(opening.error ?? new Error("no store"));
+        };
         opening.onsuccess = () => {
           const reading = opening.result.transaction("days").objectStore("days").getAll();
-          reading.onerror = () => { reject(reading.error ?? new Error("no answer")); };
+          reading.onerror = () => {
+            reject(reading.error ?? new Error("no answer"));
+          };
           reading.onsuccess = () => {
             opening.result.close();
             const days = reading.result as { readonly bytes: ArrayBuffer }[];
