@@ -53,6 +53,10 @@ export const SESSION_SLOTS = [
 ] as const;
 export type SessionSlot = (typeof SESSION_SLOTS)[number];
 
+/** What an amount to eat is of. */
+export const NUTRIENTS = ["carbohydrate", "protein", "caffeine"] as const;
+type Nutrient = (typeof NUTRIENTS)[number];
+
 export type RecoveryOption = {
   readonly id: string;
   readonly title: string;
@@ -69,8 +73,10 @@ export type RecoveryOption = {
   readonly effort?: number;
   /** 1 is left out last when time is short. */
   readonly keep?: number;
-  /** The option that is left out where this one holds. */
-  readonly insteadOf?: string;
+  /** The options that are left out where this one holds. */
+  readonly insteadOf?: readonly string[];
+  /** Place among the steps of its kind, 1 first; what has none stands last. */
+  readonly order?: number;
   readonly muscles: readonly Muscle[];
   readonly stresses: readonly Stress[];
   /** Light enough for muscles that have just worked. */
@@ -80,6 +86,8 @@ export type RecoveryOption = {
     readonly low: number;
     readonly high: number;
     readonly unit: "g" | "mL" | "mg" | "g/h" | "g/day";
+    /** What the range is a range of. */
+    readonly of?: Nutrient;
   };
   /** Loads from the athlete's own lifts. */
   readonly work?: readonly {

@@ -9,12 +9,13 @@ type Day = After["day"];
 type Piece = Day["pieces"][number];
 type Amount = NonNullable<Step["amount"]>;
 
-const UNITS: Readonly<Record<Amount["unit"], string>> = {
-  g: "g",
-  mL: "mL",
-  mg: "mg",
-  "g/h": "g an hour",
-  "g/day": "g a day",
+/** The unit and the time it is for. */
+const UNITS: Readonly<Record<Amount["unit"], readonly [unit: string, per: string]>> = {
+  g: ["g", ""],
+  mL: ["mL", ""],
+  mg: ["mg", ""],
+  "g/h": ["g", " an hour"],
+  "g/day": ["g", " a day"],
 };
 
 /** From here on no stand gives more than the nearest five, and from there on than the nearest fifty. */
@@ -26,7 +27,7 @@ const BY_FIFTY_FROM = 250;
  *
  * @example sayAmountRange({ low: 64, high: 77, unit: "g", perKilogram: false }) // => "65–75\u00a0g"
  */
-export function sayAmountRange({ low, high, unit, perKilogram }: Amount): string {
+export function sayAmountRange({ low, high, unit, of, perKilogram }: Amount): string {
   const round = (value: number): string => {
     if (perKilogram) return sayNumber(value, 2);
     const step = value >= BY_FIFTY_FROM ? 50 : value >= BY_FIVE_FROM ? 5 : 1;
@@ -34,7 +35,9 @@ export function sayAmountRange({ low, high, unit, perKilogram }: Amount): string
   };
   const [from, to] = [round(low), round(high)];
   const range = from === to ? `about${NO_BREAK_SPACE}${from}` : `${from}–${to}`;
-  return `${range}${NO_BREAK_SPACE}${UNITS[unit]}${perKilogram ? " for each kg of your body mass" : ""}`;
+  const [short, per] = UNITS[unit];
+  const what = of === undefined ? "" : ` of ${of}`;
+  return `${range}${NO_BREAK_SPACE}${short}${what}${perKilogram ? " for each kg of your body mass" : ""}${per}`;
 }
 
 /** How much or how long a step is. Nothing where neither is given. @example sayExtent({ minutes: 10 }) // => "10\u00a0min" */
@@ -82,24 +85,29 @@ function sayDayReason({ what, value = 0 }: Reason): string {
     long: `${whole}${NO_BREAK_SPACE}minutes of work are enough for a day`,
     evening: "you start in the evening",
     training: `you train ${hours} a week`,
-    "training-guessed": `about ${hours} a week is usual at your level, and you have not said how much you train`,
+    "training-guessed": `about ${hours} of training a week is usual at your level`,
   };
   return said[what];
 }
 
 const LEADS: Readonly<Record<Day["kind"], readonly [lead: string, end: string]>> = {
-  session: ["One session, in this order, if your check is good, because", ""],
-  light: ["Only something light, because", ""],
+  session: ["In this order, if your check is good:", ""],
+  light: ["No more than this, because", ""],
   between: ["Eat, rest and walk; train nothing, because", ""],
   rest: ["Rest comes first, because", " Walk, eat and sleep; that is all of it."],
 };
 
 const MOST_REASONS = 2;
 
+/** A session by what is usual is only for who trains as much. */
+const IF_LESS = " If you train less, walk instead.";
+
 /** What the rest of the day is for and why, as a sentence. */
 export function sayDay({ kind, because }: Pick<Day, "kind" | "because">): string {
   const [lead, end] = LEADS[kind];
-  return `${lead} ${sayList(because.slice(0, MOST_REASONS).map(sayDayReason), "and")}.${end}`;
+  const isGuessed = kind === "session" && because.some(({ what }) => what === "training-guessed");
+  const reasons = sayList(because.slice(0, MOST_REASONS).map(sayDayReason), "and");
+  return `${lead} ${reasons}.${isGuessed ? IF_LESS : end}`;
 }
 
 const CHECKS: Readonly<Record<Piece["check"], string>> = {

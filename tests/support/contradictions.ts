@@ -471,7 +471,9 @@ const lengthOfPart: Rule = {
     plan.choices.flatMap((choice) =>
       (choice.reason?.values ?? []).flatMap(({ gap, value }) => {
         const part = plan.parts.find(({ name }) => name === choice.parts[0]);
-        const minutes = (part?.pacing?.duration ?? 0) / 60;
+        const pacing = part?.pacing;
+        // Behind work out of reach the clock of the part runs on.
+        const minutes = ((pacing?.duration ?? 0) + (pacing?.whenStopped?.left ?? 0)) / 60;
         const set = largest(rowsAt(plan, choice));
         return (gap === "minutes" && Math.abs(value - minutes) > 0.5) || (gap === "set" && value !== set)
           ? [`${choice.movement}: ${gap} ${value}, planned ${gap === "set" ? set : minutes}`]

@@ -27,6 +27,12 @@ describe("an amount of food", () => {
     expect(sayAmountRange(grams(20, 21))).toBe(nb("about_20_g"));
   });
 
+  it("says what it is of, and then for how long", () => {
+    expect(sayAmountRange({ low: 320, high: 448, unit: "g/day", of: "carbohydrate", perKilogram: false })).toBe(
+      nb("300–450_g of carbohydrate a day"),
+    );
+  });
+
   it("is for each kilogram where the body mass is not known", () => {
     expect(sayAmountRange(grams(0.25, 0.3, true))).toBe(nb("0.25–0.3_g for each kg of your body mass"));
   });
@@ -52,7 +58,12 @@ it("a piece says how long and how hard", () => {
 
 it("the day says what it is for and the two reasons that weigh most", () => {
   expect(sayDay({ kind: "session", because: [{ what: "training", value: 15 }] })).toBe(
-    nb("One session, in this order, if your check is good, because you train 15_h a week."),
+    nb("In this order, if your check is good: you train 15_h a week."),
+  );
+  expect(sayDay({ kind: "session", because: [{ what: "training-guessed", value: 9 }] })).toBe(
+    nb(
+      "In this order, if your check is good: about 9_h of training a week is usual at your level. If you train less, walk instead.",
+    ),
   );
   expect(sayDay({ kind: "rest", because: [{ what: "ill" }, { what: "new" }, { what: "young" }] })).toBe(
     "Rest comes first, because you have been ill and you are new to this. Walk, eat and sleep; that is all of it.",

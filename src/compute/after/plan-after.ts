@@ -46,15 +46,19 @@ export function planAfter(input: PlanAfterInput): After {
   const steps = STEP_KINDS.flatMap((kind) =>
     holding
       .filter((option) => option.kind === kind && !replaced.has(option.id))
-      .sort(moreParticularFirst)
+      .sort(inOrder)
       .map((option) => stepFrom(option, kind, situation.numbers["body-mass"])),
   );
   return { steps, day: planDay({ ...input, situation }, numbers) };
 }
 
-/** What is only for some days stands before what is for every day. */
-const moreParticularFirst = (one: RecoveryOption, other: RecoveryOption): number =>
-  other.when.length - one.when.length || (one.id < other.id ? -1 : 1);
+const LAST = Number.MAX_SAFE_INTEGER;
+
+/** By the place an option gives itself; of equals, what is only for some days stands before what is for every day. */
+const inOrder = (one: RecoveryOption, other: RecoveryOption): number =>
+  (one.order ?? LAST) - (other.order ?? LAST) ||
+  other.when.length - one.when.length ||
+  (one.id < other.id ? -1 : 1);
 
 function stepFrom(
   option: RecoveryOption,
@@ -75,9 +79,15 @@ function stepFrom(
 
 /** The range for this body mass; for each kilogram where it is not known. */
 function amountFor(
-  { low, high, unit }: NonNullable<RecoveryOption["perBodyMass"]>,
+  { low, high, unit, of }: NonNullable<RecoveryOption["perBodyMass"]>,
   bodyMass: number | undefined,
 ): NonNullable<After["steps"][number]["amount"]> {
   const isKnown = bodyMass !== undefined;
-  return { low: low * (bodyMass ?? 1), high: high * (bodyMass ?? 1), unit, perKilogram: !isKnown };
+  return {
+    low: low * (bodyMass ?? 1),
+    high: high * (bodyMass ?? 1),
+    unit,
+    ...(of !== undefined && { of }),
+    perKilogram: !isKnown,
+  };
 }

@@ -3,7 +3,7 @@ import type { Movement } from "../../models/movement.ts";
 import { daysBetween } from "../capacity/age-of-result.ts";
 import { withOverrides } from "../overrides/with-overrides.ts";
 import { SITUATION_CONSTANTS } from "./constants.ts";
-import { type PlannedPart, type PlannedRow, taxedBy, workRowsOf, yesOrNo } from "./situation-of.ts";
+import { lengthOf, type PlannedPart, type PlannedRow, taxedBy, workRowsOf, yesOrNo } from "./situation-of.ts";
 import { type Situation, withMore } from "./situation.ts";
 import { needsOf } from "./needs.ts";
 import type { UsualAmounts } from "./usual-amounts.ts";
@@ -116,7 +116,7 @@ function amountNumbers(input: MovementSituationInput): Situation["numbers"] {
 /** Planned length of the part at hand, where one is; rests and other parts are not in it. */
 function partMinutes({ parts }: MovementSituationInput): Situation["numbers"] {
   const [only] = parts;
-  const duration = parts.length === 1 ? only?.pacing?.duration : undefined;
+  const duration = parts.length === 1 && only !== undefined ? lengthOf(only) : undefined;
   return duration === undefined ? {} : { "part-minutes": duration / 60 };
 }
 

@@ -96,8 +96,7 @@ function athleteNumbers({ athlete, date, start, overrides }: SituationInput): Si
 
 function workoutNumbers({ parts = [], competition, start }: SituationInput): Situation["numbers"] {
   const ends = parts.flatMap((part) => {
-    // Of work that is out of reach from the start nothing is planned, and its length is not known.
-    const length = part.pacing?.duration || windowOf(part);
+    const length = lengthOf(part) ?? windowOf(part);
     return length === undefined ? [] : [part.start.clock + length];
   });
   const windows = parts.map(windowOf).filter((window) => window !== undefined);
@@ -114,6 +113,15 @@ function workoutNumbers({ parts = [], competition, start }: SituationInput): Sit
         ? undefined
         : hoursBetween(start, { at: competition.closes, zone: competition.zone }),
   });
+}
+
+/**
+ * Seconds a paced part keeps its athlete at work. A plan that ends at work out of reach does not make the part short: the clock runs
+ * on. Of work that is out of reach from the start nothing is planned, and its length is not known.
+ */
+export function lengthOf({ pacing }: PlannedPart): number | undefined {
+  if (!pacing || pacing.duration === 0) return undefined;
+  return pacing.duration + (pacing.whenStopped?.left ?? 0);
 }
 
 function windowOf(part: PlannedPart): number | undefined {

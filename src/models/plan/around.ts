@@ -9,7 +9,7 @@ import {
 } from "./basics.ts";
 import { groundsField } from "./grounds.ts";
 import { displayedPaceField } from "./pacing.ts";
-import { SESSION_SLOTS, WARM_UP_STAGES } from "../library.ts";
+import { NUTRIENTS, SESSION_SLOTS, WARM_UP_STAGES } from "../library.ts";
 import { FACTS, METRICS } from "../condition.ts";
 import { CONDITIONS, JOINTS, STRESSES } from "../vocabulary.ts";
 
@@ -183,6 +183,7 @@ export const afterField = z.strictObject({
           low: z.number(),
           high: z.number(),
           unit: z.enum(["g", "mL", "mg", "g/h", "g/day"]),
+          of: z.enum(NUTRIENTS).optional(),
           perKilogram: z.boolean().describe("for each kilogram of body mass, which is not known"),
         })
         .optional(),

@@ -1,6 +1,7 @@
 import * as z from "zod";
 import {
   type CautionEntry,
+  NUTRIENTS,
   type RecoveryOption,
   SESSION_SLOTS,
   WARM_UP_STAGES,
@@ -81,6 +82,13 @@ const workField = z
   }))
   .describe("a lift with its load as a share of the athlete's best");
 
+const amountField = z.strictObject({
+  low: numberField,
+  high: numberField,
+  unit: z.enum(["g", "mL", "mg", "g/h", "g/day"]),
+  of: wordField(NUTRIENTS).optional(),
+});
+
 /** A file of `content/recovery/`: something for the hours after a workout. */
 export const recoverySchema = z
   .strictObject({
@@ -93,25 +101,23 @@ export const recoverySchema = z
     slot: wordField(SESSION_SLOTS).optional().describe("where a piece of the same day belongs in a session"),
     effort: countField.optional().describe("how hard it may feel, out of ten"),
     keep: countField.optional().describe("1 is left out last when time is short"),
-    "instead of": textField
-      .transform(asId)
+    "instead of": listField(textField.transform(asId), { split: true })
       .optional()
-      .describe("the option of the library that is left out where this one holds"),
+      .describe("options of the library that are left out where this one holds"),
+    order: countField.optional().describe("place among the steps of its kind, 1 first"),
     muscles: musclesField.describe(
       "muscles it works; muscles that have just worked are left alone unless it is easy",
     ),
     stresses: stressesField,
     easy: yesNoField.default(false).describe("light enough for muscles that have just worked"),
-    "per body mass": z
-      .strictObject({ low: numberField, high: numberField, unit: z.enum(["g", "mL", "mg", "g/h", "g/day"]) })
-      .optional()
+    "per body mass": amountField.optional()
       .describe("a range for each kilogram of body mass"),
     work: z.array(workField).optional(),
     source: sourceField,
   })
   .transform((written): Written<RecoveryOption> => {
     const { "per body mass": perBodyMass, "instead of": insteadOf, ...rest } = written;
-    const { less, minutes, slot, effort, keep, work, ...option } = rest;
+    const { less, minutes, slot, effort, keep, order, work, ...option } = rest;
     return {
       ...option,
       ...(less !== undefined && { less }),
@@ -120,10 +126,17 @@ export const recoverySchema = z
       ...(effort !== undefined && { effort }),
       ...(keep !== undefined && { keep }),
       ...(insteadOf !== undefined && { insteadOf }),
-      ...(perBodyMass !== undefined && { perBodyMass }),
+      ...(order !== undefined && { order }),
+      ...(perBodyMass !== undefined && { perBodyMass: amountOf(perBodyMass) }),
       ...(work !== undefined && { work }),
     };
   });
+
+/** An amount without the word it is of where the file gives none. */
+const amountOf = ({ of, ...range }: z.infer<typeof amountField>) => ({
+  ...range,
+  ...(of !== undefined && { of }),
+});
 
 const withholdsField = z.strictObject({
   what: wordField(["max-lift", "stress", "workout", "movement"] as const).describe("what is not planned"),

@@ -80,7 +80,7 @@ describe("what comes after", () => {
   it("counts food by body mass", () => {
     // Thomas, Erdman and Burke 2016: 0.25 to 0.3 g of protein per kilogram; 0.25 x 60 = 15, 0.3 x 60 = 18
     const meal = after({ bodyMass: kilograms(60) }).steps.find((step) => step.id === "eat-a-meal");
-    expect(meal?.amount).toEqual({ low: 15, high: 18, unit: "g", perKilogram: false });
+    expect(meal?.amount).toEqual({ low: 15, high: 18, unit: "g", of: "protein", perKilogram: false });
   });
 
   it("gives the range for each kilogram where the body mass is not known", () => {
@@ -102,6 +102,7 @@ describe("what comes after", () => {
       low: 0.25,
       high: 0.3,
       unit: "g",
+      of: "protein",
       perKilogram: true,
     });
   });
