@@ -28,9 +28,9 @@ describe("an amount of food", () => {
   });
 
   it("says what it is of, and then for how long", () => {
-    expect(sayAmountRange({ low: 320, high: 448, unit: "g/day", of: "carbohydrate", perKilogram: false })).toBe(
-      nb("300–450_g of carbohydrate a day"),
-    );
+    expect(
+      sayAmountRange({ low: 320, high: 448, unit: "g/day", of: "carbohydrate", perKilogram: false }),
+    ).toBe(nb("300–450_g of carbohydrate a day"));
   });
 
   it("is for each kilogram where the body mass is not known", () => {

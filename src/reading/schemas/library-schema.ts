@@ -110,8 +110,7 @@ export const recoverySchema = z
     ),
     stresses: stressesField,
     easy: yesNoField.default(false).describe("light enough for muscles that have just worked"),
-    "per body mass": amountField.optional()
-      .describe("a range for each kilogram of body mass"),
+    "per body mass": amountField.optional().describe("a range for each kilogram of body mass"),
     work: z.array(workField).optional(),
     source: sourceField,
   })
