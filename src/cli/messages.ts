@@ -3,7 +3,7 @@ import { join, relative, resolve } from "node:path";
 import { planBriefs } from "../site/plan-sheets.ts";
 import { readerOf } from "../site/reader-of.ts";
 import { markOf, readSent, sentName, sinceSent, writeSent } from "../site/sent-briefs.ts";
-import { messageTemplate } from "../site/message-template.ts";
+import { readTemplate } from "../site/message-template.ts";
 import { writeMessage } from "../site/write-message.ts";
 import { writeSafely } from "../site/write-safely.ts";
 import { type ChoiceOptions, chooseBriefs, withChoice } from "./choose-briefs.ts";
@@ -32,7 +32,9 @@ await run(
       const { dataFolder, origin } = surroundings;
       const { data, faults } = readUsable(surroundings, (text) => process.stderr.write(`${text}\n`));
       if (faults.length > 0) process.exitCode = 1;
-      const template = messageTemplate(dataFolder);
+      const template = readTemplate(dataFolder, data.library.movements);
+      // Said already; in other words than the coach's own nothing is sent.
+      if (!template.ok) return;
       const { briefs, failed } = await planBriefs(data, chooseBriefs(data, options), surroundings);
       const sent = readSent(dataFolder);
       const messages = briefs
@@ -43,7 +45,7 @@ await run(
           workout: workout.title,
           file: `${workout.id}-${athlete.id}.txt`,
           mark: [sentName(athlete.id, workout.id), markOf(plan)] as const,
-          text: writeMessage(template, readerOf(athlete, plan, data), page.link),
+          text: writeMessage(template.value, readerOf(athlete, plan, data), page.link),
         }));
       if (options.csv) {
         const rows = messages.map(({ athlete, name, workout, text }) => [athlete, name, workout, text]);

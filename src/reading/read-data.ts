@@ -47,6 +47,8 @@ export function readData(
 /** What {@link readFiles} gives: what could be read, the faults people are told, and those that only follow from others. */
 export type FilesRead = ReadFiles & {
   readonly consequences: readonly Fault[];
+  /** The coach's own text of messages, as it stands. */
+  readonly message?: SourceFile;
   /** What athlete files, and tables of athletes, may refer to. */
   readonly context: AthleteContext;
 };
@@ -113,7 +115,8 @@ export function readFiles(
     notices: inReadingOrder(collector.notices),
   };
   const consequences = collector.faults.filter((fault) => !faults.includes(fault));
-  return { read, files: files.of, faults: inReadingOrder(faults), consequences, context };
+  const message = files.message === undefined ? {} : { message: files.message };
+  return { read, files: files.of, ...message, faults: inReadingOrder(faults), consequences, context };
 }
 
 function readSettings(files: SortedFiles, schema: ReturnType<typeof settingsSchema>, collector: Collector) {

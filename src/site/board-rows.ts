@@ -54,7 +54,7 @@ export const rowsShown = (rows: readonly RowOfBrief[], sent: SentBriefs): readon
 /** What a board shows: a row for every brief, or for those of a group, in start order. */
 export function boardRows(site: Site, group?: Group): readonly BoardRow[] {
   const { dataFolder } = site.surroundings;
-  const template = messageTemplate(dataFolder);
+  const template = messageTemplate(dataFolder, site.data.library.movements);
   const rows = site.pages.flatMap((page): readonly RowOfBrief[] => {
     const brief = briefOf(page, site);
     if (!brief || (group && !isInGroup(brief.athlete, group, site.data.settings))) return [];

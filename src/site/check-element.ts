@@ -2,7 +2,7 @@ import type { MdastNode } from "satteri";
 import { nearestName } from "../models/nearest.ts";
 import { type Word, WORDS } from "../models/words.ts";
 import type { TextContext } from "./text-context.ts";
-import { faultOfValue, type ValueFault } from "./read-attribute.ts";
+import { faultOfRound, faultOfValue, type ValueFault } from "./read-attribute.ts";
 import { ownEntry } from "../models/own-entry.ts";
 
 export type Element = Extract<MdastNode, { type: "mdxJsxFlowElement" | "mdxJsxTextElement" }>;
@@ -33,7 +33,7 @@ export function checkElement(element: Element, text: string, tell: Tell, context
     return;
   }
   const known = word ? Object.keys(word.attributes) : PLAIN_ATTRIBUTES;
-  const given = new Set<string>();
+  const given = new Map<string, Written>();
   for (const attribute of element.attributes) {
     if (attribute.type !== "mdxJsxAttribute") {
       tell(at, `<${name} {...}>`, {
@@ -42,8 +42,8 @@ export function checkElement(element: Element, text: string, tell: Tell, context
       });
       continue;
     }
-    given.add(attribute.name);
     const written = writtenAt(attribute, text, at);
+    given.set(attribute.name, written);
     const kind = word && ownEntry(word.attributes, attribute.name)?.kind;
     const fault = known.includes(attribute.name)
       ? (computedFault(attribute, written.value, kind !== undefined) ??
@@ -53,6 +53,9 @@ export function checkElement(element: Element, text: string, tell: Tell, context
     const { value } = written;
     tell(written.offset, value === undefined ? attribute.name : `${attribute.name}="${value}"`, fault);
   }
+  const round = word && given.get("round");
+  const late = round && faultOfRound(round.value ?? "", given.get("part")?.value, context);
+  if (late) tell(round.offset, `round="${round.value ?? ""}"`, late);
   if (word)
     checkWhole(element, name, word, given, (found, fault) => {
       tell(at, found, fault);
@@ -112,7 +115,7 @@ function checkWhole(
   element: Element,
   name: string,
   word: Word,
-  given: ReadonlySet<string>,
+  given: ReadonlyMap<string, Written>,
   tell: (found: string, fault: ValueFault) => void,
 ): void {
   const attributes = Object.entries(word.attributes);
@@ -146,12 +149,10 @@ function checkWhole(
 
 type JsxAttribute = Extract<Element["attributes"][number], { type: "mdxJsxAttribute" }>;
 
+type Written = { readonly offset: number; readonly value: string | undefined };
+
 /** Value of an attribute where it is written out, and where the attribute begins; the parser does not tell the latter. */
-function writtenAt(
-  attribute: JsxAttribute,
-  text: string,
-  elementAt: number,
-): { readonly offset: number; readonly value: string | undefined } {
+function writtenAt(attribute: JsxAttribute, text: string, elementAt: number): Written {
   const name = attribute.name.replace(/[^a-zA-Z0-9-]/g, ".");
   const found = text.slice(elementAt).search(new RegExp(`(?<=\\s)${name}(?=[\\s=/>])`));
   const offset = elementAt + Math.max(found, 0);

@@ -15,6 +15,7 @@ import { type FilesRead, readFiles } from "../reading/read-data.ts";
 import { inReadingOrder } from "../reading/say-fault.ts";
 import { earlyFault } from "../wording/early-fault.ts";
 import { effortFault } from "../wording/effort-fault.ts";
+import { checkMessage } from "./check-message.ts";
 import { LIBRARY_FOLDERS, readFolder, type SourceFolder } from "./read-folder.ts";
 import { openReadMemory } from "./read-memory.ts";
 import { readTexts } from "./read-texts.ts";
@@ -85,6 +86,7 @@ function readEverything(sources: Sources, date: IsoDate | undefined, remember?: 
       ...sources.faults,
       ...faults,
       ...texts.faults,
+      ...(everything.message ? checkMessage(everything.message, read.library.movements) : []),
       ...effortsOf(read),
       ...earlySplitsOf(read),
       ...(date === undefined ? [] : askDates(read.athletes, everything.files.athletes, date)),

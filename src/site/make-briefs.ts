@@ -54,7 +54,7 @@ async function prospectOf(fresh: string, given: BriefsGiven): Promise<Prospect> 
     ),
     ...(await groupPages(groupsOf(data), secret, versions, surroundings)),
   ];
-  const template = messageTemplate(surroundings.dataFolder);
+  const template = messageTemplate(surroundings.dataFolder, data.library.movements);
   return { cache, pages, template, wanted: wantedOf(pages, given, template) };
 }
 

@@ -18,6 +18,14 @@ export type ValueFault = {
 /** Words that stand for a stated limit in a text. */
 const LIMIT_WORDS: readonly string[] = ["any", ...JOINTS, ...CONDITIONS, ...STRESSES];
 
+/** A smaller share of a best lift is a slip: nobody loads it (judgement). */
+const LEAST_SHARE = 0.01;
+const NO_SHARE: ValueFault = {
+  problem: "a share of nothing is no load",
+  allowed: "a share from 1% to 200%",
+  remedy: "Write the share of the best lift that is meant, such as `70%`.",
+};
+
 /** Tells what is wrong with the value of an attribute, or nothing. */
 export function faultOfValue(
   kind: AttributeKind,
@@ -31,7 +39,8 @@ export function faultOfValue(
       return movementFault(value, movements) ?? notDone(value, movements, done);
     case "share": {
       const read = readShare(value);
-      return read.ok ? undefined : { problem: read.problem, allowed: read.allowed, remedy: read.remedy };
+      if (!read.ok) return { problem: read.problem, allowed: read.allowed, remedy: read.remedy };
+      return read.value < LEAST_SHARE ? NO_SHARE : undefined;
     }
     case "count": {
       const read = readCount(value);
@@ -98,5 +107,26 @@ function movementFault(value: string, movements: TextContext["movements"]): Valu
     problem: "no movement has this name",
     ...(found.nearest === undefined ? {} : { nearest: found.nearest }),
     remedy: "Write the name of a movement, or add the movement to content/movements.",
+  };
+}
+
+/** Tells where a round is named to which nobody comes, in the part that is named or in any. */
+export function faultOfRound(
+  round: string,
+  part: string | undefined,
+  { rounds }: TextContext,
+): ValueFault | undefined {
+  const read = readCount(round);
+  if (!read.ok || rounds === undefined) return undefined;
+  const named = [...rounds].filter(
+    ([name]) => part === undefined || name.toLowerCase() === part.trim().toLowerCase(),
+  );
+  const most = named.reduce((found, [, count]) => Math.max(found, count), 0);
+  if (named.length === 0 || read.value <= most) return undefined;
+  const where = part === undefined ? "the workout" : `part ${part.trim().toLowerCase()}`;
+  return {
+    problem: `nobody comes to round ${read.value} of ${where}`,
+    allowed: most > 1 ? `a round from 1 to ${most}` : "1, the only round",
+    remedy: "Write a round that is done.",
   };
 }

@@ -1,4 +1,5 @@
 import { movementsOf } from "../compute/conditions/movements-of.ts";
+import { mostRounds } from "../compute/pacing/most-rounds.ts";
 import type { Fault } from "../models/fault.ts";
 import type { Workout } from "../models/workout.ts";
 import type { FilesRead } from "../reading/read-data.ts";
@@ -22,17 +23,21 @@ export function readTexts({ read: data, files }: Pick<FilesRead, "read" | "files
   const texts = new Map<string, Pick<Workout, "text">>();
   for (const file of files.workouts) {
     const workout = data.workouts.find(({ place }) => place.file === file.path);
-    const read = readCoachText(file, { ...around(workout), movements, hasReader: true });
+    const read = readCoachText(file, { ...around(workout, movements), movements, hasReader: true });
     if (!read.ok) faults.push(...read.faults);
     else if (read.value.length > 0) texts.set(file.path, { text: read.value });
   }
   return { workouts: data.workouts.map((each) => ({ ...each, ...texts.get(each.place.file) })), faults };
 }
 
-const around = (workout: Workout | undefined): Pick<TextContext, "parts" | "divisions" | "done"> =>
+const around = (
+  workout: Workout | undefined,
+  movements: TextContext["movements"],
+): Pick<TextContext, "parts" | "divisions" | "done" | "rounds"> =>
   workout
     ? {
         parts: workout.parts.map(({ name }) => name),
+        rounds: new Map(workout.parts.map((part) => [part.name, mostRounds(workout, part, movements)])),
         divisions: workout.divisions,
         done: new Set(workout.divisions.flatMap((division) => movementsOf(workout, division))),
       }

@@ -9,6 +9,8 @@ export type TextContext = {
   readonly done?: ReadonlySet<string>;
   /** Names of the workout's parts; absent where its entries have faults and nobody knows. */
   readonly parts?: readonly string[];
+  /** The last round of each part that anybody can come to, by the part's name; absent where nobody knows. */
+  readonly rounds?: ReadonlyMap<string, number>;
   /** Names of the workout's divisions; absent where nobody knows. */
   readonly divisions?: readonly string[];
 };

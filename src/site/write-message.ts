@@ -1,7 +1,8 @@
 import type { Reader } from "../components/reader.ts";
 import * as words from "../components/words/show-word.ts";
 import { sayDate, sayTimeOfDay } from "../wording/date.ts";
-import { nearestName } from "../models/nearest.ts";
+import { ownEntry } from "../models/own-entry.ts";
+import { messageWords } from "./message-words.ts";
 
 /** The message where the coach has written none of their own. */
 export const USUAL_MESSAGE = `Hi <FirstName />, your brief for <Workout /> is ready.
@@ -19,7 +20,7 @@ const shown =
     show(written, reader).text;
 
 /** Words of a message: those of a workout's text that show one value, and who, when and where. */
-const WORDS: Readonly<Record<string, Show>> = {
+export const MESSAGE_WORDS: Readonly<Record<string, Show>> = {
   Name: ({ plan }) => plan.athlete.name,
   FirstName: ({ plan }) => plan.athlete.name.split(" ")[0] ?? "",
   Workout: ({ plan }) => plan.workout.title,
@@ -34,34 +35,15 @@ const WORDS: Readonly<Record<string, Show>> = {
   Load: shown(words.showLoad),
 };
 
-const WORD = /<([A-Za-z]+)((?:\s+[a-z]+="[^"]*")*)\s*\/?>/g;
-
-/**
- * What is wrong in a template of messages, each with its line: a word that does not exist. Words around other text, such as
- * those for some readers only, have no place in a message.
- */
-export function checkMessage(template: string): readonly string[] {
-  return template.split("\n").flatMap((line, index) =>
-    [...line.matchAll(WORD)].flatMap(([, name = ""]) => {
-      if (Object.hasOwn(WORDS, name)) return [];
-      const nearest = nearestName(name, Object.keys(WORDS));
-      const remedy =
-        nearest === undefined ? `Write one of ${Object.keys(WORDS).join(", ")}.` : `Write <${nearest} />.`;
-      return [`line ${index + 1}: there is no word <${name} /> for messages. ${remedy}`];
-    }),
-  );
-}
-
 /** The message to one athlete. The template was checked. */
 export function writeMessage(template: string, reader: One, link: string): string {
-  return template
-    .replace(WORD, (whole, name: string, attributes: string) => {
-      const written = Object.fromEntries(
-        [...attributes.matchAll(/([a-z]+)="([^"]*)"/g)].map(
-          ([, key = "", value = ""]) => [key, value] as const,
-        ),
-      );
-      return Object.hasOwn(WORDS, name) ? (WORDS[name]?.(reader, written, link) ?? whole) : whole;
-    })
-    .trim();
+  let message = "";
+  let from = 0;
+  for (const { whole, offset, name, written } of messageWords(template)) {
+    const show = ownEntry(MESSAGE_WORDS, name);
+    if (!show) continue;
+    message += template.slice(from, offset) + show(reader, written, link);
+    from = offset + whole.length;
+  }
+  return `${message}${template.slice(from)}`.trim();
 }

@@ -74,6 +74,7 @@ gym: shed
 dates: day first
 seed: 7
 zone: Europe/Oslo
+overrides: {openerChance: 0.93, smallestRest: 75, spareShare: 0.7, breakShortest: 5, finishFrom: 0.85, usualLength: 1800}
 `,
 );
 
@@ -215,6 +216,10 @@ const BAND = file(
 
 const FOLDER = [...MOVEMENTS, GYM, COMPETITION, FIELD, SMALL, PLAIN];
 
+/** All of the small folder, for texts that stand beside its files. */
+export const WHOLE_FOLDER: readonly SourceFile[] = FOLDER;
+export const MESSAGE_PATH = "content/message.txt";
+
 const base = (weight: number, changed: SourceFile, around: readonly SourceFile[] = FOLDER): Base => ({
   file: changed,
   around: around.filter(({ path }) => path !== changed.path),
@@ -238,4 +243,26 @@ export const TABLES: readonly string[] = [
   'Name,Sex,DOB,Ht,Weight (kg),C&J (kg),2k row,max pull-ups,Injuries\nAna,F,3/4/1991,5\'7",63,"82,5",7:45,22,none\nBo,M,1988,182,84,120 kg,7:05.4,n/a,L shoulder sore\n',
   "\uFEFFNom;Poids;Épaulé-jeté;Small\r\nZoé;61,5;82,5;5:41\r\nLéa;58;70;71 reps\r\n",
   "Name\tLevel\tDivision\tThruster 3RM\tBW\nAda\tregular\twomen\t3x60\t64 kg\nCy\telite\tmen\t185 lb\t190 lb\n",
+];
+
+/** Logs as a brief writes them, for athletes and workouts of the folder. */
+export const LOGS: readonly string[] = [
+  `# Ana, small
+results:
+  - workout: small
+    athlete: ana
+    date: 2026-11-27
+    time: 5:41
+    splits: [1:02, 1:40, 2:50, 3:30, 4:30, 5:41]
+    felt: hard
+    note: "The second row was slow: next time easier."
+`,
+  "results:\n  - {workout: small, athlete: ana, date: 2026-11-27, reps: 71, splits: [1:02, '?', 3:25]}\n",
+  "# Ana stopped before anything was done: dizzy\n",
+];
+
+/** Messages in a coach's own words. */
+export const MESSAGES: readonly string[] = [
+  'Hi <FirstName />, <Workout /> starts at <Start />.\nAim at <Target />, at <Split round="2" /> after two; half by <Half />.\n<Link />\n',
+  '<Name />: thruster in <Sets of="thruster" round="1" />, open with <FirstLift />, <Load of="clean and jerk" share="70%" />. <Link />\n',
 ];

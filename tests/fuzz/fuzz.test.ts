@@ -9,7 +9,9 @@ describe("whatever is written ends in messages or in a plan", () => {
   it.each(BASES.map(({ file, around }) => [file.path, file, around] as const))(
     "%s as it stands is right",
     (_path, file, around) => {
-      expect(tryInput({ path: file.path, text: file.text, around })).toMatchObject({ kind: "plans" });
+      expect(tryInput({ kind: "file", path: file.path, text: file.text, around })).toMatchObject({
+        kind: "plans",
+      });
     },
   );
 

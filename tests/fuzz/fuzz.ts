@@ -13,8 +13,8 @@ type Word = { readonly number: number; readonly ending?: Ending };
 
 const [first, second] = process.argv.slice(2);
 if (first === "show") {
-  const { path, text } = inputOf(Number(second));
-  console.log(`${path ?? "a table"}\n${text}`);
+  const input = inputOf(Number(second));
+  console.log(`${input.kind === "file" ? input.path : input.kind}\n${input.text}`);
 } else {
   await fuzz(Number(second ?? 0), Number(second ?? 0) + Number(first ?? 2000));
 }

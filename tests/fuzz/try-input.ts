@@ -8,16 +8,34 @@ import { createRandom } from "../../src/numerics/random.ts";
 import type { AthleteContext } from "../../src/reading/athlete-file/context.ts";
 import type { SourceFile } from "../../src/reading/files/source-file.ts";
 import { readFiles } from "../../src/reading/read-data.ts";
+import { addResults } from "../../src/reading/add-results.ts";
+import { readLog } from "../../src/reading/read-log.ts";
 import { readTable } from "../../src/reading/read-table.ts";
 import { sayFaults } from "../../src/reading/say-fault.ts";
 import { openTextTable } from "../../src/reading/tables/open-text-table.ts";
-import { sayQuestion } from "../../src/reading/tables/questions.ts";
+import {
+  type Answers,
+  readAnswers,
+  sayQuestion,
+  writeQuestions,
+} from "../../src/reading/tables/questions.ts";
+import { importTables } from "../../src/cli/import-tables.ts";
+import { sayIntake } from "../../src/cli/say-intake.ts";
+import { readerOf } from "../../src/site/reader-of.ts";
+import { writeMessage } from "../../src/site/write-message.ts";
 import { usableSources } from "../../src/site/load-data.ts";
-import { type Base, BASES, TABLES } from "./base-files.ts";
+import { type Base, BASES, LOGS, MESSAGE_PATH, MESSAGES, TABLES, WHOLE_FOLDER } from "./base-files.ts";
 import { changed } from "./change.ts";
 
-/** One input: a file somebody may have written, and what stands around it. A table has no path. */
-export type Input = { readonly path?: string; readonly text: string; readonly around: readonly SourceFile[] };
+/** One input: a file of the folder with what stands around it, or another text that people give in. */
+export type Input =
+  | {
+      readonly kind: "file";
+      readonly path: string;
+      readonly text: string;
+      readonly around: readonly SourceFile[];
+    }
+  | { readonly kind: "table" | "answers" | "log"; readonly text: string };
 
 /** How an input ended: in messages or in plans, as it should; or in what must never be. */
 export type Ending = {
@@ -29,8 +47,8 @@ export type Ending = {
 /** Most CPU an input may take, seconds. */
 export const MOST_CPU = 5;
 const DAY = "2026-11-27";
-/** Of every dozen inputs one is a table. */
-const TABLES_EVERY = 12;
+/** Of so many inputs one is a table, one the answers to its questions, one a log and one a text of messages. */
+const OTHERS_EVERY = 18;
 const ODD_NAMES = ["__proto__", "constructor", "toString", "a b", "ä", "..", "CON", "x".repeat(200)];
 
 const CHOSEN: readonly Base[] = BASES.flatMap((base) => Array.from({ length: base.weight }, () => base));
@@ -44,11 +62,21 @@ export function inputOf(number: number): Input {
     return one;
   };
   const more = pick(CHOSEN).file.text;
-  if (number % TABLES_EVERY === 0) return { text: changed(pick(TABLES), random, more), around: [] };
+  const asChanged = (text: string): string => changed(text, random, more);
+  switch (number % OTHERS_EVERY) {
+    case 0:
+      return { kind: "table", text: asChanged(pick(TABLES)) };
+    case 1:
+      return { kind: "answers", text: asChanged(ANSWERED) };
+    case 2:
+      return { kind: "log", text: asChanged(pick(LOGS)) };
+    case 3:
+      return { kind: "file", path: MESSAGE_PATH, text: asChanged(pick(MESSAGES)), around: WHOLE_FOLDER };
+  }
   const { file, around } = pick(CHOSEN);
   const isRenamed = random.uniform() < 0.03;
   const path = isRenamed ? file.path.replace(/[^/]+(?=\.\w+$)/, () => pick(ODD_NAMES)) : file.path;
-  return { path, text: changed(file.text, random, more), around };
+  return { kind: "file", path, text: asChanged(file.text), around };
 }
 
 /** Reads and plans an input as the product does, and judges how it ended. */
@@ -56,7 +84,8 @@ export function tryInput(input: Input): Ending {
   const before = process.cpuUsage();
   const ending = ((): Omit<Ending, "cpu"> => {
     try {
-      return input.path === undefined ? tryTable(input.text) : tryFolder(input.path, input);
+      if (input.kind === "file") return tryFolder(input);
+      return TRY_OTHER[input.kind](input.text);
     } catch (error) {
       return wrong(error instanceof Error ? (error.stack ?? error.message) : String(error));
     }
@@ -68,14 +97,14 @@ export function tryInput(input: Input): Ending {
 
 const wrong = (problem: string): Omit<Ending, "cpu"> => ({ kind: "wrong", problem });
 
-function tryFolder(path: string, { text, around }: Input): Omit<Ending, "cpu"> {
+function tryFolder({ path, text, around }: Input & { readonly kind: "file" }): Omit<Ending, "cpu"> {
   const own = [...around, { path, text }];
   const { value, faults, notices } = usableSources({ builtIn: [], own, faults: [] });
   const said = sayFaults([...faults, ...notices]);
   if (steers(said)) return wrong(`a message steers the terminal: ${JSON.stringify(said)}`);
   if (faults.length > 0) return { kind: "messages" };
   if (!value) return wrong("nothing can be used, and no fault says why");
-  const problem = planAll(value, text);
+  const problem = path === MESSAGE_PATH ? writeAll(value, text) : planAll(value, text);
   return problem === undefined ? { kind: "plans" } : wrong(problem);
 }
 
@@ -125,20 +154,78 @@ const textsIn = (read: unknown, written: string): readonly string[] => {
 const steers = (said: string): boolean =>
   /[\p{Cc}\u202A-\u202E\u2066-\u2069\u2028\u2029]/u.test(said.replace(/[\n\t]/g, ""));
 
-let context: AthleteContext | undefined;
+/** The messages of a checked template, to everybody. */
+function writeAll(data: Data, template: string): string | undefined {
+  for (const workout of data.workouts)
+    for (const athlete of data.athletes) {
+      const plan = makePlan({ athlete, workout, data, date: DAY });
+      const said = writeMessage(template, readerOf(athlete, plan, data), "https://x.example/#k");
+      const nothing = NO_NUMBER.exec(withoutTexts(said, textsIn(template, template)));
+      if (nothing !== null && !NO_NUMBER.test(template)) return `a message says "${nothing[0]}": ${said}`;
+    }
+  return undefined;
+}
 
-function tryTable(text: string): Omit<Ending, "cpu"> {
-  context ??= readFiles(
-    [],
-    [...(BASES[0]?.around ?? []), ...(BASES[0] ? [BASES[0].file] : [])],
-    SETTABLE,
-  ).context;
-  const read = readTable(openTextTable("t.csv", text), context, new Map());
-  if (!read) return { kind: "messages" };
-  const said = [
-    ...read.questions.map(sayQuestion),
-    ...read.refused.map(({ problem, remedy }) => `${problem} ${remedy}`),
-  ];
-  if (said.some((one) => one.trim() === "")) return wrong("a question says nothing");
-  return { kind: read.questions.length + read.refused.length > 0 ? "messages" : "plans" };
+let context: AthleteContext | undefined;
+const contextOf = (): AthleteContext => (context ??= readFiles([], WHOLE_FOLDER, SETTABLE).context);
+
+const TRY_OTHER: Readonly<Record<"table" | "answers" | "log", (text: string) => Omit<Ending, "cpu">>> = {
+  table: (text) => tryTable(text, new Map()),
+  answers: (text) => tryTable(TABLES[0] ?? "", readAnswers(text)),
+  log: tryLog,
+};
+
+/** The questions of a table with something behind every arrow. */
+const ANSWERED = (() => {
+  const read = readTable(openTextTable("t.csv", TABLES[0] ?? ""), contextOf(), new Map());
+  const answers = ["kg", "yes", "day first", "12:30", "84 kg", "?", "regular", "none", "Ana: 3"];
+  let next = 0;
+  return writeQuestions(read?.questions ?? [], new Map(), "npm run intake -- t.csv").replace(
+    /=> $/gm,
+    () => `=> ${answers[next++ % answers.length] ?? ""}`,
+  );
+})();
+
+/** Reads a table into athlete files and holds them against the reader of such files. */
+function tryTable(text: string, answers: Answers): Omit<Ending, "cpu"> {
+  const folder = { folder: "intake", answers, earlier: {}, files: new Map(), ids: new Set<string>() };
+  const made = importTables([openTextTable("t.csv", text)], contextOf(), folder, "npm run intake -- t.csv");
+  const said = sayIntake(made, "intake", "npm run intake -- t.csv", undefined);
+  if (made.tables.length === 0) return { kind: "messages" };
+  const blank = made.questions.find((one) => sayQuestion(one).trim() === "");
+  if (blank) return wrong("a question says nothing");
+  if (NO_NUMBER.test(said) && !NO_NUMBER.test(text)) return wrong(`the import says ${said}`);
+  for (const { id, text: file } of made.output.athletes) {
+    const files = [{ path: `athletes/${id}.yaml`, text: `${file}\n` }];
+    const { value, faults } = usableSources({ builtIn: [], own: [...WHOLE_FOLDER, ...files], faults: [] });
+    const problem = value && faults.length === 0 ? planAll(value, text) : undefined;
+    if (problem !== undefined) return wrong(problem);
+  }
+  const refused = made.tables.some(({ read }) => read.refused.length > 0);
+  return { kind: made.questions.length > 0 || refused ? "messages" : "plans" };
+}
+
+/** Reads a log and, where it is taken, plans the athlete with it in the file. */
+function tryLog(text: string): Omit<Ending, "cpu"> {
+  const { entries, faults } = readLog({ path: "log.txt", text }, contextOf(), ["ana"]);
+  const said = sayFaults(faults);
+  if (steers(said)) return wrong(`a message steers the terminal: ${JSON.stringify(said)}`);
+  if (faults.length > 0) return { kind: "messages" };
+  const own = WHOLE_FOLDER.map(({ path, text: before }) => {
+    if (path !== "athletes/ana.yaml") return { path, text: before };
+    return {
+      path,
+      text:
+        addResults(
+          before,
+          text,
+          entries.map(({ index }) => index),
+        ) ?? before,
+    };
+  });
+  const read = usableSources({ builtIn: [], own, faults: [] });
+  if (!read.value) return wrong("a log that was taken makes the folder useless");
+  if (read.faults.length > 0) return { kind: "messages" };
+  const problem = planAll(read.value, text);
+  return problem === undefined ? { kind: "plans" } : wrong(problem);
 }

@@ -46,6 +46,38 @@ describe("the words in the text of a workout", () => {
     ]);
   });
 
+  it("are told when they ask for a share of nothing", () => {
+    expect(said('Open at <Load of="deadlift" share="0%" />.')).toEqual([
+      `${path}:4:29: Fault
+  found    share="0%"
+  wrong    a share of nothing is no load
+  allowed  a share from 1% to 200%
+  to do    Write the share of the best lift that is meant, such as \`70%\`.`,
+    ]);
+  });
+
+  it("are told when they name a round to which nobody comes", () => {
+    const rounds = new Map([
+      ["a", 5],
+      ["b", 1],
+    ]);
+    const text =
+      'At <Split round="5" part="a" />, <Split round="99" /> and <Sets of="thruster" part="b" round="2" />.';
+    const read = readCoachText({ path, text: top + text }, { ...context, rounds });
+    expect(read.ok ? [] : read.faults.map(sayFault)).toEqual([
+      `${path}:4:41: Fault
+  found    round="99"
+  wrong    nobody comes to round 99 of the workout
+  allowed  a round from 1 to 5
+  to do    Write a round that is done.`,
+      `${path}:4:88: Fault
+  found    round="2"
+  wrong    nobody comes to round 2 of part b
+  allowed  1, the only round
+  to do    Write a round that is done.`,
+    ]);
+  });
+
   it("are told when they name a lift nobody knows", () => {
     expect(said('Open at <Load\n  of="dedlift" share="70%" />.')).toEqual([
       `${path}:5:3: Fault

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { checkMessage, USUAL_MESSAGE, writeMessage } from "../../src/site/write-message.ts";
+import { USUAL_MESSAGE, writeMessage } from "../../src/site/write-message.ts";
 import { samplePlans } from "../support/sample-plan.ts";
 
 const plan = samplePlans.forTimeThenLift;
@@ -19,17 +19,15 @@ describe("a message", () => {
     );
   });
 
-  it("has a usual form without a fault", () => {
-    expect(checkMessage(USUAL_MESSAGE)).toEqual([]);
-    expect(writeMessage(USUAL_MESSAGE, reader, "L")).toMatch(
-      /^Hi Ana, your brief for .* is ready\.\n[^<]*\nL$/,
+  it("leaves what is no word as it stands", () => {
+    expect(writeMessage("3 < 5, <ana@example.org>, <b> <Link/>", reader, "L")).toBe(
+      "3 < 5, <ana@example.org>, <b> L",
     );
   });
 
-  it("refuses words that do not exist, with the line and the nearest", () => {
-    expect(checkMessage('Hi\n<Naem /> and <Only level="new">')).toEqual([
-      "line 2: there is no word <Naem /> for messages. Write <Name />.",
-      expect.stringMatching(/^line 2: there is no word <Only \/> for messages\. Write /) as string,
-    ]);
+  it("has a usual form", () => {
+    expect(writeMessage(USUAL_MESSAGE, reader, "L")).toMatch(
+      /^Hi Ana, your brief for .* is ready\.\n[^<]*\nL$/,
+    );
   });
 });

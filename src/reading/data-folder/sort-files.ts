@@ -21,6 +21,8 @@ export type FileKind = keyof typeof FOLDERS;
 export type SortedFiles = {
   readonly of: Readonly<Record<FileKind, readonly SourceFile[]>>;
   readonly settings?: SourceFile;
+  /** The coach's own text of messages. */
+  readonly message?: SourceFile;
   readonly faults: readonly Fault[];
 };
 
@@ -40,6 +42,7 @@ export function sortFiles(builtIn: readonly SourceFile[], own: readonly SourceFi
   const found = new Map<FileKind, Map<string, SourceFile>>(KINDS.map((kind) => [kind, new Map()]));
   const faults: Fault[] = [];
   let settings: SourceFile | undefined;
+  let message: SourceFile | undefined;
   const ownPaths = new Set(own.map((file) => file.path));
   const all = [
     ...builtIn.filter((file) => !ownPaths.has(file.path)).map((file) => ({ file, isOwn: false })),
@@ -50,6 +53,7 @@ export function sortFiles(builtIn: readonly SourceFile[], own: readonly SourceFi
     const place = placeOf(file.path);
     if (place === "passed-over") continue;
     if (place === "settings") settings = file;
+    else if (place === "message") message = file;
     else if (typeof place !== "string") faults.push(place);
     else {
       const id = idOfFile(file.path);
@@ -60,13 +64,14 @@ export function sortFiles(builtIn: readonly SourceFile[], own: readonly SourceFi
     }
   }
   const of = Object.fromEntries(KINDS.map((kind) => [kind, inOrder(found.get(kind))])) as SortedFiles["of"];
-  return { of, ...(settings === undefined ? {} : { settings }), faults };
+  const single = { ...(settings === undefined ? {} : { settings }), ...(message === undefined ? {} : { message }) };
+  return { of, ...single, faults };
 }
 
 const inOrder = (files: ReadonlyMap<string, SourceFile> | undefined): readonly SourceFile[] =>
   [...(files?.values() ?? [])].toSorted((one, other) => (one.path < other.path ? -1 : 1));
 
-function placeOf(path: string): FileKind | "settings" | "passed-over" | Fault {
+function placeOf(path: string): FileKind | "settings" | "message" | "passed-over" | Fault {
   const steps = path.split("/");
   const name = steps.at(-1) ?? "";
   if (/^\.|~$|^#|^~\$/.test(name) || /^readme\.md$/i.test(name)) return "passed-over";
@@ -74,8 +79,7 @@ function placeOf(path: string): FileKind | "settings" | "passed-over" | Fault {
   if (top === -1) return misplaced(path, name);
   const inside = steps.slice(top);
   if (/^settings\.ya?ml$/i.test(name) && inside.length === 2 && inside[0] === "content") return "settings";
-  // The coach's text of messages is read where messages are written.
-  if (inside.join("/") === "content/message.txt") return "passed-over";
+  if (inside.join("/") === "content/message.txt") return "message";
   const kind = KINDS.find((each) => inside.join("/").startsWith(`${FOLDERS[each].folder}/`));
   if (kind === undefined) return misplaced(path, name, inside);
   const { ending } = FOLDERS[kind];
