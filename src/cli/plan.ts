@@ -1,10 +1,9 @@
 import pc from "picocolors";
 import { makePlan, planAsIs } from "../compute/make-plan.ts";
 import { seenOnce } from "../compute/seen-once.ts";
-import type { Unmade } from "../models/data.ts";
+import { heldBack, type Unmade } from "../models/data.ts";
 import { nearestName } from "../models/nearest.ts";
 import { planJsonSchema } from "../models/plan/plan.ts";
-import { sayFaults } from "../reading/say-fault.ts";
 import { comparePlans } from "./compare-plans.ts";
 import { briefText } from "./brief-text.ts";
 import { type CommonOptions, makeCommand, run, surroundingsOf } from "./command.ts";
@@ -44,6 +43,12 @@ await run(
       const workout = pick("workout", options.workout, workouts, data.unmade);
       const seen = seenOnce(data, date)(workout);
       for (const athlete of chosen) {
+        const waits = heldBack(data, { athlete: athlete.id, workout: workout.id });
+        if (waits) {
+          process.stderr.write(visibleText(`No plan for ${waits.name}: ${ABOVE}\n`));
+          process.exitCode = 1;
+          continue;
+        }
         try {
           const plan = makePlan({ athlete, workout, data, date, seen });
           const indent = options.all ? undefined : 2;
@@ -61,6 +66,8 @@ await run(
       }
     }),
 );
+
+const ABOVE = "what is wrong stands above.";
 
 type Named<T> = { readonly id: string; readonly name: string; readonly value: T };
 
@@ -102,7 +109,7 @@ function pick<T>(
     ({ kind, id, name }) =>
       kind === what && [id, name].some((own) => own.toLowerCase() === asked.toLowerCase()),
   );
-  if (broken) throw new Error(`Nothing can be planned for ${broken.name}.\n\n${sayFaults(broken.why)}`);
+  if (broken) throw new Error(`Nothing can be planned for ${broken.name}: ${ABOVE}`);
   const nearest = nearestName(
     asked,
     all.flatMap(({ id, name }) => [id, name]),

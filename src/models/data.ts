@@ -1,18 +1,20 @@
 import type { Athlete } from "./athlete.ts";
 import type { Band } from "./band.ts";
 import type { Competition } from "./competition.ts";
-import type { Fault } from "./fault.ts";
+import type { BriefName, Fault } from "./fault.ts";
 import type { Field } from "./field.ts";
 import type { Gym } from "./gym.ts";
 import type { Library } from "./library.ts";
 import type { Settings } from "./settings.ts";
 import type { Workout } from "./workout.ts";
 
-/** A file of an athlete or a workout of which nothing can be made as long as something is wrong. */
+/** A file of an athlete or a workout of which nothing can be made as long as something is wrong, or one brief of an athlete. */
 export type Unmade = {
-  readonly kind: "athlete" | "workout";
-  /** The file's name, by which links go. */
+  readonly kind: "athlete" | "workout" | "brief";
+  /** The file's name, by which links go; of a brief that of the athlete. */
   readonly id: string;
+  /** Of a brief the workout's file. */
+  readonly workout?: string;
   readonly file: string;
   /** The name or title as far as it can be read, else the id. */
   readonly name: string;
@@ -45,3 +47,10 @@ export type Usable = {
   readonly faults: readonly Fault[];
   readonly notices: readonly Fault[];
 };
+
+/** Why an athlete gets no brief of a workout though both can be read; nothing where there is one. */
+export const heldBack = (
+  { unmade }: Pick<Data, "unmade">,
+  { athlete, workout }: BriefName,
+): Unmade | undefined =>
+  unmade.find((one) => one.kind === "brief" && one.id === athlete && one.workout === workout);

@@ -19,7 +19,12 @@ export type Fault = {
   readonly remedy: string;
   /** `fault` stops the build; `question` does so too, and proposes a reading to confirm; `notice` only tells how something was read. */
   readonly severity: "fault" | "question" | "notice";
+  /** The only briefs it stops, by the ids of athlete and workout; absent where it stops all that need the file. */
+  readonly stops?: readonly BriefName[];
 };
+
+/** A brief by the ids of its athlete and its workout. */
+export type BriefName = { readonly athlete: string; readonly workout: string };
 
 /** Either a checked value (with notices) or the faults that kept it from being one. */
 export type Checked<T> =

@@ -187,9 +187,10 @@ async function makePublic(
 
 /** A page that is missing without anyone having said so would be noticed by an athlete; it is noticed here. */
 function expectCount(count: SiteCount, { audience }: Surroundings, data: Data, more: number): void {
+  const waiting = data.unmade.filter(({ kind }) => kind === "brief").length;
+  const briefs = data.athletes.length * data.workouts.length - waiting + more;
   const expected = {
-    locked:
-      audience === "gym" ? 0 : 1 + groupsOf(data).length + data.athletes.length * data.workouts.length + more,
+    locked: audience === "gym" ? 0 : 1 + groupsOf(data).length + briefs,
     strategies: data.workouts.length,
     bandPages: data.workouts.reduce((sum, workout) => sum + typicalBands(workout, data.bands).length, 0),
   };

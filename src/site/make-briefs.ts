@@ -1,3 +1,4 @@
+import { heldBack } from "../models/data.ts";
 import { accessSync, constants, mkdirSync } from "node:fs";
 import { join } from "node:path";
 import {
@@ -50,7 +51,8 @@ async function prospectOf(fresh: string, given: BriefsGiven): Promise<Prospect> 
   const pages = [
     ...(await privatePages({ athletes: [], workouts: [] }, secret, versions, surroundings)),
     ...withFiles.filter(
-      ({ athlete = "", workout = "" }) => ids.athletes.has(athlete) && ids.workouts.has(workout),
+      ({ athlete = "", workout = "" }) =>
+        ids.athletes.has(athlete) && ids.workouts.has(workout) && !heldBack(data, { athlete, workout }),
     ),
     ...(await groupPages(groupsOf(data), secret, versions, surroundings)),
   ];

@@ -1,6 +1,6 @@
 import type { Athlete } from "../models/athlete.ts";
 import type { Band } from "../models/band.ts";
-import type { Data } from "../models/data.ts";
+import { type Data, heldBack } from "../models/data.ts";
 import type { Plan } from "../models/plan/plan.ts";
 import type { Workout } from "../models/workout.ts";
 import type { Bytes } from "../lock/bytes.ts";
@@ -55,6 +55,7 @@ type Given = {
 function failuresOf(data: Data, planOf: Site["planOf"]): readonly FailedBrief[] {
   return data.athletes.flatMap((athlete) =>
     data.workouts.flatMap((workout): readonly FailedBrief[] => {
+      if (heldBack(data, { athlete: athlete.id, workout: workout.id })) return [];
       try {
         planOf(athlete, workout);
         return [];
@@ -84,7 +85,9 @@ export async function makeSite(given: Given): Promise<Site> {
     data,
     surroundings,
     pages: pages.filter(
-      ({ athlete, workout }) => !failed.some((one) => one.athlete === athlete && one.workout === workout),
+      ({ athlete = "", workout = "" }) =>
+        !failed.some((one) => one.athlete === athlete && one.workout === workout) &&
+        !heldBack(data, { athlete, workout }),
     ),
     kept: [],
     faults: "",

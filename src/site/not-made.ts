@@ -1,5 +1,5 @@
 import type { NotMade } from "../components/board-row.ts";
-import type { Unmade } from "../models/data.ts";
+import { heldBack, type Unmade } from "../models/data.ts";
 import { sayDate } from "../wording/date.ts";
 import { type Group, isInGroup } from "./groups.ts";
 import type { KeptBrief } from "./kept-briefs.ts";
@@ -15,7 +15,7 @@ type NotMadeOf = Pick<Site, "data" | "failed" | "kept">;
 export function ofGroup({ data, failed, kept }: NotMadeOf, group: Group): NotMadeOf {
   const athletes = data.athletes.filter((one) => isInGroup(one, group, data.settings));
   const isOwn = (id: string | undefined): boolean => athletes.some((one) => one.id === id);
-  const unmade = data.unmade.filter(({ kind }) => kind === "workout");
+  const unmade = data.unmade.filter(({ kind, id }) => kind === "workout" || (kind === "brief" && isOwn(id)));
   return {
     data: { ...data, athletes, unmade },
     failed: failed.filter(({ athlete }) => isOwn(athlete)),
@@ -44,19 +44,23 @@ export function notMade(site: NotMadeOf): readonly NotMade[] {
   return [...told, ...pairs];
 }
 
-/** Of an athlete all briefs that are left; of a workout those of athletes who have no line of their own. */
+/** Of an athlete all briefs that are left, of one brief itself; of a workout those of athletes who have no line of their own. */
 function keptOf(one: Unmade, site: NotMadeOf): NotMade["kept"] {
-  const ofAthlete = one.kind === "athlete";
-  return site.kept
-    .filter(({ page }) =>
-      ofAthlete
-        ? page.athlete === one.id
-        : page.workout === one.id && site.data.athletes.some(({ id }) => id === page.athlete),
-    )
-    .map((each) =>
-      say(each, ofAthlete ? titleOf(each.page.workout ?? "", site) : nameOf(each.page.athlete ?? "", site)),
-    );
+  const isOf: Readonly<Record<Unmade["kind"], (page: KeptBrief["page"]) => boolean>> = {
+    athlete: (page) => page.athlete === one.id && !waits(page, site),
+    brief: (page) => page.athlete === one.id && page.workout === one.workout,
+    workout: (page) =>
+      page.workout === one.id &&
+      site.data.athletes.some(({ id }) => id === page.athlete) &&
+      !waits(page, site),
+  };
+  const title = ({ page }: KeptBrief): string =>
+    one.kind === "workout" ? nameOf(page.athlete ?? "", site) : titleOf(page.workout ?? "", site);
+  return site.kept.filter(({ page }) => isOf[one.kind](page)).map((each) => say(each, title(each)));
 }
+
+const waits = ({ athlete = "", workout = "" }: KeptBrief["page"], { data }: NotMadeOf): boolean =>
+  heldBack(data, { athlete, workout }) !== undefined;
 
 const say = ({ page, made }: KeptBrief, title: string): NotMade["kept"][number] => ({
   title,

@@ -1,7 +1,7 @@
 import { makePlan } from "../compute/make-plan.ts";
 import { seenOnce } from "../compute/seen-once.ts";
 import type { Athlete } from "../models/athlete.ts";
-import type { Data } from "../models/data.ts";
+import { type Data, heldBack } from "../models/data.ts";
 import type { Plan } from "../models/plan/plan.ts";
 import type { Workout } from "../models/workout.ts";
 import { readLinkVersions } from "./link-versions.ts";
@@ -42,6 +42,11 @@ export async function planBriefs(
       chosen.athletes.flatMap((athlete): readonly PlannedBrief[] => {
         const page = pages.find((one) => one.athlete === athlete.id && one.workout === workout.id);
         if (!page) return [];
+        const waits = heldBack(data, { athlete: athlete.id, workout: workout.id });
+        if (waits) {
+          failed.push({ name: waits.name, problem: waits.why.map(({ problem }) => problem).join("; ") });
+          return [];
+        }
         try {
           return [
             {

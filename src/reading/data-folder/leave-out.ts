@@ -36,9 +36,25 @@ export function leaveOut({ read, files, faults }: ReadFiles): Data | undefined {
     workouts: workouts.made,
     athletes: athletes.made,
     bands: read.bands.filter(({ id }) => !broken.has(keyOf("bands", id))),
-    unmade: [...workouts.unmade, ...athletes.unmade],
+    unmade: [...workouts.unmade, ...athletes.unmade, ...briefsStopped(faults, workouts.made, athletes.made)],
   };
 }
+
+/** Single briefs that wait for an answer though athlete and workout can be read. */
+const briefsStopped = (
+  faults: readonly Fault[],
+  workouts: readonly Workout[],
+  athletes: readonly Athlete[],
+): readonly Unmade[] =>
+  faults.flatMap((fault) =>
+    (fault.stops ?? []).flatMap(({ athlete: id, workout: of }): readonly Unmade[] => {
+      const athlete = athletes.find((one) => one.id === id);
+      const workout = workouts.find((one) => one.id === of);
+      if (!athlete || !workout) return [];
+      const name = `${athlete.name}, ${workout.title}`;
+      return [{ kind: "brief", id, workout: of, file: athlete.place.file, name, why: [fault] }];
+    }),
+  );
 
 type Broken = ReadonlyMap<string, readonly Fault[]>;
 
@@ -49,6 +65,7 @@ function brokenFiles(faults: readonly Fault[]): Broken {
   const broken = new Map<string, readonly Fault[]>();
   for (const fault of faults) {
     const path = pathInside(fault.place.file);
+    if (fault.stops !== undefined) continue;
     if (!/\.(?:mdx|ya?ml|csv)$/i.test(path)) continue;
     const key = path.replace(/\.[^./]*$/, "").toLowerCase();
     broken.set(key, [...(broken.get(key) ?? []), fault]);

@@ -64,7 +64,10 @@ export function sortFiles(builtIn: readonly SourceFile[], own: readonly SourceFi
     }
   }
   const of = Object.fromEntries(KINDS.map((kind) => [kind, inOrder(found.get(kind))])) as SortedFiles["of"];
-  const single = { ...(settings === undefined ? {} : { settings }), ...(message === undefined ? {} : { message }) };
+  const single = {
+    ...(settings === undefined ? {} : { settings }),
+    ...(message === undefined ? {} : { message }),
+  };
   return { of, ...single, faults };
 }
 

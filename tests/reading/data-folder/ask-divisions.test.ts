@@ -3,13 +3,13 @@ import { sayFaults } from "../../../src/reading/say-fault.ts";
 import { usableSources } from "../../../src/site/load-data.ts";
 import { MOVEMENTS } from "../../fuzz/base-movements.ts";
 
-const workout = (entries: string) => ({
-  path: "content/workouts/weir.mdx",
-  text: `---\ntitle: Weir\n${entries}\nfor time:\nwork:\n  - 20 pull-up\n---\n`,
+const workout = (entries: string, title = "Weir") => ({
+  path: `content/workouts/${title.toLowerCase()}.mdx`,
+  text: `---\ntitle: ${title}\n${entries}\nfor time:\nwork:\n  - 20 pull-up\n---\n`,
 });
-const athlete = (entries: string) => ({
-  path: "athletes/ada.yaml",
-  text: `name: Ada\nlevel: regular\n${entries}\n`,
+const athlete = (entries: string, name = "Ada") => ({
+  path: `athletes/${name.toLowerCase()}.yaml`,
+  text: `name: ${name}\nlevel: regular\n${entries}\n`,
 });
 
 const told = (divisions: string, entries: string): string => {
@@ -56,4 +56,32 @@ it("what the workout says of them answers it", () => {
   expect(told("divisions: [men]\nplanned as: {women: ladies}", "division: women")).toContain(
     "the workout has no division of this name",
   );
+});
+
+it("is asked once for all of whom the same is unclear, and stops only the briefs of the workouts that lack it", () => {
+  const own = [
+    ...MOVEMENTS,
+    workout("divisions: [men, women]"),
+    workout("divisions: [men, women]", "Sluice"),
+    workout("divisions: [men, women, women 55+]", "Lock"),
+    athlete("division: women 55+"),
+    athlete("division: women 55+", "Bea"),
+    athlete("division: women", "Cleo"),
+  ];
+  const { value, faults } = usableSources({ builtIn: [], own, faults: [] }, "2026-11-27");
+  expect(sayFaults(faults)).toBe(`1 question in 1 file.
+
+athletes/ada.yaml:3:11: Question
+  found    women 55+
+  because  "Sluice" and "Weir" have no such division; it is the same with athletes/bea.yaml
+  allowed  men, women
+  to do    Write \`planned as: {women 55+: women}\` in content/workouts/sluice.mdx and content/workouts/weir.mdx with the one they are planned as, or correct the division here.`);
+  expect(value?.athletes.map(({ id }) => id)).toEqual(["ada", "bea", "cleo"]);
+  expect(value?.workouts.map(({ id }) => id)).toEqual(["lock", "sluice", "weir"]);
+  expect(value?.unmade.map(({ kind, name, file }) => [kind, name, file])).toEqual([
+    ["brief", "Ada, Sluice", "athletes/ada.yaml"],
+    ["brief", "Ada, Weir", "athletes/ada.yaml"],
+    ["brief", "Bea, Sluice", "athletes/bea.yaml"],
+    ["brief", "Bea, Weir", "athletes/bea.yaml"],
+  ]);
 });
