@@ -19,6 +19,9 @@ type Options = CommonOptions & {
   readonly schema?: true;
 };
 
+/** All faults were told when the files were read. */
+const ABOVE = "what is wrong stands above.";
+
 await run(
   makeCommand("plan", "Prints one athlete's brief of one workout.")
     .option("--athlete <id>", "name of the file in athletes/ without its ending, or the athlete's name")
@@ -66,8 +69,6 @@ await run(
       }
     }),
 );
-
-const ABOVE = "what is wrong stands above.";
 
 type Named<T> = { readonly id: string; readonly name: string; readonly value: T };
 
