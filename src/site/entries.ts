@@ -70,7 +70,8 @@ export const PERSONAL: readonly Kind[] = ["workouts", "athletes", "unmade"];
 
 function idOf(kind: Kind, value: ByKind[Kind]): string {
   // An athlete and a workout may have files of one name, and of an athlete several briefs may wait.
-  if ("why" in value) return [value.kind, value.id, value.workout].filter((part) => part !== undefined).join("/");
+  if ("why" in value)
+    return [value.kind, value.id, value.workout].filter((part) => part !== undefined).join("/");
   return "id" in value ? value.id : kind;
 }
 
