@@ -35,6 +35,16 @@ export type Attached = {
 const CALORIES = ["calories", "cals", "cal", "calorie"] as const;
 const LOAD_WORDS = ["at", "@", "with"] as const;
 const HEIGHT_WORDS = ["to", "over", "onto", "on", "from", "up to"] as const;
+const TO_THE_END = [
+  "in the remaining time",
+  "in the time remaining",
+  "in the time that is left",
+  "in the time left",
+  "in remaining time",
+  "for the remaining time",
+  "with the remaining time",
+  "until the end",
+] as const;
 const TIME_WORDS = ["in", "for", "within"] as const;
 
 /**
@@ -89,6 +99,8 @@ function takeOne(
   if (peek(cursor)?.text === "of" && startsEntry(cursor, 1) && movements.some(isMeasured))
     return takeRepLength(cursor, reading);
   if (skipOneOf(cursor, CALORIES) !== undefined) return { unit: "calories" };
+  // What `max` says already.
+  if (skipOneOf(cursor, TO_THE_END) !== undefined) return {};
   const loadWord = skipOneOf(cursor, LOAD_WORDS);
   if (loadWord !== undefined) {
     const load = takeChosenLoad(cursor) ?? takeBodyMass(cursor);
@@ -98,6 +110,7 @@ function takeOne(
   const timeWord =
     loadWord === undefined && heightWord === undefined ? skipOneOf(cursor, TIME_WORDS) : undefined;
   if (timeWord !== undefined) return takeFilled(cursor, timeWord);
+
   if (!startsEntry(cursor)) return loadWord === undefined ? undefined : wordBehindAt(cursor, reading);
   if (heightWord !== undefined)
     return asHeights(takeRoundValues(cursor, reading.who, "measuring", reading.faults));

@@ -3,7 +3,9 @@ import type { Trouble } from "./notation-fault.ts";
 import {
   UNREACHABLE,
   UNREACHABLE_ROUND,
+  BEHIND_CAP,
   MAX_IN_COMPLEX,
+  MAX_OF_ANY_LOAD,
   NO_END,
   TO_FAILURE,
   REST_WITHOUT_LENGTH,
@@ -24,6 +26,8 @@ export type ClockOfPart = {
   readonly end: number | undefined;
   /** An interval whose end ends the rest in it too. */
   readonly isInterval?: true;
+  /** Clock of the part at which a cap ends work for time; deadlines behind it mean nothing. */
+  readonly cap?: number | undefined;
 };
 
 /** Clocks are seconds of the part; undefined where they depend on how fast the work is done. */
@@ -37,6 +41,8 @@ type Walk = {
   readonly tell: (step: Step, trouble: Trouble) => void;
   /** Clock of the workout at which the part starts; undefined where that depends on a part before. */
   readonly starts: number | undefined;
+  /** Clock of the part at which its cap ends it. */
+  readonly cap: number | undefined;
   lastDeadline: number;
   lastWork: number | undefined;
 };
@@ -54,7 +60,7 @@ export function checkWork(
   starts: number | undefined,
   tell: Walk["tell"],
 ): CheckedWork {
-  const walk: Walk = { tell, starts, lastDeadline: 0, lastWork: 0 };
+  const walk: Walk = { tell, starts, cap: part.cap, lastDeadline: 0, lastWork: 0 };
   const walked = walkSteps(steps, 0, part, walk);
   return { ...walked, lastWork: walk.lastWork };
 }
@@ -92,6 +98,9 @@ function walkEffort(step: EffortStep, clock: number | undefined, window: ClockOf
     walk.tell(step, MAX_IN_COMPLEX);
   }
   const [amount] = amounts;
+  const isMax = amount?.kind === "max" || amount?.kind === "max-for";
+  const isChosen = step.load?.kind === "same" && step.load.value.kind === "athletes-choice";
+  if (isMax && isChosen) walk.tell(step, MAX_OF_ANY_LOAD);
   if (amount?.kind === "max-for" && step.unbroken) walk.tell(step, TO_FAILURE);
   if (amount?.kind === "max-for")
     return { clock: clock === undefined ? undefined : clock + amount.time, filled: false };
@@ -204,6 +213,7 @@ function checkDeadline(block: BlockStep, walk: Walk): void {
   if (by === undefined) return;
   if (by.kind === "after-last-deadline") {
     walk.lastDeadline += by.time * (passCount(block) ?? 1);
+    tellBehindCap(block, walk);
     return;
   }
   if (walk.starts === undefined) {
@@ -213,6 +223,11 @@ function checkDeadline(block: BlockStep, walk: Walk): void {
   const deadline = by.time - walk.starts;
   if (deadline <= walk.lastDeadline) walk.tell(block, walk.lastDeadline === 0 ? BEFORE_START : BACKWARDS);
   walk.lastDeadline = Math.max(walk.lastDeadline, deadline);
+  tellBehindCap(block, walk);
+}
+
+function tellBehindCap(block: BlockStep, { lastDeadline, cap, tell }: Walk): void {
+  if (cap !== undefined && lastDeadline > cap) tell(block, BEHIND_CAP);
 }
 
 function checkFreeOrder(block: BlockStep, walk: Walk): void {

@@ -6,7 +6,7 @@ import { checkCounts, type WrittenCountsAs } from "./check-counts.ts";
 import { readClause, type Clauses } from "./line-clause.ts";
 import { readHead, type Head, type Piece } from "./line-head.ts";
 import { fitsLoad, settleLoad } from "./load.ts";
-import { tell } from "./notation-fault.ts";
+import { tell, type Trouble } from "./notation-fault.ts";
 import type { LineSetting, Reading } from "./reading.ts";
 import { byRound } from "./rounds.ts";
 import { settleAmount } from "./settle-amount.ts";
@@ -51,11 +51,15 @@ export function readEffortLine(
 function tellTwice(clause: Clauses, said: Clauses, phrase: readonly Token[], reading: Reading): void {
   const again = Object.keys(clause).some((name) => name !== "tokens" && name in said);
   if (!again) return;
-  tell(reading.faults, phrase, phrase, {
-    problem: "this is said a second time",
-    remedy: "Keep one of the two.",
-  });
+  tell(reading.faults, phrase, phrase, clause.loads === undefined ? SAID_TWICE : LOADS_IN_A_ROW);
 }
+
+const SAID_TWICE: Trouble = { problem: "this is said a second time", remedy: "Keep one of the two." };
+const LOADS_IN_A_ROW: Trouble = {
+  problem: "the load is said a second time; loads that change by round are joined by hyphens, with the unit once",
+  allowed: "`at 60-80-95/42.5-55-65 kg`: first those of one division, then behind the slash those of the next",
+  remedy: "Write one load, or all of them in this way.",
+};
 
 /** Notices do not refuse. */
 const faultless = (reading: Reading, before: number): boolean =>

@@ -1,11 +1,13 @@
+import { takeAmount } from "./amount.ts";
 import { takeAttachments, type Attached } from "./attachments.ts";
 import type { WrittenCountsAs } from "./check-counts.ts";
 import { atEnd, cursorAt, rest, skipOneOf, type Cursor } from "./cursor.ts";
 import { isRest } from "./rest-phrase.ts";
 import { takeAttempts, takeCountsAs, takeFlag, takeSides, type Sides } from "./take-clauses.ts";
 import { tell, type Trouble } from "./notation-fault.ts";
+import { longestMovement } from "./movement-phrase.ts";
 import type { Reading } from "./reading.ts";
-import type { Token } from "./token.ts";
+import { writtenBy, type Token } from "./token.ts";
 import { tradeWordRemedy } from "./trade-words.ts";
 
 /** What the parts of a line behind its commas say, each once. */
@@ -27,12 +29,21 @@ export function readClause(phrase: readonly Token[], around: readonly Token[], r
   const read = takeClause(cursor, reading);
   if (read !== undefined && atEnd(cursor)) return read;
   if (reading.faults.length === before) {
-    tell(reading.faults, read === undefined ? phrase : rest(cursor), around, clauseTrouble(phrase));
+    tell(reading.faults, read === undefined ? phrase : rest(cursor), around, clauseTrouble(phrase, reading));
   }
   return {};
 }
 
-function clauseTrouble(phrase: readonly Token[]): Trouble {
+/** Whether a phrase is a line of work by itself: an amount and a movement. */
+function isLine(phrase: readonly Token[], reading: Reading): boolean {
+  const cursor = cursorAt(phrase);
+  const amount = takeAmount(cursor, { ...reading, faults: [] });
+  return (
+    amount !== undefined && amount.kind !== "none" && longestMovement(cursor, reading) !== undefined
+  );
+}
+
+function clauseTrouble(phrase: readonly Token[], reading: Reading): Trouble {
   const words = phrase.map((token) => token.text).join(" ");
   if (isRest(phrase)) {
     return {
@@ -41,16 +52,21 @@ function clauseTrouble(phrase: readonly Token[]): Trouble {
       remedy: `Write \`- ${words}\` on the next line.`,
     };
   }
-  return (
-    tradeWordRemedy(words) ?? {
-      problem:
-        phrase.length === 0
-          ? "nothing stands after the comma"
-          : "nothing of this kind can follow a comma here",
-      allowed: CLAUSES,
-      remedy: "Write one of these, or move remarks to `standards:`.",
-    }
-  );
+  const trade = tradeWordRemedy(words);
+  if (trade !== undefined) return trade;
+  if (isLine(phrase, reading)) {
+    return {
+      problem: "each movement is a line of its own, and behind a comma stands only how the one before it is done",
+      allowed: `\`- ${writtenBy(phrase)}\` below it, as far in`,
+      remedy: `Write \`- ${writtenBy(phrase)}\` on the next line.`,
+    };
+  }
+  return {
+    problem:
+      phrase.length === 0 ? "nothing stands after the comma" : "nothing of this kind can follow a comma here",
+    allowed: CLAUSES,
+    remedy: "Write one of these, or move remarks to `standards:`.",
+  };
 }
 
 function takeClause(cursor: Cursor, reading: Reading): Clauses | undefined {

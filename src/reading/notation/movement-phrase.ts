@@ -44,10 +44,21 @@ const OTHER_AMOUNT = {
   remedy: "Name the two ways under `divisions:` and give each its own line with a word of `by division:`.",
 } as const;
 
+const SLASH = {
+  problem: "a slash parts what each division does, in one amount, and here another amount stands behind it",
+  allowed: "`8 bar muscle-up/chest-to-bar pull-up`; what is done one after another is a line each",
+  remedy:
+    "Write every movement on a line of its own; where divisions have other amounts too, give each its line with a word of `by division:`.",
+} as const;
+
 function takeForDivision(cursor: Cursor, reading: Reading): Movement | undefined {
   const start = cursor.index;
   const byDivision: Movement[] = [];
   do {
+    if (byDivision.length > 0 && startsEntry(cursor) && longestMovement(cursor, reading) === undefined) {
+      tell(reading.faults, rest(cursor), cursor.tokens, SLASH);
+      return undefined;
+    }
     const movement = takeOne(cursor, reading);
     if (movement === undefined) return undefined;
     byDivision.push(movement);

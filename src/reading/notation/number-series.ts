@@ -166,6 +166,15 @@ function withUnits(
 /** Notes why a number or clock cannot be read. */
 export function tellUnreadable(token: Token, faults: Faults): void {
   const written = writtenBy([token]);
+  if (/^(1:[1-3]|[23]:1)$/.test(written)) {
+    tell(faults, [token], [token], {
+      problem: "this is no time, and may be a ratio of work to rest",
+      allowed: "`rest as long as the work`, `rest twice as long as the work`, `rest half as long as the work`",
+      remedy: "Write one of these; if a time is meant, minutes:seconds such as 1:30.",
+      severity: "question",
+    });
+    return;
+  }
   if (token.kind === "clock") {
     tell(faults, [token], [token], {
       problem: "this is no time: after a colon two digits under 60 follow",

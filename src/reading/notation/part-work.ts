@@ -1,4 +1,4 @@
-import type { EffortStep, Step } from "../../models/workout.ts";
+import type { EffortStep, PartLength, Step } from "../../models/workout.ts";
 import type { ReadStep } from "./build-block.ts";
 import { beyond, checkBounds, repsOf, visitsOf } from "./check-bounds.ts";
 import { checkEnd } from "./check-end.ts";
@@ -131,10 +131,17 @@ function repeats(steps: readonly Step[]): boolean {
 
 function clockOfPart(clock: WrittenClock | undefined, starts: number | undefined): ClockOfPart {
   if (clock === undefined) return { hasEnd: true, end: undefined };
-  if (clock.kind === "for-time" || "asWritten" in clock) return { hasEnd: false, end: undefined };
+  if (clock.kind === "for-time") return { hasEnd: false, end: undefined, cap: capOf(clock.cap, starts) };
+  if ("asWritten" in clock) return { hasEnd: false, end: undefined };
   if (clock.kind === "on-the-clock") return { hasEnd: clock.length !== undefined, end: clock.length };
   const { length } = clock;
   if (length === undefined) return { hasEnd: false, end: undefined };
   if (length.kind === "for") return { hasEnd: true, end: length.time };
   return { hasEnd: true, end: starts === undefined ? undefined : length.time - starts };
+}
+
+/** A cap as clock of the part; undefined without one, and where it hangs on the part before. */
+function capOf(cap: PartLength | undefined, starts: number | undefined): number | undefined {
+  if (cap === undefined || cap.kind === "for") return cap?.time;
+  return starts === undefined ? undefined : cap.time - starts;
 }

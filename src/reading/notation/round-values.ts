@@ -109,7 +109,10 @@ function takeRange(
     ...(unit === undefined ? {} : { unit }),
     tokens,
   }));
-  return { entries, tokens };
+  if (!followedByRange(cursor)) return { entries, tokens };
+  // `1 to 10 to 1`: up and down again, the turning point once.
+  const back = takeRange(cursor, { ...last, isClock: false }, who, faults, start);
+  return back && { entries: [...entries, ...back.entries.slice(1)], tokens: back.tokens };
 }
 
 function takeOne(cursor: Cursor, who: ForDivision, faults: Faults): Entry | undefined {

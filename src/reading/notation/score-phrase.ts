@@ -66,12 +66,22 @@ const ALSO: Readonly<Record<string, string>> = {
   "minutes completed": "intervals completed",
 };
 
+const OF_SOME_LINES = {
+  problem: "which lines count for the score is said on the lines",
+  allowed: "`score: reps`, with `, counts 0` behind every line that does not count",
+  remedy: "Write `score: reps`, and `, counts 0` behind the lines that do not count.",
+};
+
 /** Reads what is scored. A fault lists what can be; undefined then. */
 export function readScore(source: TextSource, faults: Faults): Score | undefined {
   const words = source.text.trim().toLowerCase().replace(/\s+/g, " ").replace(/×/g, "x");
   const plain = ownEntry(ALSO, words) ?? words;
   const found = ownEntry(SCORES, plain);
   if (found !== undefined) return found;
+  if (/^(total |max )?(reps|calories|metres|meters) (of|on|in|at)\b|^max reps\b/.test(words)) {
+    tellText(faults, source, OF_SOME_LINES);
+    return undefined;
+  }
   const names = Object.keys(SCORES);
   const nearest = nearestName(words, names);
   tellText(faults, source, {

@@ -115,6 +115,26 @@ const TRADE_WORDS: readonly Entry[] = [
     "Write the distance, such as `400 m run`.",
   ),
   entry(
+    /\bevery (minute|\d)/,
+    "work that is done by the clock inside other work is a block that holds both",
+    "Write a block `every 1:00, until 60 thruster:` with a line for what is done each time and a line `max thruster` with its load.",
+  ),
+  entry(
+    /\bfailure\b/,
+    "how many come in a set to failure shows only then",
+    "Write a number that is aimed at, or `max` with a time: `max pull-up in 1:00`.",
+  ),
+  entry(
+    /\b(remaining|(time|clock) (that is |which is )?(left|over)|(rest|end) of the (time|clock))\b|\buntil\b/,
+    "work for the time that is left is a line `max`, the last of its list, without more words",
+    "Write `- max burpee` as the last line: it goes on until the part or the block around it is over; for another time write `max burpee in 2:00`.",
+  ),
+  entry(
+    /\bbonus\b|\bafter the cap\b/,
+    "what counts behind the cap follows other rules than the work before it",
+    "Write the work to the cap as one part, and what may be done after it as another part with `starts:` and a score of its own; how both are set off against each other goes under `standards:`.",
+  ),
+  entry(
     /\b(penalty|penalties|each break|every break|per break|if you drop|every time|each time)\b/,
     "work that depends on what goes wrong cannot be planned",
     "Say it under `standards:`; if the rule asks for sets without a break, add `, unbroken` to the line.",

@@ -17,6 +17,20 @@ export const MAX_IN_COMPLEX: Trouble = {
   allowed: "`5 hang clean + 3 front squat + 1 jerk`",
   remedy: "Write the number of each, or lines of their own.",
 };
+/** `max` of a load that the athlete chooses. */
+export const MAX_OF_ANY_LOAD: Trouble = {
+  problem:
+    "as many as possible of a load the athlete chooses cannot be planned: the load decides how many come, and nobody has said it",
+  allowed:
+    "`5 back squat` where one attempt has its reps and the load is the score; `max back squat at 100/70 kg` where the load is set",
+  remedy: "Write the reps of an attempt, or the load.",
+};
+/** A deadline later than the cap of the part. */
+export const BEHIND_CAP: Trouble = {
+  problem: "the cap ends the part before this deadline, so that it would never count",
+  allowed: "`for time: cap 20:00` with a cap not before the last deadline, or `for time:` without a cap",
+  remedy: "Write a later cap, or leave it out: who misses a deadline is out, and the last one ends the part.",
+};
 /** Work without end under no clock. */
 export const NO_END: Trouble = {
   problem: "nothing ends this: as many as possible need a time",
