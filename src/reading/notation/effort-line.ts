@@ -56,8 +56,10 @@ function tellTwice(clause: Clauses, said: Clauses, phrase: readonly Token[], rea
 
 const SAID_TWICE: Trouble = { problem: "this is said a second time", remedy: "Keep one of the two." };
 const LOADS_IN_A_ROW: Trouble = {
-  problem: "the load is said a second time; loads that change by round are joined by hyphens, with the unit once",
-  allowed: "`at 60-80-95/42.5-55-65 kg`: first those of one division, then behind the slash those of the next",
+  problem:
+    "the load is said a second time; loads that change by round are joined by hyphens, with the unit once",
+  allowed:
+    "`at 60-80-95/42.5-55-65 kg`: first those of one division, then behind the slash those of the next",
   remedy: "Write one load, or all of them in this way.",
 };
 

@@ -38,9 +38,7 @@ export function readClause(phrase: readonly Token[], around: readonly Token[], r
 function isLine(phrase: readonly Token[], reading: Reading): boolean {
   const cursor = cursorAt(phrase);
   const amount = takeAmount(cursor, { ...reading, faults: [] });
-  return (
-    amount !== undefined && amount.kind !== "none" && longestMovement(cursor, reading) !== undefined
-  );
+  return amount !== undefined && amount.kind !== "none" && longestMovement(cursor, reading) !== undefined;
 }
 
 function clauseTrouble(phrase: readonly Token[], reading: Reading): Trouble {
@@ -56,7 +54,8 @@ function clauseTrouble(phrase: readonly Token[], reading: Reading): Trouble {
   if (trade !== undefined) return trade;
   if (isLine(phrase, reading)) {
     return {
-      problem: "each movement is a line of its own, and behind a comma stands only how the one before it is done",
+      problem:
+        "each movement is a line of its own, and behind a comma stands only how the one before it is done",
       allowed: `\`- ${writtenBy(phrase)}\` below it, as far in`,
       remedy: `Write \`- ${writtenBy(phrase)}\` on the next line.`,
     };

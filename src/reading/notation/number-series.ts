@@ -169,7 +169,8 @@ export function tellUnreadable(token: Token, faults: Faults): void {
   if (/^(1:[1-3]|[23]:1)$/.test(written)) {
     tell(faults, [token], [token], {
       problem: "this is no time, and may be a ratio of work to rest",
-      allowed: "`rest as long as the work`, `rest twice as long as the work`, `rest half as long as the work`",
+      allowed:
+        "`rest as long as the work`, `rest twice as long as the work`, `rest half as long as the work`",
       remedy: "Write one of these; if a time is meant, minutes:seconds such as 1:30.",
       severity: "question",
     });
