@@ -30,6 +30,7 @@ export const METRICS = [
   "seconds-per-unit", // planned pace of the movement at hand
   "pace-share", // planned seconds a unit of the movement at hand over the steady pace of a regular
   "planned-set", // largest set planned of the movement at hand
+  "visits", // times the part at hand comes to the movement at hand
   "part-minutes", // planned length of the part at hand
   "workout-minutes", // expected length of the workout
   "work-rest-ratio",
@@ -75,6 +76,7 @@ export const FACTS = [
   "ending", // how the workout is expected to end for this athlete
   "has-lift", // the workout has a part lifted for load: "yes" or "no"
   "planned", // how the movement at hand is planned: one at a time by nature, unbroken, in sets, in singles
+  "place", // where the part at hand holds the movement at hand: "first", "last", or both
   "needs", // the workout (or the movement at hand) needs this equipment
   "lifted", // the movement at hand is lifted for load: "yes" or "no"
   "needs-catching", // a missed lift of it lands on the lifter unless caught: "yes" or "no"
@@ -106,6 +108,7 @@ export const FACT_WORDS: Readonly<Partial<Record<Fact, readonly string[]>>> = {
   "limit-stress": STRESSES,
   habit: HABITS,
   stiff: JOINTS,
+  place: ["first", "last"],
   planned: ["one", "unbroken", "sets", "singles"],
   needs: EQUIPMENT,
   level: LEVELS,

@@ -30,7 +30,7 @@ export function sayTest(test: NonNullable<Plan["sharpen"]>["test"]): string {
     case "most-calories":
       return `Count the calories you make in ${test.minutes} minutes: ${test.name}.`;
     case "most-reps":
-      return `Count the ${test.names} you can do in ${test.minutes} minutes, breaks included.`;
+      return `Count the ${test.names} you can do in ${test.minutes} minutes${test.loaded ? ", with the load of the workout" : ""}, breaks included.`;
   }
 }
 

@@ -22,6 +22,8 @@ const FIGURES: Readonly<Record<ReasonGap, (value: number, units: MassUnit) => st
 
 /** A guess is told as one: nobody gave the number. */
 const GUESS = " (a guess from your level)";
+const OF_BEST = " of your best";
+const OF_GUESS = " of what your level lifts, as a guess,";
 
 /** The reason of the trade with the athlete's numbers in its gaps; what nobody gave is called a guess, once. */
 export function fillReason({ say, values }: Reason, units: MassUnit): string {
@@ -29,9 +31,13 @@ export function fillReason({ say, values }: Reason, units: MassUnit): string {
   return values
     .reduce((text, { gap, value, guessed }) => {
       const figure = FIGURES[gap as ReasonGap](value, units);
-      const guess = guessed && !told ? GUESS : "";
-      told ||= guess !== "";
-      return text.replace(`{${gap}}`, `${figure}${guess}`);
+      const isFirst = guessed && !told;
+      told ||= guessed;
+      if (isFirst && text.includes(`{${gap}}${OF_BEST}`)) {
+        return text.replace(`{${gap}}${OF_BEST}`, `${figure}${OF_GUESS}`);
+      }
+      return text.replace(`{${gap}}`, `${figure}${isFirst ? GUESS : ""}`);
     }, say)
+    .replace(/,([.,;:])/, "$1")
     .replace(/^./, (first) => first.toUpperCase());
 }

@@ -27,7 +27,7 @@ export function sayGuide(pacing: Pacing, isLast = true): string | undefined {
         Number(other.name === limiter) - Number(one.name === limiter) || timeOf(other) - timeOf(one),
     )
     .slice(0, MOST);
-  const clauses = visited.filter((each) => told.includes(each)).map((each) => clauseFor(each));
+  const clauses = clausesFor(visited.filter((each) => told.includes(each)));
   const rest = visited.find(({ name, rows }) => name === breather && name !== limiter && !isHeld(rows));
   const breath = rest && `; take your breath on the ${pluralFor(rest)}`;
   const sentences = [waitsOf(told), sayFinish(visited, pacing, isLast)].filter((said) => said !== undefined);
@@ -48,10 +48,13 @@ function waitsOf(visited: readonly Visited[]): string | undefined {
       : [];
   });
   if (waits.length === 0) return undefined;
-  const before = sayList(
-    waits.map(({ what }) => `the ${what}`),
-    "and",
-  );
+  const isEach = waits.length > 1 && waits.length === visited.length;
+  const before = isEach
+    ? "each movement"
+    : sayList(
+        waits.map(({ what }) => `the ${what}`),
+        "and",
+      );
   const [least, most] = [
     Math.min(...waits.map(({ usual }) => usual)),
     Math.max(...waits.map(({ usual }) => usual)),
@@ -74,6 +77,29 @@ const isHeld = (rows: readonly PacingRow[]): boolean => rows.some(({ load }) => 
 const timeOf = ({ rows }: Visited): number => rows.reduce((sum, row) => sum + row.end - row.start, 0);
 
 const pluralFor = ({ name, rows: [first] }: Visited): string => (first ? nameFor(first, 2) : name);
+
+/** How the movements are done; where several are broken up, their largest sets are told together. */
+function clausesFor(visited: readonly Visited[]): readonly string[] {
+  const limits = visited.map(({ rows }) => largestSet(rows));
+  const isTogether = limits.filter((most) => most !== undefined).length > 1;
+  if (!isTogether) return visited.map((each) => clauseFor(each));
+  const sets = visited.flatMap((each, at) => {
+    const most = limits[at];
+    return most === undefined ? [] : [`${sayNumber(most, 0)} ${pluralFor(each)}`];
+  });
+  return [
+    `sets of ${sayList(sets, "and")} at the most`,
+    ...visited.filter((_, at) => limits[at] === undefined).map((each) => clauseFor(each)),
+  ];
+}
+
+/** The largest set of reps that are broken up in every visit, where most are no singles. */
+function largestSet(rows: readonly PacingRow[]): number | undefined {
+  if (rows[0]?.displayed || rows[0]?.unit !== "reps" || rows.some((row) => row.sets.length < 2)) return undefined;
+  const amounts = rows.flatMap((row) => row.sets.map((set) => set.amount));
+  const most = Math.max(...amounts);
+  return most <= 1 || amounts.filter((amount) => amount <= 1).length * 2 > amounts.length ? undefined : most;
+}
 
 /** How a movement is done: a machine or a way at its pace, the limiter and what is never broken at its seconds a rep, the rest in its sets. */
 function clauseFor(visited: Visited): string {
@@ -122,6 +148,8 @@ const EARLY = 0.47;
  */
 export function sayHalf(pacing: Pacing, clock: string): string | undefined {
   const { half } = pacing;
+  // Between two intervals there is a rest: nobody looks for the half of all of them.
+  if (pacing.intervals !== undefined) return undefined;
   const row = half && pacing.rows.find(({ index }) => index === half.row);
   if (half === undefined || row === undefined || pacing.rows.filter(({ kind }) => kind === "work").length < 2)
     return undefined;

@@ -36,6 +36,7 @@ const METRIC_PHRASES: Readonly<Partial<Record<Metric, { readonly name: string; r
   "seconds-per-unit": { name: "your pace", say: unit("s a rep", 1) },
   "pace-share": { name: "your pace against that of a regular", say: share },
   "planned-set": { name: "your largest planned set", say: count },
+  visits: { name: "how often the part comes to it", say: count },
   "part-minutes": { name: "the length of this part", say: unit("min") },
   "training-hours": { name: "your hours of training a week", say: count },
   "workout-minutes": { name: "the length of the work", say: unit("min") },
@@ -61,6 +62,7 @@ const FACT_PHRASES: Readonly<Partial<Record<Fact, readonly [string, string]>>> =
   "movement-kind": ["the workout holds # work", "the workout holds no # work"],
   taxes: ["the work tires the #", "the work spares the #"],
   stress: ["the work brings #", "the work brings no #"],
+  place: ["the part has it #", "the part does not have it #"],
   "limit-joint": ["you state a limit at the #", "you state no limit at the #"],
   "limit-condition": ["you state #", "you do not state #"],
   "limit-stress": ["your limits rule out #", "your limits allow #"],
@@ -149,7 +151,7 @@ export function sayBecause(choice: Choice, units: MassUnit): string | undefined 
   if (decided === undefined) return choice.reason && fillReason(choice.reason, units);
   const reasons = choice.because.map((reason) => sayReason(reason, units));
   return reasons.length > 0 && choice.decidedBy === "limit"
-    ? `${decided}: ${sayList(reasons)}.`
+    ? `${capitalised(sayList(reasons))}.`
     : `${decided}.`;
 }
 

@@ -71,7 +71,9 @@ export function saySetUp(line: Line, units: MassUnit): string {
     case "plates":
       return line.fixed
         ? "The bar loaded and closed before the start; a second person adds up the plates."
-        : "Plates beside the bar in loading order; a second person checks them without knowing your target.";
+        : line.prescribed
+          ? "Plates beside the bar in loading order; a second person adds them up after every change."
+          : "Plates beside the bar in loading order; a second person checks them without knowing your target.";
     case "loading":
       return LOADING[line.who];
     case "monitor":

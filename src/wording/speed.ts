@@ -1,16 +1,21 @@
 import type { Plan } from "../models/plan/plan.ts";
 import { pluralOf } from "./movement-words.ts";
-import { sayShare } from "./share.ts";
+import { sayNumber } from "./number.ts";
 
 type Pacing = NonNullable<Plan["parts"][number]["pacing"]>;
+
+/** Beyond this a number of times says no more than "many". */
+const MOST_TIMES = 10;
 
 /** Where speed is cheap and where it is dear, as a sentence; nothing where the movements are alike. */
 export function saySpeed(pacing: Pacing): string | undefined {
   const { speed } = pacing;
   if (speed === undefined) return undefined;
   const { cheapest, dearest } = speed;
+  const times = Math.round(dearest.cost / cheapest.cost);
+  const more = times > MOST_TIMES ? "many times" : times < 2 ? "half" : `${sayNumber(times, 0)} times`;
   return (
-    `If you hurry, hurry in the ${pluralOf(pacing, cheapest.name)}: a tenth quicker costs ${sayShare(cheapest.cost)} more effort there, ` +
-    `and ${sayShare(dearest.cost)} in the ${pluralOf(pacing, dearest.name)}.`
+    `If you hurry, hurry in the ${pluralOf(pacing, cheapest.name)}; the same gain costs ` +
+    `${times < 2 ? `${more} as much again` : `${more} as much`} in the ${pluralOf(pacing, dearest.name)}.`
   );
 }

@@ -55,6 +55,10 @@ it.each([
     { kind: "most-reps", minutes: 5, names: "pull-ups" },
     "Count the pull-ups you can do in 5 minutes, breaks included.",
   ],
+  [
+    { kind: "most-reps", minutes: 5, names: "power cleans", loaded: true },
+    "Count the power cleans you can do in 5 minutes, with the load of the workout, breaks included.",
+  ],
 ] as const)("the test %j reads: %s", (test, text) => {
   expect(sayTest(test)).toBe(text);
 });

@@ -65,7 +65,7 @@ describe("why an option was picked", () => {
   it("names what decided when that was a limit or a wish", () => {
     const limit = [{ what: "limit-joint", value: "wrist", is: "holds" }];
     expect(sayBecause({ ...choice, because: limit, decidedBy: "limit" }, "kg")).toBe(
-      "Your stated limit decides: you state a limit at the wrist.",
+      "You state a limit at the wrist.",
     );
     expect(sayBecause({ ...choice, decidedBy: "preference" }, "kg")).toBe("You prefer it.");
   });

@@ -8,7 +8,7 @@ if (!pacing) throw new Error("the sample has pacing");
 it("says where speed is cheap and where it is dear", () => {
   const speed = { cheapest: { name: "burpee", cost: 0.017 }, dearest: { name: "row", cost: 0.21 } };
   expect(saySpeed({ ...pacing, speed })).toBe(
-    "If you hurry, hurry in the burpee: a tenth quicker costs 2% more effort there, and 21% in the row.",
+    "If you hurry, hurry in the burpee; the same gain costs many times as much in the row.",
   );
 });
 

@@ -83,13 +83,20 @@ function decide(
   const withheld = withheldOption(weighed, at, picked?.pick, input);
   return {
     ...(picked !== undefined && {
-      choice: {
-        ...explain(choice, at, weighed, picked, closeCall),
-        ...changeAt(choice, at, picked.pick.option.id, input),
-      },
+      choice: byLoad(
+        explain(choice, at, weighed, picked, closeCall),
+        changeAt(choice, at, picked.pick.option.id, input),
+      ),
     }),
     ...(withheld !== undefined && { withheld }),
   };
+}
+
+/** Where a heavier load of the part asks for another option, that load says when to change over, and nothing else does. */
+function byLoad({ switchWhen, test, ...choice }: Choice, change: Pick<Choice, "changesAt">): Choice {
+  return change.changesAt === undefined
+    ? { ...choice, ...(switchWhen !== undefined && { switchWhen }), ...(test !== undefined && { test }) }
+    : { ...choice, ...change };
 }
 
 /** The first of the heavier loads of the part at which another option suits: that option and the load. */

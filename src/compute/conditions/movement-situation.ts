@@ -57,6 +57,7 @@ export function atMovement(input: MovementSituationInput): Situation {
     numbers: { ...amountNumbers(input), ...loadNumbers(input) },
     facts: {
       planned: plannedAs(input),
+      ...placeIn(input),
       "set-known": [yesOrNo(input.athlete.unbroken.some((each) => each.movement === movement.id))],
       needs: needsOf(movement),
       "movement-kind": [movement.kind],
@@ -87,7 +88,7 @@ function plannedAs(input: MovementSituationInput): readonly string[] {
 }
 
 function amountNumbers(input: MovementSituationInput): Situation["numbers"] {
-  const { movement, date, usual } = input;
+  const { movement, date, usual, parts } = input;
   const rows = rowsOf(input).filter((row) => row.unit === movement.counts[0]);
   const visits = rows.map((row) => row.amount);
   const amount = visits.length === 0 ? undefined : Math.max(...visits);
@@ -105,11 +106,26 @@ function amountNumbers(input: MovementSituationInput): Situation["numbers"] {
     ...(amount !== undefined && unbroken !== undefined && { "set-share": amount / unbroken }),
     ...(seconds > 0 && { "seconds-per-unit": seconds / here }),
     ...(seconds > 0 && { "pace-share": seconds / here / movement.pace.steady.regular }),
+    ...(parts.length === 1 && rows.length > 0 && { visits: rows.length }),
     ...(sets.length > 0 && { "planned-set": Math.max(...sets) }),
     ...partMinutes(input),
     ...(used !== undefined && { "usual-amount": used.amount }),
     ...(used !== undefined && amount !== undefined && { "times-usual": total / used.amount }),
     ...(used?.last !== undefined && { "days-unaccustomed": daysBetween(used.last, date) }),
+  };
+}
+
+/** Whether the part at hand begins with the movement, and whether it ends with it. A plan cut short at a wall has no known end. */
+function placeIn({ parts, movement }: MovementSituationInput): Situation["facts"] {
+  const [only] = parts;
+  const rows = parts.length === 1 ? workRowsOf(parts) : [];
+  if (rows.length === 0) return {};
+  const isCut = only?.pacing?.whenStopped?.atWall === true;
+  return {
+    place: [
+      ...(rows[0]?.movement === movement.id ? ["first"] : []),
+      ...(!isCut && rows.at(-1)?.movement === movement.id ? ["last"] : []),
+    ],
   };
 }
 

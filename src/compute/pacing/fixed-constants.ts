@@ -129,7 +129,7 @@ export const PACING_FIXED = {
     confidence: "judgement",
   },
   worthTesting: {
-    value: 0.05,
+    value: 0.1,
     unit: "share",
     does: "share by which a test must narrow the range to be named",
     source: "no measurement found",

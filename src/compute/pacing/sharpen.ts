@@ -23,7 +23,7 @@ type Sharpen = NonNullable<Plan["sharpen"]>;
 export function sharpenOf(track: Track, rules: Rules, sensitivity: Sensitivity): Sharpen | undefined {
   const byMovement = new Map<
     string,
-    { movement: Movement; unit: AmountUnit; error: number; share: number }
+    { movement: Movement; unit: AmountUnit; error: number; share: number; loads: ReadonlySet<number> }
   >();
   track.tasks.forEach((task, t) => {
     const known = byMovement.get(task.movement.id);
@@ -33,6 +33,7 @@ export function sharpenOf(track: Track, rules: Rules, sensitivity: Sensitivity):
       unit: task.effort.unit,
       error: (known?.error ?? 0) + weight * task.capacity.error,
       share: (known?.share ?? 0) + weight,
+      loads: new Set([...(known?.loads ?? []), ...(task.effort.load ? [task.effort.load.total] : [])]),
     });
   });
   const all = [...byMovement.values()].reduce(
@@ -40,21 +41,28 @@ export function sharpenOf(track: Track, rules: Rules, sensitivity: Sensitivity):
     rules.formSpread ** 2 + rules.costSpread ** 2,
   );
   let best: Sharpen | undefined;
-  for (const { movement, unit, error, share } of byMovement.values()) {
+  for (const { movement, unit, error, share, loads } of byMovement.values()) {
+    // A test at one of several loads says little of the others.
+    if (loads.size > 1) continue;
     const tested = Math.min(error, share * TESTED);
     const narrowsBy = 1 - Math.sqrt((all - error ** 2 + tested ** 2) / all);
     if (narrowsBy >= WORTH_TESTING && narrowsBy > (best?.narrowsBy ?? 0)) {
-      best = { movement: movement.id, test: testOf(movement, unit), narrowsBy };
+      best = { movement: movement.id, test: testOf(movement, unit, loads.size > 0), narrowsBy };
     }
   }
   return best;
 }
 
 /** How a movement is tested: what is rowed and run over its usual distances, what is counted for some minutes. */
-function testOf({ kind, name, plural }: Movement, unit: AmountUnit): Sharpen["test"] {
+function testOf(
+  { kind, name, plural }: Movement,
+  unit: AmountUnit,
+  isLoaded: boolean,
+): Sharpen["test"] {
   if (kind === "erg" && unit === "calories") return { kind: "most-calories", minutes: COUNTED_MINUTES, name };
   if (kind === "erg") return { kind: "best-time", metres: ERG_METRES, name };
   if (kind === "run") return { kind: "best-time", metres: RUN_METRES, name };
   if (unit === "metres") return { kind: "best-time", metres: OTHER_METRES, name };
-  return { kind: "most-reps", minutes: COUNTED_MINUTES, names: plural };
+  const loaded = isLoaded ? ({ loaded: true } as const) : {};
+  return { kind: "most-reps", minutes: COUNTED_MINUTES, names: plural, ...loaded };
 }

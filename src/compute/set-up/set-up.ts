@@ -97,7 +97,8 @@ function plateLines({ workout, movements, parts, competition }: SetUpInput): rea
   const loading = workout.parts.map((part) => part.loading).find((each) => each !== undefined);
   const who = loading ?? competition?.loading;
   const isSaid = who === "alone" || who === "help-allowed";
-  return [{ kind: "plates", fixed: false }, ...(isSaid ? [{ kind: "loading", who } as const] : [])];
+  const prescribed = parts.every((part) => part.lifting === undefined);
+  return [{ kind: "plates", fixed: false, ...(prescribed && { prescribed }) }, ...(isSaid ? [{ kind: "loading", who } as const] : [])];
 }
 
 /** Whether anything is changed on a bar after the start: for a lift, and where the work comes to another load. */

@@ -66,7 +66,7 @@ describe("what to set out", () => {
     const rising = [...mixed, { lines: [{ movement: "thruster", amount: 5, kilograms: 40 }] }];
     const told = lines(rising, { competition });
     expect(told).toContain(
-      "Plates beside the bar in loading order; a second person checks them without knowing your target.",
+      "Plates beside the bar in loading order; a second person adds them up after every change.",
     );
     expect(told).toContain("Helpers may load: agree with two of them who stands where.");
     expect(told).toContain(
