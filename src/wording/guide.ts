@@ -95,7 +95,8 @@ function clausesFor(visited: readonly Visited[]): readonly string[] {
 
 /** The largest set of reps that are broken up in every visit, where most are no singles. */
 function largestSet(rows: readonly PacingRow[]): number | undefined {
-  if (rows[0]?.displayed || rows[0]?.unit !== "reps" || rows.some((row) => row.sets.length < 2)) return undefined;
+  if (rows[0]?.displayed || rows[0]?.unit !== "reps" || rows.some((row) => row.sets.length < 2))
+    return undefined;
   const amounts = rows.flatMap((row) => row.sets.map((set) => set.amount));
   const most = Math.max(...amounts);
   return most <= 1 || amounts.filter((amount) => amount <= 1).length * 2 > amounts.length ? undefined : most;

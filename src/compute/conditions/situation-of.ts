@@ -162,7 +162,10 @@ function workoutFacts(input: SituationInput): Situation["facts"] {
     "has-lift": [yesOrNo(hasLift(input))],
     lifted: [yesOrNo(hasLift(input))],
     "needs-catching": [yesOrNo(used.some((movement) => movement.loading?.needsCatching === true))],
-    ending: parts.length === 0 ? undefined : parts.flatMap(({ pacing }) => (pacing?.whenStopped?.atWall ? [] : (pacing?.ending ?? []))),
+    ending:
+      parts.length === 0
+        ? undefined
+        : parts.flatMap(({ pacing }) => (pacing?.whenStopped?.atWall ? [] : (pacing?.ending ?? []))),
   });
 }
 

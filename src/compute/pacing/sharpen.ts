@@ -54,11 +54,7 @@ export function sharpenOf(track: Track, rules: Rules, sensitivity: Sensitivity):
 }
 
 /** How a movement is tested: what is rowed and run over its usual distances, what is counted for some minutes. */
-function testOf(
-  { kind, name, plural }: Movement,
-  unit: AmountUnit,
-  isLoaded: boolean,
-): Sharpen["test"] {
+function testOf({ kind, name, plural }: Movement, unit: AmountUnit, isLoaded: boolean): Sharpen["test"] {
   if (kind === "erg" && unit === "calories") return { kind: "most-calories", minutes: COUNTED_MINUTES, name };
   if (kind === "erg") return { kind: "best-time", metres: ERG_METRES, name };
   if (kind === "run") return { kind: "best-time", metres: RUN_METRES, name };

@@ -98,7 +98,10 @@ function plateLines({ workout, movements, parts, competition }: SetUpInput): rea
   const who = loading ?? competition?.loading;
   const isSaid = who === "alone" || who === "help-allowed";
   const prescribed = parts.every((part) => part.lifting === undefined);
-  return [{ kind: "plates", fixed: false, ...(prescribed && { prescribed }) }, ...(isSaid ? [{ kind: "loading", who } as const] : [])];
+  return [
+    { kind: "plates", fixed: false, ...(prescribed && { prescribed }) },
+    ...(isSaid ? [{ kind: "loading", who } as const] : []),
+  ];
 }
 
 /** Whether anything is changed on a bar after the start: for a lift, and where the work comes to another load. */

@@ -269,7 +269,10 @@ export const setUpLineField = z.discriminatedUnion("kind", [
   z.strictObject({
     kind: z.literal("plates"),
     fixed: z.boolean().describe("nothing is changed on the bar once it is loaded"),
-    prescribed: z.literal(true).optional().describe("all that is loaded stands in the workout: no lift is chosen"),
+    prescribed: z
+      .literal(true)
+      .optional()
+      .describe("all that is loaded stands in the workout: no lift is chosen"),
   }),
   z.strictObject({ kind: z.literal("loading"), who: z.enum(["alone", "help-allowed"]) }),
   z.strictObject({ kind: z.literal("monitor") }),
@@ -365,7 +368,12 @@ export const basisField = z.strictObject({
 const testField = z.discriminatedUnion("kind", [
   z.strictObject({ kind: z.literal("best-time"), metres: z.number(), name: z.string() }),
   z.strictObject({ kind: z.literal("most-calories"), minutes: z.number(), name: z.string() }),
-  z.strictObject({ kind: z.literal("most-reps"), minutes: z.number(), names: z.string(), loaded: z.literal(true).optional() }),
+  z.strictObject({
+    kind: z.literal("most-reps"),
+    minutes: z.number(),
+    names: z.string(),
+    loaded: z.literal(true).optional(),
+  }),
 ]);
 
 export const sharpenField = z.strictObject({
