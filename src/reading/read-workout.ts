@@ -10,7 +10,7 @@ import { readPlannedAs } from "./notation/planned-as.ts";
 import { readObjective } from "./notation/objective-phrase.ts";
 import { readPart, type ReadPart } from "./notation/read-part.ts";
 import { sourceOf, type WrittenPart } from "./notation/written-part.ts";
-import type { WorkReading } from "./notation/read-steps.ts";
+import type { WorkReading } from "./notation/work-reading.ts";
 import { readTieBreakPart } from "./notation/tie-break-phrase.ts";
 import { readTotal } from "./notation/total-phrase.ts";
 import { tradeWordRemedy } from "./notation/trade-words.ts";
@@ -44,8 +44,8 @@ export function readWorkout(file: SourceFile, movements: ReadonlyMap<string, Mov
   const entries = isGroup(opened.value) ? opened.value : {};
   const faults: Faults = [];
   const divisions = shaped.ok ? shaped.value.divisions : divisionsOf(entries);
-  const readings = readingsFor(divisions, entries, movements, opened, faults);
-  const parts = readParts(entries, readings, faults);
+  const reading = readingFor(divisions, entries, movements, opened, faults);
+  const parts = readParts(entries, reading);
   const names = parts.map((part) => part.written.name);
   const total = readTotal(
     textAt(entries, "total"),
@@ -62,7 +62,7 @@ export function readWorkout(file: SourceFile, movements: ReadonlyMap<string, Mov
   const words = readCoachWords(opened, movements);
   if (shaped.ok) checkEarly(shaped.value.early, divisions, names, faults);
   const plannedAs = shaped.ok ? readPlannedAs(shaped.value["planned as"], divisions, faults) : [];
-  const placed = distinct(faults.map((fault) => placedFault(fault, opened)));
+  const placed = faults.map((fault) => placedFault(fault, opened));
   const said = words.ok ? words.notices : words.faults;
   const all = [...(shaped.ok ? shaped.notices : shaped.faults.map(inTradeWords)), ...said, ...placed];
   const refused = !shaped.ok || !words.ok || all.some((fault) => fault.severity !== "notice");
@@ -98,30 +98,25 @@ function divisionsOf(entries: Entries): readonly string[] {
   return typeof written === "string" ? written.split(/\s*,\s*/) : ["men", "women"];
 }
 
-function readingsFor(
+function readingFor(
   divisions: readonly string[],
   entries: Entries,
   movements: ReadonlyMap<string, Movement>,
   opened: OpenedYaml,
   faults: Faults,
-): readonly WorkReading[] {
+): WorkReading {
   const byName = movementByName(movements);
-  const movementNames = namesOfMovements(movements);
   const words = divisionWords(entries["by division"], divisions, byName, faults);
-  return divisions.map((_, index): WorkReading => ({
-    who: { index, divisions },
+  return {
+    divisions,
     movements,
     byName,
-    movementNames,
-    wordNames: [...new Set((words[index] ?? []).map(({ word }) => word))],
+    movementNames: namesOfMovements(movements),
+    wordNames: [...new Set(words.flat().map(({ word }) => word))],
     faults,
-    words: words[index] ?? [],
+    words,
     placeAt: (source) => (source.isName ? opened.placeOfName(source.path) : opened.placeAt(source.path)),
-    tellStep: (step, trouble) => {
-      const source: TextSource = { text: step.written, path: [], isName: false };
-      faults.push({ ...trouble, source, offset: 0, found: step.written, place: step.place });
-    },
-  }));
+  };
 }
 
 /** Nobody scores more in one workout, and each takes a page of the brief. */
@@ -130,11 +125,8 @@ const MOST_PARTS = 12;
 type PartInFile = { readonly written: WrittenPart; readonly read: ReadPart | undefined };
 
 /** The parts in order; without `parts:` the entries at the top are the one part. */
-function readParts(
-  entries: Entries,
-  readings: readonly WorkReading[],
-  faults: Faults,
-): readonly PartInFile[] {
+function readParts(entries: Entries, reading: WorkReading): readonly PartInFile[] {
+  const { faults } = reading;
   const listed = entries["parts"];
   const raw: readonly (readonly [Entries, Path])[] = Array.isArray(listed)
     ? listed.flatMap((part: unknown, index) => (isGroup(part) ? [[part, ["parts", index]] as const] : []))
@@ -182,7 +174,7 @@ function readParts(
       );
     }
     const written: WrittenPart = { entries: part, path, name, earlier: [...earlier] };
-    const read = readPart(written, readings, faults);
+    const read = readPart(written, reading);
     parts.push({ written, read });
     earlier.push({ name, start: read?.start ?? unknownStart(name) });
   }
@@ -226,17 +218,6 @@ function withMissingColon(fault: Fault, yaml: string): Fault {
     remedy: `Write \`${name}:\`.`,
     severity: "fault",
   };
-}
-
-/** The same trouble is found once for each division. */
-function distinct(faults: readonly Fault[]): readonly Fault[] {
-  const seen = new Set<string>();
-  return faults.filter(({ place, found, problem }) => {
-    const key = `${place.line}:${place.column}:${found}:${problem}`;
-    const isNew = !seen.has(key);
-    seen.add(key);
-    return isNew;
-  });
 }
 
 /** Parts scored by loads, and those that could not be read. */

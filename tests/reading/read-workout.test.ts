@@ -107,6 +107,27 @@ describe("a workout", () => {
     ]);
   });
 
+  it("tells a wrong line once, however many divisions read it and however often it is done", () => {
+    const problemsOf = (yaml: string): readonly string[] => {
+      const checked = readWorkout(
+        { path: "w.mdx", text: `---\ntitle: Weir\n${yaml}\n---\n` },
+        contentMovements,
+      );
+      return checked.ok ? [] : checked.faults.map(({ problem, found }) => `${found}: ${problem}`);
+    };
+    expect(problemsOf("for time:\nwork:\n  - 10 burpe\n  - 10 thrustr at 43/29 kg")).toEqual([
+      'burpe: no movement is called "burpe"',
+      'thrustr: no movement is called "thrustr"',
+    ]);
+    expect(
+      problemsOf("on the clock: 17:00\nwork:\n  - 3 rounds:\n      - max burpee in 1:00\n      - rest"),
+    ).toEqual(["rest: how long this rest is stands nowhere"]);
+    expect(problemsOf("for time:\nwearing: 9/6 vest\nwork:\n  - 10 burpee")).toEqual([
+      "9: a load needs its unit",
+      "6: a load needs its unit",
+    ]);
+  });
+
   it("asks for a title", () => {
     const checked = readWorkout({ path: "w.mdx", text: `---\n${plain}\n---\n` }, contentMovements);
     expect(checked.ok ? [] : checked.faults.map((fault) => fault.problem)).toEqual(["`title` is missing"]);

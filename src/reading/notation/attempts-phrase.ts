@@ -2,6 +2,7 @@ import { readMass } from "../quantities/mass.ts";
 import { readClock } from "../quantities/time.ts";
 import { inKilograms, type Mass } from "../../models/quantity.ts";
 import type { AttemptBounds } from "../../models/workout.ts";
+import { forEverybody, type ByDivision } from "./by-division.ts";
 import { beyond } from "./check-bounds.ts";
 import { tellText, type Faults, type Trouble } from "./notation-fault.ts";
 import type { TextSource } from "./token.ts";
@@ -33,14 +34,12 @@ export function readAttemptBounds(
     .split(/,(?!\d)/)
     .map((phrase) => phrase.trim())
     .filter((phrase) => phrase !== "");
-  const bounds = divisions.map((_, index) =>
-    phrases.reduce<AttemptBounds>(
-      (all, phrase) => ({ ...all, ...boundOf(phrase, index, divisions, source, faults) }),
-      {},
-    ),
-  );
+  const said = phrases.map((phrase) => boundsOf(phrase, divisions, source, faults));
   if (faults.length > before) return undefined;
-  const settled = bounds.map((bound, index) => [divisions[index] ?? "", bound] as const);
+  const settled = divisions.map(
+    (division, index) =>
+      [division, Object.assign({}, ...said.map((bounds) => bounds[index])) as AttemptBounds] as const,
+  );
   if (settled.some(([, { jump, opener }]) => jump !== undefined && opener === undefined)) {
     tellText(faults, source, {
       problem: "fixed steps need a load to open with",
@@ -52,14 +51,18 @@ export function readAttemptBounds(
   return Object.fromEntries(settled);
 }
 
-function boundOf(
+/** What one phrase sets for each division; nothing with a fault noted. */
+function boundsOf(
   phrase: string,
-  index: number,
   divisions: readonly string[],
   source: TextSource,
   faults: Faults,
-): AttemptBounds {
-  if (/^(?:loads )?rising$/i.test(phrase)) return { rising: true };
+): ByDivision<AttemptBounds> {
+  const told = (trouble: Trouble): ByDivision<AttemptBounds> => {
+    faults.push({ ...trouble, source, offset: Math.max(0, source.text.indexOf(phrase)), found: phrase });
+    return forEverybody(divisions, {});
+  };
+  if (/^(?:loads )?rising$/i.test(phrase)) return forEverybody(divisions, { rising: true });
   const most = /^at most (\d+)(?: attempts)?$/i.exec(phrase);
   const rest = /^rest at least (\S+)$/i.exec(phrase);
   const first = /^first (?:lift )?after (\S+)$/i.exec(phrase);
@@ -67,24 +70,19 @@ function boundOf(
   const time = wait && readClock(wait[1] ?? "");
   const trouble =
     (most && beyond("attempts", Number(most[1]))) ?? (time?.ok === true && beyond("rest", time.value));
-  if (trouble) {
-    tellOnce(phrase, trouble, source, faults);
-    return {};
-  }
-  if (most) return { attempts: Number(most[1]) };
-  if (time?.ok === true) return rest ? { smallestRest: time.value } : { firstRest: time.value };
-  const opener = massOf(/^open (?:with|at) (.+)$/i.exec(phrase)?.[1], index, divisions.length);
-  const jump = massOf(/^up by (.+)$/i.exec(phrase)?.[1], index, divisions.length);
-  const beyondLoad =
-    (opener && beyond("opener", inKilograms(opener))) ?? (jump && beyond("jump", inKilograms(jump)));
-  if (beyondLoad) {
-    tellOnce(phrase, beyondLoad, source, faults);
-    return {};
-  }
-  if (opener) return { opener };
-  if (jump) return { jump };
-  tellOnce(phrase, NOTHING_SET, source, faults);
-  return {};
+  if (trouble) return told(trouble);
+  if (most) return forEverybody(divisions, { attempts: Number(most[1]) });
+  if (time?.ok === true)
+    return forEverybody(divisions, rest ? { smallestRest: time.value } : { firstRest: time.value });
+  const opener = massesOf(/^open (?:with|at) (.+)$/i.exec(phrase)?.[1], divisions);
+  const jump = massesOf(/^up by (.+)$/i.exec(phrase)?.[1], divisions);
+  const beyondLoad = [
+    ...(opener ?? []).map((mass) => beyond("opener", inKilograms(mass))),
+    ...(jump ?? []).map((mass) => beyond("jump", inKilograms(mass))),
+  ].find((one) => one !== undefined);
+  if (beyondLoad) return told(beyondLoad);
+  if (opener) return opener.map((mass) => ({ opener: mass }));
+  return jump ? jump.map((mass) => ({ jump: mass })) : told(NOTHING_SET);
 }
 
 const NOTHING_SET: Trouble = {
@@ -93,19 +91,17 @@ const NOTHING_SET: Trouble = {
   remedy: "Write it in one of these ways; loads carry their unit, and slashes part divisions.",
 };
 
-/** Each phrase is read once for every division. */
-function tellOnce(phrase: string, trouble: Trouble, source: TextSource, faults: Faults): void {
-  if (faults.some((fault) => fault.source.path === source.path && fault.found === phrase)) return;
-  faults.push({ ...trouble, source, offset: Math.max(0, source.text.indexOf(phrase)), found: phrase });
-}
-
-/** The load of a division, of one for all or of one for each with slashes between and the unit at the end. */
-function massOf(text: string | undefined, index: number, divisions: number): Mass | undefined {
+/** The load of each division, of one for all or of one for each with slashes between and the unit at the end. */
+function massesOf(text: string | undefined, divisions: readonly string[]): ByDivision<Mass> | undefined {
   if (text === undefined) return undefined;
   const values = text.split("/").map((value) => value.trim());
-  if (values.length !== 1 && values.length !== divisions) return undefined;
+  if (values.length !== 1 && values.length !== divisions.length) return undefined;
   const unit = /[a-z#]+\.?$/i.exec(text.trim())?.[0] ?? "";
-  const own = values.length === 1 ? text : (values[index] ?? "");
-  const mass = readMass(/[a-z#]/i.test(own) ? own : `${own} ${unit}`, {});
-  return mass.ok && mass.value.value > 0 ? mass.value : undefined;
+  const masses = values.flatMap((value) => {
+    const mass = readMass(/[a-z#]/i.test(value) ? value : `${value} ${unit}`, {});
+    return mass.ok && mass.value.value > 0 ? [mass.value] : [];
+  });
+  if (masses.length < values.length) return undefined;
+  const [shared] = masses;
+  return shared !== undefined && values.length === 1 ? forEverybody(divisions, shared) : masses;
 }

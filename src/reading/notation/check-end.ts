@@ -1,9 +1,9 @@
 import type { EffortStep, PartLength, Step } from "../../models/workout.ts";
 import type { CheckedWork } from "./check-work.ts";
 import { effortsOf } from "./default-score.ts";
-import { tellText, type Trouble } from "./notation-fault.ts";
+import { tellStep, tellText, type Trouble } from "./notation-fault.ts";
 import type { PartKind, WrittenClock } from "./part-phrases.ts";
-import type { WorkReading } from "./read-steps.ts";
+import type { WorkReading } from "./work-reading.ts";
 import type { TextSource } from "./token.ts";
 
 /** The kind and clock of a part, and its work with what follows from it. */
@@ -72,17 +72,17 @@ function checkLifts(steps: readonly Step[], reading: WorkReading, tell: (trouble
     const lifted = clocked.some((step) => open.includes(step));
     for (const step of efforts) {
       const inWindow = lifted && clocked.includes(step);
-      if (!open.includes(step) && !inWindow) reading.tellStep(step, OTHER_WORK);
+      if (!open.includes(step) && !inWindow) tellStep(reading.faults, step, OTHER_WORK);
     }
     for (const step of steps) tellLiftedOut(step, reading);
   } else if (set === undefined) tell(NO_LIFT);
-  else reading.tellStep(set, SET_LOAD);
+  else tellStep(reading.faults, set, SET_LOAD);
 }
 
 /** A missed lift is no work left undone: whether it puts an athlete out is for the rules to say. */
 function tellLiftedOut(step: Step, reading: WorkReading): void {
   if (step.kind !== "block") return;
-  if (step.elimination) reading.tellStep(step, LIFTED_OUT);
+  if (step.elimination) tellStep(reading.faults, step, LIFTED_OUT);
   else for (const inner of step.steps) tellLiftedOut(inner, reading);
 }
 

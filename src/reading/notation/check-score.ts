@@ -1,7 +1,7 @@
 import type { PartClock, Score, Step } from "../../models/workout.ts";
 import { effortsOf } from "./default-score.ts";
-import { tellText, type Faults, type Trouble } from "./notation-fault.ts";
-import type { WorkReading } from "./read-steps.ts";
+import { tellStep, tellText, type Trouble } from "./notation-fault.ts";
+import type { WorkReading } from "./work-reading.ts";
 import type { TextSource } from "./token.ts";
 
 /** Scores that need intervals: timed passes, or rounds where a time is scored. */
@@ -20,12 +20,11 @@ type ScoredWork = { readonly score: Score; readonly clock: PartClock; readonly s
 export function checkScore(
   { score, clock, steps }: ScoredWork,
   source: TextSource,
-  reading: WorkReading | undefined,
-  faults: Faults,
+  reading: WorkReading,
 ): void {
   const trouble = misfit({ score, clock, steps });
-  if (trouble !== undefined) tellText(faults, source, trouble);
-  if (reading === undefined || !countsReps(score, clock)) return;
+  if (trouble !== undefined) tellText(reading.faults, source, trouble);
+  if (!countsReps(score, clock)) return;
   // Rounds are counted without what is done before the first of them.
   const scored = score.kind === "rounds-and-reps" ? steps.filter(hasPasses) : steps;
   tellUncounted(scored, reading);
@@ -104,7 +103,7 @@ function tellUncounted(steps: readonly Step[], reading: WorkReading): void {
   const [first] = uncounted;
   if (first === undefined) return;
   const lines = new Set(uncounted.map(({ written }) => written)).size;
-  reading.tellStep(first, {
+  tellStep(reading.faults, first, {
     problem:
       lines === 1
         ? "what this counts for the score is not said, and it is taken as 1"

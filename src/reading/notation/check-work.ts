@@ -60,7 +60,14 @@ export function checkWork(
   starts: number | undefined,
   tell: Walk["tell"],
 ): CheckedWork {
-  const walk: Walk = { tell, starts, cap: part.cap, lastDeadline: 0, lastWork: 0 };
+  const told: (readonly [Step, Trouble])[] = [];
+  // What is done round after round is told once.
+  const tellOnce: Walk["tell"] = (step, trouble) => {
+    if (told.some(([other, known]) => other === step && known.problem === trouble.problem)) return;
+    told.push([step, trouble]);
+    tell(step, trouble);
+  };
+  const walk: Walk = { tell: tellOnce, starts, cap: part.cap, lastDeadline: 0, lastWork: 0 };
   const walked = walkSteps(steps, 0, part, walk);
   return { ...walked, lastWork: walk.lastWork };
 }

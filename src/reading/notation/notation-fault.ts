@@ -1,4 +1,5 @@
 import type { Fault, Place } from "../../models/fault.ts";
+import type { Step } from "../../models/workout.ts";
 import type { OpenedYaml } from "../yaml/open-yaml.ts";
 import { writtenBy, type TextSource, type Token } from "./token.ts";
 
@@ -47,6 +48,12 @@ export function tell(
 /** Notes trouble with a text as a whole. */
 export function tellText(faults: Faults, source: TextSource, trouble: Trouble): void {
   faults.push({ ...trouble, source, offset: 0, found: source.text });
+}
+
+/** Notes trouble with a step that was read. */
+export function tellStep(faults: Faults, step: Step, trouble: Trouble): void {
+  const source: TextSource = { text: step.written, path: [], isName: false };
+  faults.push({ ...trouble, source, offset: 0, found: step.written, place: step.place });
 }
 
 /** A fault of the notation with its place in the file. */

@@ -12,13 +12,13 @@ import {
   type PartKind,
   type WrittenClock,
 } from "./part-phrases.ts";
-import { workOf, type Work } from "./part-work.ts";
+import { worksOf } from "./part-work.ts";
 import { everybodysLines, ownLines } from "./own-lines.ts";
 import { prescriptionOf } from "./prescription.ts";
-import type { WorkReading } from "./read-steps.ts";
 import { readScore } from "./score-phrase.ts";
 import { tradeWordRemedy } from "./trade-words.ts";
 import { readWearing } from "./wearing.ts";
+import type { WorkReading } from "./work-reading.ts";
 import { sourceOf, wholePart, type WrittenPart } from "./written-part.ts";
 
 /** What the notation says of a part; the plain entries beside it are the schema's. */
@@ -30,29 +30,23 @@ export type ReadPart = Pick<
   readonly wearing?: { readonly what: string; readonly load: Readonly<Record<string, Load>> };
 };
 
-/**
- * Reads a part for every division. The readings, one for each division, share their list of faults; what cannot be
- * read is told there, and the part is undefined then.
- */
-export function readPart(
-  part: WrittenPart,
-  readings: readonly WorkReading[],
-  faults: Faults,
-): ReadPart | undefined {
+/** Reads a part for every division. What cannot be read is told, and the part is undefined then. */
+export function readPart(part: WrittenPart, reading: WorkReading): ReadPart | undefined {
+  const { divisions, faults } = reading;
   const before = faults.length;
   const start = startOf(part, faults);
   const kind = kindOf(part, faults);
   const clock = kind && readPartClock(kind, sourceOf(part, kind), faults);
   const starts = start?.kind === "clock" ? start.at : undefined;
   // Where the kind is not known, its lines are read all the same, so that their faults are told with it.
-  const works = readings.map((reading) => workOf(part, kind ?? likeliestKind(part), clock, starts, reading));
+  const works = worksOf(part, kind ?? likeliestKind(part), clock, starts, reading);
   const [first] = works;
   const written = part.entries["score"];
   const score = typeof written === "string" ? readScore(sourceOf(part, "score"), faults) : undefined;
   const minimum = part.entries["minimum work"];
   const minimumWork =
     typeof minimum === "string" ? readMinimumWork(sourceOf(part, "minimum work"), faults) : undefined;
-  const wearing = readWearing(part.entries["wearing"], [...part.path, "wearing"], readings, faults);
+  const wearing = readWearing(part.entries["wearing"], [...part.path, "wearing"], reading);
   const refused = faults.slice(before).some((fault) => fault.severity !== "notice");
   if (refused || start === undefined || clock === undefined || kind === undefined || first === undefined)
     return undefined;
@@ -61,28 +55,24 @@ export function readPart(
   checkScore(
     { score: scored, clock: settled, steps: first.steps },
     typeof written === "string" ? sourceOf(part, "score") : sourceOf(part, kind),
-    readings[0],
-    faults,
+    reading,
   );
   const lines = prescriptionOf(part.entries["work"]);
-  const readers = readings.map(({ who, words, byName }) => ({
-    index: who.index,
-    divisions: who.divisions.length,
-    words,
-    byName,
+  const readers = divisions.map((_, index) => ({
+    index,
+    divisions: divisions.length,
+    words: reading.words[index] ?? [],
+    byName: reading.byName,
   }));
   return {
     name: part.name,
     start,
     clock: settled,
     heading: [kind, sourceOf(part, kind).text.trim()].filter((words) => words !== "").join(", "),
-    work: Object.fromEntries(works.map((work) => [work.division, work.steps])),
+    work: Object.fromEntries(works.map((work, index) => [divisions[index] ?? "", work.steps])),
     prescription: everybodysLines(lines, readers),
     ownPrescription: Object.fromEntries(
-      works.flatMap(({ division }, index) => {
-        const reader = readers[index];
-        return reader === undefined ? [] : [[division, ownLines(lines, reader)]];
-      }),
+      readers.map((reader) => [divisions[reader.index] ?? "", ownLines(lines, reader)]),
     ),
     score: scored,
     ...(minimumWork === undefined ? {} : { minimumWork }),
@@ -161,7 +151,7 @@ function likeliestKind(part: WrittenPart): PartKind {
   return PART_KINDS.find((kind) => meant.includes(kind)) ?? "for time";
 }
 
-function settleClock(clock: WrittenClock, works: readonly Work[]): PartClock {
+function settleClock(clock: WrittenClock, works: ReturnType<typeof worksOf>): PartClock {
   if (!("asWritten" in clock)) return clock;
   const length = seconds(Math.max(...works.map((work) => work.checked.lastWork ?? 0)));
   return clock.kind === "on-the-clock"

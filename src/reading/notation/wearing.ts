@@ -1,15 +1,16 @@
 import { inKilograms } from "../../models/quantity.ts";
 import type { Load } from "../../models/workout.ts";
 import type { Path } from "../yaml/open-yaml.ts";
+import { forEverybody } from "./by-division.ts";
 import { beyond } from "./check-bounds.ts";
 import { atEnd, cursorAt, rest, skip } from "./cursor.ts";
 import { settleLoad } from "./load.ts";
-import { tellText, type Faults, type Trouble } from "./notation-fault.ts";
+import { tellText, type Trouble } from "./notation-fault.ts";
 import { startsEntry } from "./number-series.ts";
-import type { WorkReading } from "./read-steps.ts";
+import type { Reading } from "./reading.ts";
 import { takeRoundValues } from "./round-values.ts";
-import { spellWords } from "./spell-words.ts";
-import { tokensOf, writtenBy, type TextSource, type Token } from "./token.ts";
+import { writtenBy, type TextSource, type Token } from "./token.ts";
+import { readText, type WorkReading } from "./work-reading.ts";
 
 /**
  * Reads what is worn for a whole part: `20/14 lb vest`, `weighted vest 20/14 lb`. Undefined where nothing is, or with
@@ -18,29 +19,25 @@ import { tokensOf, writtenBy, type TextSource, type Token } from "./token.ts";
 export function readWearing(
   written: unknown,
   path: Path,
-  readings: readonly WorkReading[],
-  faults: Faults,
+  reading: WorkReading,
 ): { readonly what: string; readonly load: Readonly<Record<string, Load>> } | undefined {
   if (typeof written !== "string") return undefined;
   const source: TextSource = { text: written, path, isName: false };
-  const loads: [string, Load][] = [];
-  let what = "";
-  for (const reading of readings) {
-    const tokens = spellWords(tokensOf(source), reading.words, reading.byName);
-    const read = readForDivision(tokens, reading);
-    if (read === undefined) {
-      if (faults.length === 0 || faults.at(-1)?.source !== source) tellText(faults, source, TROUBLE);
-      return undefined;
-    }
-    const trouble = read.load.kind === "mass" && beyond("worn", inKilograms(read.load.mass));
-    if (trouble) {
-      tellText(faults, source, trouble);
-      return undefined;
-    }
-    what = read.what;
-    loads.push([reading.who.divisions[reading.who.index] ?? "", read.load]);
-  }
-  return { what, load: Object.fromEntries(loads) };
+  const { divisions } = reading;
+  const worn = readText(source, forEverybody(divisions, undefined), reading, (tokens, _, own) => {
+    const read = readForDivision(tokens, own);
+    if (read === undefined && own.faults.at(-1)?.source !== source) tellText(own.faults, source, TROUBLE);
+    const trouble = read?.load.kind === "mass" && beyond("worn", inKilograms(read.load.mass));
+    if (trouble) tellText(own.faults, source, trouble);
+    return trouble ? undefined : read;
+  });
+  const loads = worn.flatMap(({ value }, index) =>
+    value ? [[divisions[index] ?? "", value.load] as const] : [],
+  );
+  const what = worn.at(-1)?.value?.what;
+  return what === undefined || loads.length < divisions.length
+    ? undefined
+    : { what, load: Object.fromEntries(loads) };
 }
 
 const TROUBLE: Trouble = {
@@ -51,7 +48,7 @@ const TROUBLE: Trouble = {
 
 function readForDivision(
   tokens: readonly Token[],
-  reading: WorkReading,
+  reading: Reading,
 ): { readonly what: string; readonly load: Load } | undefined {
   const begin = tokens.findIndex((_, index) => startsEntry(cursorAt(tokens, index)));
   if (begin === -1) return undefined;
