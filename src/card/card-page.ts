@@ -7,7 +7,7 @@ export const CARD_SIZES = {
 } as const;
 export type CardSize = keyof typeof CARD_SIZES;
 
-/** A text set in a box: as many lines as fit in `lines`, cut with an ellipsis after that. Pixels. */
+/** A text set in a box of so many lines at most, broken already where it has several. Pixels. */
 export type TextBox = {
   readonly x: number;
   readonly y: number;

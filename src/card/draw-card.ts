@@ -69,17 +69,24 @@ const cardNode = (page: CardPage): Node => ({
   type: "div",
   props: {
     style: { display: "flex", width: page.width, height: page.height, fontFamily: FONT_FAMILY },
-    children: page.texts.filter(({ text }) => text !== "").map(textNode),
+    children: page.texts.filter(({ text }) => text !== "").flatMap(lineNodes),
   },
 });
 
 const ALIGN = { start: "left", middle: "center", end: "right" } as const;
 
-const textNode = ({ x, y, width, text, size, lines, align, tone, strong }: TextBox): Node => ({
+/** A text line by line as it was broken, so that nothing else breaks it at a hyphen. */
+function lineNodes(box: TextBox): readonly Node[] {
+  const lines = box.text.split("\n");
+  const above = box.lines === 1 ? 0 : (box.size * (LINE_HEIGHT - 1)) / 2;
+  return lines.map((text, at) => lineNode({ ...box, text, y: box.y + above + at * box.size * LINE_HEIGHT }));
+}
+
+const lineNode = ({ x, y, width, text, size, align, tone, strong }: TextBox): Node => ({
   type: "div",
   props: {
     style: {
-      // A block, because only there lines are counted and cut. No hidden overflow: each would be a mask, slow to draw.
+      // A block, because only there a line too long is cut. No hidden overflow: each would be a mask, slow to draw.
       display: "block",
       position: "absolute",
       left: x,
@@ -88,8 +95,8 @@ const textNode = ({ x, y, width, text, size, lines, align, tone, strong }: TextB
       boxSizing: "border-box",
       fontSize: size,
       fontWeight: strong ? 600 : 400,
-      lineHeight: lines === 1 ? 1 : LINE_HEIGHT,
-      lineClamp: lines,
+      lineHeight: 1,
+      lineClamp: 1,
       textAlign: ALIGN[align],
       color: COLOURS[tone],
       fontVariantNumeric: "tabular-nums",

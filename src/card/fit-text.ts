@@ -14,27 +14,35 @@ type Fit = Omit<TextBox, "size" | "lines"> & {
  */
 export function fitText({ largest, smallest, lines, ...box }: Fit): TextBox & { readonly height: number } {
   let size = largest;
-  while (size > smallest && linesOf(box.text, size, box.strong, box.width) > lines) size -= 2;
-  const used = Math.min(lines, linesOf(box.text, size, box.strong, box.width));
-  return { ...box, size, lines, height: used * size * LINE_HEIGHT };
+  let broken = breakText(box.text, size, box.strong, box.width);
+  while (size > smallest && broken.length > lines) {
+    size -= 2;
+    broken = breakText(box.text, size, box.strong, box.width);
+  }
+  const kept = broken.slice(0, lines);
+  const text = broken.length > lines ? `${kept.join("\n")} …` : kept.join("\n");
+  return { ...box, text, size, lines, height: kept.length * size * LINE_HEIGHT };
 }
 
-/** Lines a text takes when broken at spaces; a word wider than a line takes as many as it fills. */
-export function linesOf(text: string, size: number, strong: boolean, width: number): number {
-  const space = approximateWidth(" ", size, strong);
-  let lines = 1;
-  let used = 0;
-  for (const word of text.split(" ")) {
-    const wide = approximateWidth(word, size, strong);
-    if (used > 0 && used + space + wide > width) {
-      lines += 1;
-      used = 0;
-    }
-    used += (used > 0 ? space : 0) + wide;
-    if (used > width) {
-      lines += Math.floor(used / width);
-      used %= width;
-    }
+/** The lines of a text broken at spaces alone; a word wider than a line is cut where it no longer fits. */
+export function breakText(text: string, size: number, strong: boolean, width: number): readonly string[] {
+  const wide = (piece: string): number => approximateWidth(piece, size, strong);
+  const lines: string[] = [];
+  for (const word of text.split(" ").flatMap((whole) => cutWord(whole, width, wide))) {
+    const last = lines.at(-1);
+    if (last !== undefined && wide(`${last} ${word}`) <= width) lines[lines.length - 1] = `${last} ${word}`;
+    else lines.push(word);
   }
   return lines;
+}
+
+function cutWord(word: string, width: number, wide: (piece: string) => number): readonly string[] {
+  if (wide(word) <= width) return [word];
+  const pieces: string[] = [];
+  for (const letter of Array.from(word)) {
+    const last = pieces.at(-1);
+    if (last !== undefined && wide(last + letter) <= width) pieces[pieces.length - 1] = last + letter;
+    else pieces.push(letter);
+  }
+  return pieces;
 }

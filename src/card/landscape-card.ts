@@ -148,6 +148,7 @@ const workTexts = ({ work, whose }: CardFacts, top: number, bottom: number): rea
     top: top + 12,
     bottom,
     align: "middle",
-    largest: 76,
+    columns: 2,
+    largest: 110,
     smallest: 26,
   });

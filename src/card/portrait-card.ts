@@ -133,6 +133,7 @@ const workTexts = ({ work, whose }: CardFacts, top: number, bottom: number): rea
     top,
     bottom,
     align: "start",
+    columns: 1,
     largest: 104,
     smallest: 34,
   });

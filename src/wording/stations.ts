@@ -36,13 +36,23 @@ const loadOf = ({ load }: Row): readonly string[] => (load ? [sayPieces(load)] :
 const heightOf = ({ heightMetres }: Row): readonly string[] =>
   heightMetres === undefined ? [] : [sayHeight(heightMetres)];
 
+/** Waits that begin visits, each kind once with its time, or its shortest and longest. Reads `first stand 12 s to 15 s`. */
+function sayWaits(waits: readonly Wait[]): readonly string[] {
+  return [...Map.groupBy(waits, ({ kind }) => kind)].map(([kind, own]) => {
+    const times = own.map(({ lasts }) => lasts);
+    const ends = new Set([Math.min(...times), Math.max(...times)].map(sayDuration));
+    return `first ${kind}${kind === "plates" ? "," : ""} ${[...ends].join(" to ")}`;
+  });
+}
+
+type Wait = { readonly kind: "plates" | "stand" | "rest"; readonly lasts: number };
+
 /** The wait before a visit, which begins it: planned, prescribed, or to change plates. */
-function waitBefore(row: Row, rows: readonly Row[]): readonly string[] {
+function waitBefore(row: Row, rows: readonly Row[]): readonly Wait[] {
   const before = rows.find(({ index }) => index === row.index - 1);
   if (before?.kind !== "rest" || before.why === "begun") return [];
-  const time = sayDuration(before.end - before.start);
-  if (before.why === "plates") return [`first plates, ${time}`];
-  return [`first ${before.why === "stand" ? "stand" : "rest"} ${time}`];
+  const kind = before.why === "plates" || before.why === "stand" ? before.why : "rest";
+  return [{ kind, lasts: before.end - before.start }];
 }
 
 /** The rest before the first row of an interval is what the interval before it left, and told with that one. */
@@ -58,7 +68,7 @@ export const sayStation = (row: Row, rows: readonly Row[], rests: boolean): Stat
     ...heightOf(row),
     ...sayShortPace(row),
     ...(row.sides ? [SIDES[row.sides]] : []),
-    ...(rests ? [...toList(sayRestsAlone([row.sets])), ...waitBefore(row, rows)] : []),
+    ...(rests ? [...toList(sayRestsAlone([row.sets])), ...sayWaits(waitBefore(row, rows))] : []),
   ],
 });
 
@@ -92,7 +102,7 @@ export function sayStations(pacing: Pacing): readonly Station[] {
         ...paces,
         ...(first.sides ? [SIDES[first.sides]] : []),
         ...toList(sayRestsAlone(rows.map(({ sets }) => sets))),
-        ...over((row) => (isToldByInterval(row, pacing) ? [] : waitBefore(row, pacing.rows))),
+        ...sayWaits(rows.flatMap((row) => (isToldByInterval(row, pacing) ? [] : waitBefore(row, pacing.rows)))),
       ],
     };
   });
