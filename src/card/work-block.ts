@@ -2,7 +2,14 @@ import { keepUnits } from "../wording/keep-together.ts";
 import type { CardWork } from "./card-facts.ts";
 import { LINE_HEIGHT, type TextBox } from "./card-page.ts";
 import { breakText } from "./fit-text.ts";
-import { inOneColumn, inTwoColumns, type Column, type WorkFrame, type WorkLine, type WorkLayout } from "./work-columns.ts";
+import {
+  inOneColumn,
+  inTwoColumns,
+  type Column,
+  type WorkFrame,
+  type WorkLine,
+  type WorkLayout,
+} from "./work-columns.ts";
 
 /** A line of the work as it was broken. */
 type SetLine = WorkLine & Pick<TextBox, "x" | "width" | "align"> & { readonly pieces: readonly string[] };

@@ -102,7 +102,9 @@ export function sayStations(pacing: Pacing): readonly Station[] {
         ...paces,
         ...(first.sides ? [SIDES[first.sides]] : []),
         ...toList(sayRestsAlone(rows.map(({ sets }) => sets))),
-        ...sayWaits(rows.flatMap((row) => (isToldByInterval(row, pacing) ? [] : waitBefore(row, pacing.rows)))),
+        ...sayWaits(
+          rows.flatMap((row) => (isToldByInterval(row, pacing) ? [] : waitBefore(row, pacing.rows))),
+        ),
       ],
     };
   });

@@ -70,7 +70,10 @@ describe.each([
 
 describe("the wide card", () => {
   it("sets many lines in two columns, under their kind, with letters a sixth larger than in one", () => {
-    const [one, two] = [workBlock([many], undefined, { ...wide, columns: 1 }), workBlock([many], undefined, wide)];
+    const [one, two] = [
+      workBlock([many], undefined, { ...wide, columns: 1 }),
+      workBlock([many], undefined, wide),
+    ];
     expect(new Set(two.slice(1).map(({ x }) => x)).size).toBe(2);
     expect((two[0]?.size ?? 0) / (one[0]?.size ?? 1)).toBeGreaterThan(7 / 6);
   });
@@ -85,7 +88,7 @@ describe("the wide card", () => {
   it("never parts what is indented from the line above it", () => {
     const block: CardWork = { kind: "for time", lines: Array.from({ length: 4 }, () => rounds.lines).flat() };
     const boxes = workBlock([block], undefined, wide).slice(1);
-    const at = (index: number): number => (boxes[index]?.x ?? 0) > 600 ? 2 : 1;
+    const at = (index: number): number => ((boxes[index]?.x ?? 0) > 600 ? 2 : 1);
     expect(new Set(boxes.map((_, index) => at(index))).size).toBe(2);
     for (const index of [0, 2, 4, 6]) expect(at(index)).toBe(at(index + 1));
   });

@@ -48,7 +48,16 @@ describe("a station", () => {
 
   it("of rounds tells waits that differ as a span, with their kind once", () => {
     const rows = [12, 15].flatMap((lasts, at) => [
-      { ...first, kind: "rest" as const, why: "stand" as const, index: 2 * at, round: at + 1, start: 0, end: lasts, sets: [] },
+      {
+        ...first,
+        kind: "rest" as const,
+        why: "stand" as const,
+        index: 2 * at,
+        round: at + 1,
+        start: 0,
+        end: lasts,
+        sets: [],
+      },
       { ...first, index: 2 * at + 1, round: at + 1 },
     ]);
     expect(sayStations({ ...pacing, rows })[0]?.details).toContain("first stand 12\u00a0s to 15\u00a0s");
