@@ -1,7 +1,7 @@
 import type { Plan } from "../models/plan/plan.ts";
 import { sayRow } from "./amount.ts";
 import { sayLoad } from "./mass.ts";
-import { sayList } from "./number.ts";
+import { sayCount, sayList } from "./number.ts";
 import { sayRoundOf } from "./round-name.ts";
 import { sayGates } from "./gates.ts";
 import { sayShare, sayChance } from "./share.ts";
@@ -28,7 +28,11 @@ function sayWhere(pacing: Pacing, rowIndex: number | undefined): string | undefi
 /** Work out of reach with its load: `squat snatches at 61 kg`. */
 const sayOutOfReach = ({ outOfReach }: Pacing, { units }: ScoreContext): string =>
   sayList(
-    outOfReach.map(({ plural, load }) => (load ? `${plural} at ${sayLoad(load, units)}` : plural)),
+    outOfReach.map(({ name, plural, load, inOneSet }) => {
+      const what = inOneSet ? sayCount(inOneSet.asked, name, plural) : plural;
+      const loaded = load ? `${what} at ${sayLoad(load, units)}` : what;
+      return inOneSet ? `${loaded} without a break, your best set being about ${inOneSet.best}` : loaded;
+    }),
     "and",
   );
 
@@ -85,7 +89,7 @@ function sayWall(
   const [first] = pacing.outOfReach;
   const share = first?.load?.shareOfBest;
   const remains = left === undefined ? "" : ` ${sayClock(left)} of the clock remain.`;
-  const singles = left !== undefined && left >= 60 && share !== undefined && share <= WORTH_A_TRY;
+  const singles = first?.inOneSet === undefined && left !== undefined && left >= 60 && share !== undefined && share <= WORTH_A_TRY;
   const use = singles
     ? " Single lifts with two minutes between them are honest, as long as each is safe; every one made counts."
     : "";
@@ -111,9 +115,9 @@ const MAY_GO = 1.2;
 type OutOfReach = Pacing["outOfReach"][number];
 
 /** Whether work is out of reach only because nobody knows better: a skill, or a load near a best guessed from the level. */
-export const isDoubted = ({ skill, load, share, untried }: OutOfReach): boolean =>
+export const isDoubted = ({ skill, load, share, untried, inOneSet }: OutOfReach): boolean =>
   skill !== undefined ||
-  (untried === undefined && load !== undefined && load.shareOfBest === undefined && (share ?? 0) <= MAY_GO);
+  (inOneSet === undefined && untried === undefined && load !== undefined && load.shareOfBest === undefined && (share ?? 0) <= MAY_GO);
 
 /** Why work is not planned: own numbers or the level say that it is out of reach, or nobody knows. */
 function sayLacking(pacing: Pacing, after: string | undefined, context: ScoreContext): string {
@@ -127,14 +131,16 @@ function sayLacking(pacing: Pacing, after: string | undefined, context: ScoreCon
   const guessed = first?.load !== undefined && first.load.shareOfBest === undefined;
   const by = guessed ? "Out of reach by what is expected of you" : "Out of reach by your numbers";
   const share = first?.load?.shareOfBest;
-  const near = share === undefined || after === undefined ? "" : `, ${sayShare(share)} of your best`;
+  const near = share === undefined || after === undefined || first?.inOneSet !== undefined ? "" : `, ${sayShare(share)} of your best`;
   return `${by}${after === undefined ? ", so not planned" : ` ${after}`}: ${what}${near}.`;
 }
 
 /** What to do about work out of reach: which version to ask for, and what to do for who can do it after all. */
 function sayAsk({ outOfReach: [first] }: Pacing, { units }: ScoreContext): string {
   if (!first) return "";
-  const { skill, load, share, name, plural, unit } = first;
+  const { skill, load, share, name, plural, unit, inOneSet } = first;
+  if (inOneSet)
+    return `Ask before the start for ${load ? "a lighter load or " : ""}sets of ${Math.max(1, Math.min(inOneSet.best, inOneSet.asked) - 1)}, or what the rules make of a break.`;
   if (skill) {
     const instead = skill.easier.length > 0 ? sayList(skill.easier, "or") : "another version";
     const [lacks, has] =

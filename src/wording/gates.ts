@@ -12,6 +12,9 @@ const WORTH_SAYING = 1;
 /** A gate passed as often as this asks for nothing, and one less often than the second for everything. Judgement. */
 const SURE = 0.975;
 const DOUBTFUL = 0.8;
+/** A gate passed less often than this even all out is no aim; a difference of chances below the second is none. Judgement. */
+const HOPELESS = 0.1;
+const WORTH_TELLING = 0.04;
 
 /**
  * The deadlines that end the part: those that are sure in one breath, the others each with when the plan is there, how often it is
@@ -26,7 +29,8 @@ export function sayGates(pacing: Pick<Pacing, "gates" | "score">, context: Score
   const others = gates.filter((gate) => !isSure(gate));
   return [
     ...(sure.length > 0 ? [saySure(sure, score, context)] : []),
-    ...others.map((gate) => sayGate(gate, score, context)),
+    ...(others.length > 1 ? [sayInDoubt(others, score, context)] : []),
+    ...(others.length === 1 ? others.map((gate) => sayGate(gate, score, context)) : []),
     ...(others.length > 0 ? [sayWhetherToGo(others)] : []),
   ].join(" ");
 }
@@ -69,10 +73,30 @@ function sayGate(gate: Gate, score: Pacing["score"], context: ScoreContext): str
   return `Gate: ${sayDeadline(gate, score, context)}: ${there}, passed ${sayChance(chance)} of the time${harder}.`;
 }
 
-/** What lies behind a gate counts only for who passes it. */
+/** Reads `Gates in doubt: 95 reps by 10:00 (plan 9:52, passed 90% of the time), 110 reps by 11:00 (plan 10:55, 55%; all out, 9 s sooner, 70%), or it ends.` */
+function sayInDoubt(gates: readonly Gate[], score: Pacing["score"], context: ScoreContext): string {
+  const each = gates.map((gate, at) => {
+    const { planned, chance, allOut, sooner } = gate;
+    const there = planned === undefined ? "the plan comes too late" : `plan ${sayClock(planned)}`;
+    const passed = at === 0 ? `passed ${sayChance(chance)} of the time` : sayChance(chance);
+    const harder =
+      sooner < WORTH_SAYING || allOut - chance < WORTH_TELLING
+        ? ""
+        : `; all out, ${Math.round(sooner)}${NO_BREAK_SPACE}s sooner, ${sayChance(allOut)}`;
+    return `${sayDeadline(gate, score, context).replace(ENDS, "")} (${there}, ${passed}${harder})`;
+  });
+  return `Gates in doubt: ${each.join(", ")}, or it ends.`;
+}
+
+/** What lies behind a gate counts only for who passes it: which one to go all out for. */
 function sayWhetherToGo(gates: readonly Gate[]): string {
-  if (gates.some(({ planned, chance }) => planned === undefined || chance < DOUBTFUL))
-    return "Go for it: nothing is kept by holding back.";
+  const first = gates.find(({ planned, chance }) => planned === undefined || chance < DOUBTFUL);
+  if (first !== undefined) {
+    const which = gates.length === 1 ? "it" : `the one at ${sayClock(first.clock)}`;
+    return first.allOut < HOPELESS
+      ? `On most days ${which} cannot be passed; whoever stands before it with a chance goes all out.`
+      : `Go for ${which}: nothing is kept by holding back.`;
+  }
   return gates.every(({ sooner }) => sooner < WORTH_SAYING)
     ? "Behind the plan there, go all out for it."
     : "Keep to the plan, and go all out for it only when you are behind.";

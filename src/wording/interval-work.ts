@@ -8,7 +8,7 @@ export function workOfIntervals({ rows }: Pick<Pacing, "rows">): readonly (reado
   const stretches: Row[][] = [[]];
   for (const row of rows) {
     if (row.kind === "rest") {
-      if (row.why === undefined || row.why === "prescribed") stretches.push([]);
+      if (row.why === undefined || row.why === "prescribed" || row.why === "skipped") stretches.push([]);
     } else stretches.at(-1)?.push(row);
   }
   return stretches.filter((stretch) => stretch.length > 0);

@@ -22,6 +22,7 @@ export function sayRestRow({ why, start, end, change, load }: Row, units: MassUn
     return `change to ${sayLoad(load, units)}: ${sayPlateChange(change)}; ${time}`;
   }
   if (why === "begun") return `begin the next: no whole rep fits into the last ${time}`;
+  if (why === "skipped") return `rest ${time}: what stands here is not planned`;
   if (why !== "stand") return `rest ${time}`;
   return end - start < A_BREATH ? `breathe ${time} before the next rep` : `stand ${time} before the next rep`;
 }

@@ -8,8 +8,14 @@ import { sayDuration } from "./time.ts";
 type Pacing = NonNullable<Plan["parts"][number]["pacing"]>;
 type TooHeavy = NonNullable<Pacing["tooHeavy"]>[number];
 
-/** More lifts this near the best than this are no sensible day's work. Judgement: what lifters plan in a heavy session. */
+/**
+ * More lifts this near the best than this are no sensible day's work, and from so much of the best on half as many. Judgement: what
+ * lifters plan in a heavy session.
+ */
 const SENSIBLE = 20;
+const VERY_HEAVY = 0.9;
+/** Told only where there are so many more: to stop one short of all is no advice. Judgement. */
+const MANY_MORE = 1.25;
 /** Up to this share of the best a load is repeated at a pace. Judgement: where reps of a barbell begin to need seconds of their own. */
 const REPEATABLE = 0.7;
 /** Loads people ask for are multiples of these. */
@@ -30,9 +36,12 @@ export function sayTooHeavy(
     return `${what}: nobody knows yet whether you can lift that. Try one in the warm-up, well before the start; if it does not go, ask for a lighter version.`;
   }
   const planned = rows.filter((row) => row.name === name && row.load?.kilograms === load.kilograms);
+  if (reps === 1)
+    return `${what}, ${sayShare(share)} of your best: stand until you are ready and lift it once; a miss ends it. If this is training, ask for ${sayLighter(load, share, units)}.`;
+  const sensible = share >= VERY_HEAVY ? SENSIBLE / 2 : SENSIBLE;
   const many =
-    reps > SENSIBLE
-      ? `${sayNumber(reps, 0)} of them are too many for a day's work: ask for ${sayLighter(load, share, units)}. In a competition stop after ${SENSIBLE}, and before that as soon as one turns slow.`
+    reps > sensible * MANY_MORE
+      ? `${sayNumber(reps, 0)} of them are too many for a day's work: ask for ${sayLighter(load, share, units)}. In a competition stop after ${sensible}, and before that as soon as one turns slow.`
       : `If this is training, ask for ${sayLighter(load, share, units)}.`;
   return `${what}: ${sayShare(share)} of your best is too heavy to repeat at a pace. ${sayTaken(planned)}, each as safe as the first; the first miss ends them. ${many}`;
 }

@@ -18,9 +18,17 @@ describe("doors that end the part", () => {
     const gates = [sure, second, late, { ...late, clock: 720, score: 164 }];
     expect(sayGates({ gates, score: "reps" }, kg)).toBe(
       "Gates: 32\u00a0reps by 3:00 (plan 1:26) and 70\u00a0reps by 6:00 (plan 4:01), or it ends; each passed over 95% of the time. " +
-        "Gate: 114\u00a0reps by 9:00 or it ends: the plan comes too late, passed 25% of the time. " +
-        "Gate: 164\u00a0reps by 12:00 or it ends: the plan comes too late, passed 25% of the time. " +
-        "Go for it: nothing is kept by holding back.",
+        "Gates in doubt: 114\u00a0reps by 9:00 (the plan comes too late, passed 25% of the time), 164\u00a0reps by 12:00 (the plan comes too late, 25%), or it ends. " +
+        "Go for the one at 9:00: nothing is kept by holding back.",
+    );
+  });
+
+  it("that are passed on few days even all out are no aim, and a harder effort tells what it wins", () => {
+    const hopeless = { ...late, chance: 0.03, allOut: 0.05 };
+    expect(sayGates({ gates: [hopeless], score: "reps" }, kg)).toContain("On most days it cannot be passed");
+    const harder = { ...gate, chance: 0.55, allOut: 0.7 };
+    expect(sayGates({ gates: [harder, hopeless], score: "reps" }, kg)).toContain(
+      "90\u00a0reps by 7:00 (plan 6:05, passed 55% of the time; all out, 33\u00a0s sooner, 70%)",
     );
   });
 

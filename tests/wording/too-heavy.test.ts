@@ -20,7 +20,7 @@ describe("a load too heavy to repeat", () => {
 
   it("says where to stop when there are more than a heavy session has", () => {
     expect(said(28, load(54, 0.9))).toMatch(
-      /28 of them are too many for a day's work: ask for 40 kg or less, 70% of your best\. In a competition stop after 20, and before that as soon as one turns slow\.$/,
+      /28 of them are too many for a day's work: ask for 40 kg or less, 70% of your best\. In a competition stop after 10, and before that as soon as one turns slow\.$/,
     );
   });
 

@@ -14,6 +14,8 @@ import { PACING_FIXED } from "./fixed-constants.ts";
 const FASTEST_TRIED = 1.4;
 /** A start quicker than this share of the plan is another plan, and where the slowest interval counts, another interval. Judgement. */
 const LEAST = PACING_FIXED.leastCeiling.value;
+/** A start slower than this share of the plan would forbid what is no more than a good moment. Judgement. */
+const MOST = PACING_FIXED.mostCeiling.value;
 /** The first rung of a ladder is no start where it is less than this share of the work. Judgement. */
 const LEAST_RUNG = PACING_FIXED.leastRung.value;
 /** A first round with less of the work than this says nothing about the pace. Judgement. */
@@ -36,6 +38,8 @@ export function ceilingOf(
   const [first] = rounds;
   const rung = first && rows[first.lastRow];
   if (rung?.ladder !== undefined && rung.shareOfWork < LEAST_RUNG) {
+    // Early in an interval is no nearer to the next.
+    if (waitsForClock(solved, rows, rounds)) return undefined;
     return ceilingOfStations(
       solved,
       rows.filter(({ index }) => rounds.some(({ lastRow }) => lastRow === index)),
@@ -78,7 +82,7 @@ function waitsForClock(
   [first]: Pacing["rounds"],
 ): boolean {
   const ends = first ? rows.slice(first.lastRow, first.lastRow + 2) : [];
-  if (!ends.some(({ kind, why }) => kind === "rest" && why === "prescribed")) return false;
+  if (!ends.some(({ kind, why }) => kind === "rest" && (why === "prescribed" || why === "skipped"))) return false;
   return track.kind.some((kind, i) => kind === REST_UNTIL && track.round[i] === first?.round);
 }
 
@@ -96,7 +100,7 @@ function ceilingOfStations(solved: Solved, rows: readonly PacingRow[]): Pacing["
 }
 
 const ratioOf = (planned: number, fastest: number, least: number = LEAST.start): number =>
-  planned > 0 ? Math.min(1, Math.max(least, fastest / planned)) : 1;
+  planned > 0 ? Math.min(MOST, Math.max(least, fastest / planned)) : MOST;
 
 type Start = { readonly seconds: number; readonly done: number };
 

@@ -5,6 +5,7 @@ import { interpolate } from "../../numerics/interpolate.ts";
 import type { Rules } from "../motion/rules.ts";
 import { makeDearerTogether } from "./mixed-work.ts";
 import { markSections } from "./sections.ts";
+import { PACING_FIXED } from "./fixed-constants.ts";
 import {
   COUNTED,
   HOLD,
@@ -114,7 +115,7 @@ function setEffort(track: Mutable, i: number, item: CourseEffort, task: TrackTas
     : STEP_WITHOUT_REPS;
   track.kappa[i] = capacity.kappa;
   track.reach[i] = capacity.reach;
-  track.wall[i] = capacity.possible ? 0 : 1;
+  track.wall[i] = capacity.possible && !isOverOneSet(item, capacity.unbroken) ? 0 : 1;
   track.score[i] = counted ? (amount.amount > 0 ? item.scores / amount.amount : 0) : item.scores;
   track.counted[i] = 1;
   if (item.deadline) {
@@ -133,6 +134,10 @@ function setEffort(track: Mutable, i: number, item: CourseEffort, task: TrackTas
     }
   }
 }
+
+/** Whether more is asked for without a break than a good day makes possible. */
+const isOverOneSet = ({ amount, unbroken }: CourseEffort, best: number): boolean =>
+  unbroken && amount.kind === "counted" && amount.amount > best * PACING_FIXED.overOneSet.value;
 
 const inGroup = (item: CourseItem, of: CourseEffort): boolean =>
   item.kind === "effort" && item.accumulates?.group === of.accumulates?.group;

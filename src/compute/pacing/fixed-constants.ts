@@ -9,6 +9,20 @@ export const PACING_FIXED = {
     source: "no measurement found",
     confidence: "judgement",
   },
+  mostCeiling: {
+    value: 0.97,
+    unit: "share",
+    does: "start, over the plan, above which a floor would say no more than the plan",
+    source: "no measurement found: nobody holds a round to less than 3 %",
+    confidence: "judgement",
+  },
+  alikeRounds: {
+    value: 0.25,
+    unit: "share",
+    does: "difference of what is done in two rounds up to which one number is aimed at in both",
+    source: "no measurement found",
+    confidence: "judgement",
+  },
   leastRung: {
     value: 0.1,
     unit: "share",
@@ -42,6 +56,20 @@ export const PACING_FIXED = {
     unit: "count",
     does: "gates that are told at most",
     source: "a ladder of intervals has one at the end of each",
+    confidence: "judgement",
+  },
+  gatesAsked: {
+    value: 3,
+    unit: "count",
+    does: "gates in doubt that are looked at going all out",
+    source: "each costs a search: bound by the time of a plan",
+    confidence: "judgement",
+  },
+  overOneSet: {
+    value: 1.25,
+    unit: "share",
+    does: "best set over which so many reps without a break are out of reach",
+    source: "no measurement found: best sets of one person differ by a tenth from day to day",
     confidence: "judgement",
   },
   anotherForm: {

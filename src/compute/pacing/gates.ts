@@ -11,11 +11,13 @@ type Gate = NonNullable<Pacing["gates"]>[number];
 const OPEN = PACING_FIXED.gateInDoubt.value;
 /** At most so many are told, the last ones: a ladder of intervals has one at the end of each. */
 const MOST = PACING_FIXED.gatesTold.value;
+/** So many doubtful ones are looked at all out: each is a run of its own. */
+const ASKED = PACING_FIXED.gatesAsked.value;
 
 /**
  * The deadlines that end the part: all that the plan passes and the first it does not, as far as nothing out of reach stands before
  * them. How likely each is passed follows from how far off it the plan is, by the spread of days, from where the clock last let the
- * work begin anew; who misses one misses all after it. For the first in doubt, what nothing kept for later would bring.
+ * work begin anew; who misses one misses all after it. For the first few in doubt, what nothing kept for later would bring.
  *
  * @param spread relative spread of a time on other days
  * @param allOut clock at which the work up to a stretch is done by who has nothing else in mind
@@ -26,7 +28,7 @@ export function gatesOf(solved: Solved, spread: number, allOut: (last: number) =
   const planned = plannedAmounts(solved);
   const gates: Gate[] = [];
   let sofar = 1;
-  let isAsked: boolean = false;
+  let asked = 0;
   for (const last of gateStretches(track)) {
     const clock = track.deadline[last] as number;
     if (clock > bench.horizon || wallBefore(solved, last)) break;
@@ -34,9 +36,9 @@ export function gatesOf(solved: Solved, spread: number, allOut: (last: number) =
     const from = startBefore(solved, last);
     const passed = state.at > last || (state.at === last && state.stopped !== "deadline" && at <= clock);
     const chance = Math.min(sofar, chanceOf(at - from, clock - from, spread));
-    const inDoubt: boolean = !isAsked && chance > OPEN.from && chance < OPEN.to;
+    const inDoubt: boolean = asked < ASKED && chance > OPEN.from && chance < OPEN.to;
     const hurried = inDoubt ? Math.min(at, allOut(last)) : at;
-    isAsked ||= inDoubt;
+    asked += inDoubt ? 1 : 0;
     gates.push({
       clock,
       score: wholeScore(scoreUpTo(track, planned, last)),

@@ -68,7 +68,14 @@ export function ifThenOf(
 ): Pacing["ifThen"] {
   const { rules } = bench;
   const isOneRound = rounds.length < 2;
-  const round = isOneRound ? rounds[0] : roundToLookAt(rounds, hard, rules);
+  const worked = new Set(rows.flatMap((row) => (row.kind === "work" ? [row.round] : [])));
+  const round = isOneRound
+    ? rounds[0]
+    : roundToLookAt(
+        rounds.filter((one) => worked.has(one.round)),
+        hard,
+        rules,
+      );
   const row = isOneRound ? lookStation(rows) : round && rows[round.lastRow];
   if (!round || !row) return [];
   const lookout: Lookout = {
@@ -262,17 +269,42 @@ function byScore(lookout: Lookout, share: number): IfThen[] {
     ...(counted ? { counted } : {}),
     projected: resultAt((planned + by) / planned),
   });
-  const perRound = (doneAt((left.at(-1) ?? round).lastRow) - planned) / Math.max(1, left.length);
-  const aimAt = (by: number): IfThen["action"] => ({
-    kind: "aim-at",
-    scorePerRound: Math.round((perRound * (planned + by)) / planned),
-  });
+  const perRound = usualDone([planned, ...left.map(({ lastRow }) => doneAt(lastRow))]);
+  const aimAt = (by: number): IfThen["action"] | undefined =>
+    perRound === undefined
+      ? undefined
+      : { kind: "aim-at", scorePerRound: Math.round((perRound * (planned + by)) / planned) };
   const [behind, ahead] = [at(-difference), at(difference)];
   if (Math.abs(behind.projected - ahead.projected) < SAME_RESULT) return [];
+  const [less, more] = [smallerSets ?? aimAt(-difference), late ? aimAt(difference) : HOLD];
   return [
-    { ...behind, when: "fewer-than", action: smallerSets ?? aimAt(-difference) },
-    late
-      ? { ...ahead, when: "more-than", action: aimAt(difference) }
-      : { ...ahead, when: "more-than", action: { kind: "hold" }, projected: target + difference },
+    ...(less ? [{ ...behind, when: "fewer-than" as const, action: less }] : []),
+    ...(more
+      ? [
+          {
+            ...ahead,
+            when: "more-than" as const,
+            action: more,
+            ...(late ? {} : { projected: target + difference }),
+          },
+        ]
+      : []),
   ];
+}
+
+const HOLD = { kind: "hold" } as const;
+/** Rounds whose amounts differ by more than this share are not to be aimed at with one number. Judgement. */
+const ALIKE = PACING_FIXED.alikeRounds.value;
+
+/**
+ * What is usually done in a round, from what is done by the end of each: without rounds of rest, and without a last one that ends the
+ * work early. Nothing where rounds are unlike each other, and where none is left.
+ */
+function usualDone(ends: readonly number[]): number | undefined {
+  const each = ends.slice(1).flatMap((end, at) => (end > (ends[at] ?? 0) ? [end - (ends[at] ?? 0)] : []));
+  const whole = each.length > 1 ? each.slice(0, -1) : each;
+  if (whole.length === 0 || Math.max(...whole) > (1 + ALIKE) * Math.min(...whole)) return undefined;
+  const last = each.at(-1) ?? 0;
+  const counted = last >= Math.min(...whole) ? each : whole;
+  return counted.reduce((sum, done) => sum + done, 0) / counted.length;
 }

@@ -14,7 +14,7 @@ export function roundsOf(
   const rounds: Pacing["rounds"] = [];
   for (const row of rows) {
     const last = rounds.at(-1);
-    const isWork = row.kind === "work" || row.why === "stand" || row.why === "plates";
+    const isWork = row.kind === "work" || ["stand", "plates", "skipped"].includes(row.why ?? "");
     if (last?.round === row.round) {
       if (!isWork) continue;
       last.end = row.end;

@@ -58,7 +58,7 @@ function rowsOfNothing(
   const [from, to] = [log.started[i] as number, log.ended[i] as number];
   if (to - from < SHORTEST_REST) return [];
   const isWall = track.wall[i] === 1;
-  if (isWall && i < state.at) return [restPiece(from, to, "prescribed")];
+  if (isWall && i < state.at) return [restPiece(from, to, "skipped")];
   return i === state.at && !isWall ? [restPiece(from, to, "begun")] : [];
 }
 

@@ -30,12 +30,15 @@ export function whenStoppedOf(
   if (ending !== "stopped-by-cap" && ending !== "eliminated") return undefined;
   const last = rows.at(-1);
   const atWall = bench.track.wall[state.at] === 1;
+  // What is waited before a wall is no work done, and may be used for something else.
+  const worked = rows.findLast(({ kind }) => kind === "work")?.end ?? 0;
+  const at = atWall ? Math.min(state.clock, worked) : state.clock;
   return {
-    at: state.clock,
+    at,
     scoreDone: last?.scoreDone ?? 0,
     ...(last && { row: last.index }),
     atWall,
-    ...(atWall && ends !== undefined && ends > state.clock ? { left: ends - state.clock } : {}),
+    ...(atWall && ends !== undefined && ends > at ? { left: ends - at } : {}),
     advice: atWall && rows.some((row) => row.tieBreak) ? "tie-break" : "most-reps",
   };
 }
@@ -53,7 +56,8 @@ export function outOfReachOf(
     if (track.wall[i] !== 1 || item?.kind !== "effort" || seen.has(task)) continue;
     seen.add(task);
     const movement = track.tasks[task]?.movement ?? item.movement;
-    const { loadShare, unsure } = track.tasks[task]?.capacity ?? {};
+    const capacity = track.tasks[task]?.capacity;
+    const { loadShare, unsure } = capacity ?? {};
     found.push({
       name: movement.name,
       plural: movement.plural,
@@ -61,6 +65,9 @@ export function outOfReachOf(
       ...(item.load && !item.load.athletesChoice ? { load: loadBar(item.load, movement) } : {}),
       ...(unsure ? { skill: { easier: [...movement.easier] } } : {}),
       ...(loadShare === undefined ? {} : { share: loadShare }),
+      ...(capacity?.possible && item.unbroken && item.amount.kind === "counted"
+        ? { inOneSet: { asked: item.amount.amount, best: Math.floor(capacity.unbroken) } }
+        : {}),
     });
   }
   return found;

@@ -6,6 +6,7 @@ import { seconds } from "../../models/quantity.ts";
 import type { AttemptBounds, EarlyPerformance, Part, Workout } from "../../models/workout.ts";
 import type { LiftingInput } from "../lifting/lifting-input.ts";
 import { makableLoads } from "../lifting/makable-loads.ts";
+import { nearestOf } from "../lifting/plates.ts";
 import { isOnlyLifts } from "../lifting/lift-line.ts";
 import { planLifting } from "../lifting/plan-lifting.ts";
 import { pacePart } from "../pacing/pace-part.ts";
@@ -145,15 +146,17 @@ const isOfLoads = ({ score: { kind } }: Part): boolean => kind === "load" || kin
 function unrolledFor(
   workout: Workout,
   part: Part,
-  { athlete, library, bestLift, withholding }: PlanContext,
+  { athlete, library, bestLift, withholding, gym, bar, overrides }: PlanContext,
   start: PartPlan["start"],
 ): (division: string) => Course {
+  const loads = makableLoads(gym, bar);
   return (division) =>
     unroll(workout, part, {
       division,
       movements: library.movements,
       ...(athlete.bodyMass !== undefined && { bodyMass: athlete.bodyMass }),
       bestLift: (id) => bestLift(id)?.kilograms,
+      onTheBar: (kg) => nearestOf(loads, kg, "nearest", overrides).mass,
       startClock: seconds(start.clock),
       avoid: (movement) => withholding.forbids(movement.id),
     });

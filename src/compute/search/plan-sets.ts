@@ -52,14 +52,17 @@ const oneSet = (question: SetQuestion, cycle: number, restFirst: number): SetPla
   leastTotal: question.amount * question.fastest + restFirst,
 });
 
-/** Seconds of rest before one unit (or the whole amount, if it must be unbroken) is possible. */
+/**
+ * Seconds of rest before one unit (or the whole amount, if it must be unbroken) is possible, and no longer than after which a single
+ * comes again whatever came before: what is not back then is not waited for.
+ */
 function restBefore(question: SetQuestion, rules: Rules): number {
   const needed = question.unbrokenOnly
     ? Math.min(question.amount, question.unbroken)
     : Math.min(1, question.unbroken);
   let rest = 0;
   let state = question;
-  while ((state.fast + state.slow) * question.unbroken < needed - 1e-9 && rest < LONGEST_TRIED) {
+  while ((state.fast + state.slow) * question.unbroken < needed - 1e-9 && rest < rules.singleAgain) {
     rest += 2;
     state = rested(question, rules, rest);
   }

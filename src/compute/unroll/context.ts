@@ -1,5 +1,5 @@
 import type { Movement } from "../../models/movement.ts";
-import type { Kilograms, Seconds } from "../../models/quantity.ts";
+import type { Kilograms, Mass, Seconds } from "../../models/quantity.ts";
 
 /** For whom and when a part is unrolled. */
 export type UnrollContext = {
@@ -13,6 +13,8 @@ export type UnrollContext = {
    * share of a best then stay out of the course.
    */
   readonly bestLift?: (movementId: string) => Kilograms | undefined;
+  /** The load nearest to a mass that plates make on the bar; where absent, a share of a best stays as it is computed. */
+  readonly onTheBar?: (kilograms: number) => Mass;
   /** Clock of the workout at which the part starts. */
   readonly startClock: Seconds;
   /** Movements to keep away from where the rules leave a choice. */

@@ -33,19 +33,31 @@ export function loadOf(load: Load, movementId: string, context: UnrollContext): 
       const of = load.of ?? movementId;
       const best = context.bestLift(of);
       if (best === undefined) throw new RangeError(`a load is a share of ${of}, which is no lift`);
-      return share(best, load.share, of);
+      return share(best, load.share, of, onTheBarOf(movementId, context));
     }
     case "share-of-body-mass":
-      return context.bodyMass === undefined ? undefined : share(context.bodyMass, load.share, "body mass");
+      return context.bodyMass === undefined
+        ? undefined
+        : share(context.bodyMass, load.share, "body mass", onTheBarOf(movementId, context));
     case "athletes-choice":
       return { written: { value: 0, unit: "kg" }, pieces: 1, total: kilograms(0), athletesChoice: true };
   }
 }
 
-function share(whole: number, part: number, of: string): CourseLoad {
-  const total = kilograms(whole * part);
+/** What plates make of a mass, for what is lifted with a bar. */
+const onTheBarOf = (movementId: string, { movements, onTheBar }: UnrollContext): UnrollContext["onTheBar"] =>
+  movements.get(movementId)?.loading?.held === "bar" ? onTheBar : undefined;
+
+function share(
+  whole: number,
+  part: number,
+  of: string,
+  onTheBar: NonNullable<UnrollContext["onTheBar"]> = (value) => ({ value, unit: "kg" }),
+): CourseLoad {
+  const written = onTheBar(whole * part);
+  const total = kilograms(inKilograms(written));
   return {
-    written: { value: total, unit: "kg" },
+    written,
     pieces: 1,
     total,
     athletesChoice: false,

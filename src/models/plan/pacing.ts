@@ -52,10 +52,10 @@ const pacingRowField = z.strictObject({
   secondsPerUnit: z.number().optional().describe("seconds per unit while working"),
   displayed: displayedPaceField.optional(),
   why: z
-    .enum(["prescribed", "stand", "plates", "begun"])
+    .enum(["prescribed", "stand", "plates", "begun", "skipped"])
     .optional()
     .describe(
-      "of a rest: set by the workout, a planned wait before the next row, the time to change plates, or what is left when no whole unit fits any more",
+      "of a rest: set by the workout, a planned wait before the next row, the time to change plates, what is left when no whole unit fits any more, or the time of work that is not planned",
     ),
   change: plateChangeField
     .optional()
@@ -286,6 +286,10 @@ export const pacingField = z.strictObject({
           .optional()
           .describe("a skill nobody knows the athlete to have"),
         share: z.number().optional().describe("load over the best lift that is believed, where one is"),
+        inOneSet: z
+          .strictObject({ asked: z.number(), best: z.number() })
+          .optional()
+          .describe("possible, but not so many without a break: units asked for, and the largest set"),
         untried: z
           .literal(true)
           .optional()
