@@ -89,7 +89,12 @@ function sayWall(
   const [first] = pacing.outOfReach;
   const share = first?.load?.shareOfBest;
   const remains = left === undefined ? "" : ` ${sayClock(left)} of the clock remain.`;
-  const singles = first?.inOneSet === undefined && left !== undefined && left >= 60 && share !== undefined && share <= WORTH_A_TRY;
+  const singles =
+    first?.inOneSet === undefined &&
+    left !== undefined &&
+    left >= 60 &&
+    share !== undefined &&
+    share <= WORTH_A_TRY;
   const use = singles
     ? " Single lifts with two minutes between them are honest, as long as each is safe; every one made counts."
     : "";
@@ -117,7 +122,11 @@ type OutOfReach = Pacing["outOfReach"][number];
 /** Whether work is out of reach only because nobody knows better: a skill, or a load near a best guessed from the level. */
 export const isDoubted = ({ skill, load, share, untried, inOneSet }: OutOfReach): boolean =>
   skill !== undefined ||
-  (inOneSet === undefined && untried === undefined && load !== undefined && load.shareOfBest === undefined && (share ?? 0) <= MAY_GO);
+  (inOneSet === undefined &&
+    untried === undefined &&
+    load !== undefined &&
+    load.shareOfBest === undefined &&
+    (share ?? 0) <= MAY_GO);
 
 /** Why work is not planned: own numbers or the level say that it is out of reach, or nobody knows. */
 function sayLacking(pacing: Pacing, after: string | undefined, context: ScoreContext): string {
@@ -131,7 +140,10 @@ function sayLacking(pacing: Pacing, after: string | undefined, context: ScoreCon
   const guessed = first?.load !== undefined && first.load.shareOfBest === undefined;
   const by = guessed ? "Out of reach by what is expected of you" : "Out of reach by your numbers";
   const share = first?.load?.shareOfBest;
-  const near = share === undefined || after === undefined || first?.inOneSet !== undefined ? "" : `, ${sayShare(share)} of your best`;
+  const near =
+    share === undefined || after === undefined || first?.inOneSet !== undefined
+      ? ""
+      : `, ${sayShare(share)} of your best`;
   return `${by}${after === undefined ? ", so not planned" : ` ${after}`}: ${what}${near}.`;
 }
 

@@ -50,7 +50,12 @@ export function sayGoal(plan: Plan): Goal | undefined {
 /** Where the first thing to do is out of reach, that is what is to be known: the load, else that it cannot be done. */
 function nothingToAimAt(which: string, { outOfReach: [first], score }: Pacing): Goal {
   const load = first?.load;
-  if (first && isDoubted(first)) return { label: `${which}sure of`, figure: "0", unit: first.unit === "reps" ? first.plural : score === "metres" ? "m" : "reps" };
+  if (first && isDoubted(first))
+    return {
+      label: `${which}sure of`,
+      figure: "0",
+      unit: first.unit === "reps" ? first.plural : score === "metres" ? "m" : "reps",
+    };
   if (load === undefined)
     return { label: `${which}out of reach today`, figure: "0", unit: first?.plural ?? "" };
   const pieces = load.pieces > 1 ? `${load.pieces}${NO_BREAK_SPACE}×${NO_BREAK_SPACE}` : "";

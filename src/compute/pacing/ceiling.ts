@@ -82,7 +82,8 @@ function waitsForClock(
   [first]: Pacing["rounds"],
 ): boolean {
   const ends = first ? rows.slice(first.lastRow, first.lastRow + 2) : [];
-  if (!ends.some(({ kind, why }) => kind === "rest" && (why === "prescribed" || why === "skipped"))) return false;
+  if (!ends.some(({ kind, why }) => kind === "rest" && (why === "prescribed" || why === "skipped")))
+    return false;
   return track.kind.some((kind, i) => kind === REST_UNTIL && track.round[i] === first?.round);
 }
 
