@@ -23,9 +23,9 @@ const roundUp = (time: number): number => Math.max(0, Math.ceil(time / ROUND - H
 /** Starts are told to five seconds; what lies a hair under one is that one. */
 export const roundDown = (time: number): number => Math.floor(time / ROUND + HAIR) * ROUND;
 
-/** Attempts that fit from a start on. */
+/** Attempts that fit from a start on; none or fewer where it lies behind the last one. */
 const fitting = ({ lastStart, gap }: AttemptWindow, from: number): number =>
-  from > lastStart + HAIR ? 0 : Math.floor((lastStart - from) / roundUp(gap) + HAIR) + 1;
+  Math.floor((lastStart - from) / roundUp(gap) + HAIR) + 1;
 
 /**
  * Start of the first attempt: once there is breath, but soon enough for the attempts that are not given up for it. To five

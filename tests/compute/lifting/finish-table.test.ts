@@ -14,7 +14,9 @@ const constants = attemptConstants();
 const OFFSETS = [-120, -60, 0, 60, 120, 180, 240, 300, 380, 420];
 
 /** Rows for a part before that should end at 9:20, the window open until 16:00. */
-function rowsOf(best: number): readonly FinishRow[] {
+const rowsOf = (best: number): readonly FinishRow[] => tableOf(best).rows;
+
+function tableOf(best: number) {
   const part = liftPart({
     kind: "max-load",
     length: { kind: "until", time: seconds(960) },
@@ -33,7 +35,7 @@ function rowsOf(best: number): readonly FinishRow[] {
   if (isMissing(ready)) throw new Error(ready.kind);
   const planned = planLadder(ready.task, ready.window, constants);
   const moments = { offsets: OFFSETS, opens: 560, rest: 0 };
-  return finishTable(ready.task, ready.window, planned, moments, constants);
+  return { planned, rows: finishTable(ready.task, ready.window, planned, moments, constants) };
 }
 
 describe("the finish-time table", () => {
@@ -91,5 +93,13 @@ describe("the finishes looked at", () => {
 
   it("are five seconds apart at least", () => {
     expect(finishOffsets(1, -Infinity)).toEqual([-10, -5, 0, 5, 10, 15]);
+  });
+
+  it("bounds the other finishes by the expected one, which stays as it was planned", () => {
+    for (let best = 40; best <= 160; best += 2.5) {
+      const { rows, planned } = tableOf(best);
+      const expected = rows.find(({ finish, until }) => finish <= 560 && 560 <= until);
+      expect([best, expected?.loads]).toEqual([best, planned.chosen.loads]);
+    }
   });
 });

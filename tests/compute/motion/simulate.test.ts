@@ -142,6 +142,19 @@ describe("rests", () => {
     // Seven of 4 s until 0:28, the eighth is broken off at 0:30 and done anew: 90 s and thirteen more.
     expect(runAt(trackOf(course), rulesWith(60), 4).state.clock).toBeCloseTo(142, 6);
   });
+
+  it("of everybody break a hold off, and what was held when each of them began is kept", () => {
+    const course = makeCourse([[{ move: burpee, amount: 120, unit: "seconds" }]], {
+      pauses: [
+        { from: seconds(30), to: seconds(50) },
+        { from: seconds(90), to: seconds(100) },
+      ],
+    });
+    const { state, bench } = runAt(trackOf(course), rulesWith(60), 1);
+    // 30 s until the first pause, 40 s more until the second; the hold of 120 s and 30 s of pauses end at 150 s.
+    expect([...bench.log.atPause]).toEqual([30, 70].map((held): unknown => expect.closeTo(held, 6)));
+    expect(state.clock).toBeCloseTo(150, 6);
+  });
 });
 
 describe("clocks", () => {

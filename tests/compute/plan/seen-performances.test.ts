@@ -130,6 +130,22 @@ describe("who counts for whom", () => {
     expect(difficultyFor(one, known, workout)).toBeUndefined();
   });
 
+  it("who did the work of another division is held against that work", () => {
+    const { time } = resultOf(one, 1);
+    // Women's loads are lighter: whoever did them in the time of the men's took longer than was to be expected.
+    const [asMen = 0, asWomen = 0] = ["men", "women"].map((division) => {
+      const early: EarlyPerformance = {
+        ...noted([], { athlete: one.id, division }, "a"),
+        ...(time && { time }),
+      };
+      const [seen] = seenPerformances({ ...long, early: [early] }, data, date);
+      return seen?.slower.value ?? Number.NaN;
+    });
+    expect(one.sex).toBe("male");
+    expect(asMen).toBeCloseTo(0, 2);
+    expect(asWomen).toBeGreaterThan(asMen + 0.02);
+  });
+
   it("nothing of an athlete's performance is on the public page", () => {
     const early = noted([100, 200, 300], { athlete: one.id }, "a");
     const of = (performed: readonly EarlyPerformance[]): string =>
