@@ -80,6 +80,8 @@ function sayDayReason({ what, value = 0 }: Reason): string {
     young: "you are under eighteen",
     new: "you are new to this",
     "next-start": `you start again in about ${hours}`,
+    tomorrow: `you start again in ${hours}`,
+    starts: value === 2 ? "you start twice today" : `you start ${whole} times today`,
     heat: "it is hot",
     age: "the body of sixty takes longer",
     long: `${whole}${NO_BREAK_SPACE}minutes of work are enough for a day`,

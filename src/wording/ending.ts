@@ -165,7 +165,7 @@ function sayAsk({ outOfReach: [first] }: Pacing, { units }: ScoreContext): strin
     const ask = `sk for ${sayLighter(load, share, units)}`;
     const usual = ask.replace("your best", "what is expected of you");
     if (!isDoubted(first)) return `A${load.shareOfBest === undefined ? usual : ask}, before the start.`;
-    return `Try one in the warm-up; if it does not go easily, a${usual}, before the start. If it goes, singles, each only when you are ready, and stop after two misses.`;
+    return `Work up to one in the warm-up by small steps; if a step does not go easily, stop there and a${usual}, before the start. If it goes, singles, each only when you are ready, and stop after two misses.`;
   }
   return "Ask your coach for another version before the start.";
 }

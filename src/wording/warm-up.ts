@@ -16,10 +16,10 @@ type Dropped = WarmUp["dropped"][number];
 export const sayStepTime = (step: Pick<Step, "before" | "clock">): string =>
   step.clock ?? sayCountdown(step.before);
 
-/** One set of the build. Reads `1 × 45 kg: 15 kg a side`. */
+/** One set of the build. Reads `1 × 45 kg: 15 kg a side`, of a second movement `2 × 110 kg deadlift: 45 kg a side`. */
 export function sayBuildSet(set: Step["sets"][number], units: MassUnit): string {
   const plates = sayPerSide(set.load);
-  return `${set.reps}${NO_BREAK_SPACE}×${NO_BREAK_SPACE}${sayLoad(set.load, units)}${plates ? `: ${plates}` : ""}`;
+  return `${set.reps}${NO_BREAK_SPACE}×${NO_BREAK_SPACE}${sayLoad(set.load, units)}${set.name === undefined ? "" : ` ${set.name}`}${plates ? `: ${plates}` : ""}`;
 }
 
 /** The rest after a set of the build. Reads `rest 2:00`. */
@@ -90,7 +90,8 @@ export function sayBuild(build: NonNullable<WarmUp["build"]>, units: MassUnit): 
   const total = massIn(units, kilograms(build.loadTimesReps)).value;
   // Whoever adds up the sets above must come to the same figure.
   const iron = `${sayNumber(Math.round(total * 2) / 2, 1)}${NO_BREAK_SPACE}${units}`;
-  return `Up to ${sayShare(build.shareOfBest)} of your best ${build.name}. ${sayBuildReason(build.why)} ${sayNumber(build.reps, 0)} reps and ${iron} in all; add nothing.`;
+  const best = build.guessed ? `what your level lifts in the ${build.name}, as a guess` : `your best ${build.name}`;
+  return `Up to ${sayShare(build.shareOfBest)} of ${best}. ${sayBuildReason(build.why)} ${sayNumber(build.reps, 0)} reps and ${iron} in all; add nothing.`;
 }
 
 const DROPPED: Readonly<Record<Dropped["why"], string>> = {

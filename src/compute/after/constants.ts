@@ -10,6 +10,13 @@ export const AFTER_CONSTANTS = {
       "Burke et al. 2011, 10.1080/02640414.2011.585473 draws the line for refuelling there; that nothing is trained follows from it by judgement",
     confidence: "judgement",
   },
+  lightWithin: {
+    value: 26,
+    unit: "hours",
+    does: "time to the next start within which nothing but light work follows",
+    source: "Helland et al. 2020, PeerJ, 10.7717/peerj.10044 (abstract: a heavy session was not recovered from for a day or two); the hours are judgement",
+    confidence: "judgement",
+  },
   sessionFrom: {
     value: 8,
     unit: "hours",

@@ -52,6 +52,9 @@ function reasonsForLess(
   const over = (value: number | undefined, most: number): value is number =>
     value !== undefined && value >= most;
   const reasons: DayReason[] = [];
+  const next = numbers["hours-to-next"];
+  if (over(numbers["starts-today"], 2)) reasons.push({ what: "starts", value: numbers["starts-today"] });
+  if (next !== undefined && next < limits.lightWithin) reasons.push({ what: "tomorrow", value: next });
   if (over(numbers.wbgt, limits.hotFrom)) reasons.push({ what: "heat", value: numbers.wbgt });
   if (over(numbers.age, limits.oldFrom)) reasons.push({ what: "age", value: numbers.age });
   if (over(numbers["workout-minutes"], limits.longFrom)) {

@@ -73,16 +73,18 @@ function minutesFor(kind: DayKind, { numbers: known }: Situation, numbers: After
   return Math.min(numbers.longestSession, usual * numbers.sessionShare);
 }
 
+const WITHOUT_SKILL: readonly Day["because"][number]["what"][] = ["evening", "starts", "tomorrow"];
+
 type Room = Readonly<Partial<Record<SessionSlot, number>>>;
 
 /**
  * The room of a day: a skill is kept inside easy work, so a light day with one has easy work in place of the walk; after an evening
- * start nobody goes back to a skill.
+ * start, and between two days of starts, nobody goes back to a skill.
  */
 function roomFor(kind: DayKind, because: Day["because"], input: PlanAfterInput, numbers: AfterNumbers): Room {
   const room: Room = ROOM[kind];
   if (kind !== "light") return room;
-  if (because.some(({ what }) => what === "evening")) return { ...room, skill: 0 };
+  if (because.some(({ what }) => WITHOUT_SKILL.includes(what))) return { ...room, skill: 0 };
   const inEasyWork: Room = { ...room, walk: 0, "easy-work": 1 };
   const has = (slot: SessionSlot): boolean => piecesOf(slot, kind, inEasyWork, input, numbers).length > 0;
   if (!has("skill")) return room;

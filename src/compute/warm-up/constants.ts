@@ -18,6 +18,22 @@ export const WARM_UP_CONSTANTS = {
     source: "coaching practice; no measurement found",
     confidence: "judgement",
   },
+  longerFromAge: {
+    value: 50,
+    unit: "years",
+    range: [18, 100],
+    does: "age from which the usual warm-up is longer",
+    source: "Fragala et al. 2019, J Strength Cond Res 33(8) (recalled, not verified): a longer warm-up for older lifters; from fifty is judgement",
+    confidence: "judgement",
+  },
+  longerBy: {
+    value: 480,
+    unit: "seconds",
+    range: [0, 3600],
+    does: "seconds by which it is longer",
+    source: "no measurement found",
+    confidence: "judgement",
+  },
   stillWarm: {
     value: 3,
     unit: "hours",
@@ -72,6 +88,13 @@ export const WARM_UP_CONSTANTS = {
     range: [0.3, 0.95],
     does: "highest last single of such a build as a share of a tested best",
     source: "trade: openers and last singles lie at 85 to 87 % of a recent best",
+    confidence: "judgement",
+  },
+  secondBarFrom: {
+    value: 0.5,
+    unit: "share",
+    does: "share of the best from which the heaviest bar of the workout has sets of its own, where another is the harder one",
+    source: "no measurement found",
     confidence: "judgement",
   },
   buildMiddle: {

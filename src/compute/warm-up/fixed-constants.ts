@@ -37,6 +37,20 @@ export const WARM_UP_FIXED = {
     source: "no measurement found",
     confidence: "judgement",
   },
+  asPrescribed: {
+    value: 0.6,
+    unit: "kilograms",
+    does: "mass by which a load that stands for a prescribed one in the other unit may be off",
+    source: "half a kilogram is what rounding a load to five pounds or to a kilogram comes to",
+    confidence: "judgement",
+  },
+  mayGo: {
+    value: 1.2,
+    unit: "share",
+    does: "share of a guessed best up to which a load may go after all and is worked up to",
+    source: "what an athlete known by level alone is off by; no measurement found",
+    confidence: "judgement",
+  },
   middleFrom: {
     value: 0.6,
     unit: "share",

@@ -1,6 +1,7 @@
 import type { Bar, Gym } from "../../models/gym.ts";
 import { inKilograms, type Mass } from "../../models/quantity.ts";
 import type { BarLoad } from "../../models/plan/basics.ts";
+import type { PlannedRow } from "../conditions/situation-of.ts";
 import { arrangePlates } from "../lifting/arrange-plates.ts";
 import { makableLoads } from "../lifting/makable-loads.ts";
 import { changePlates, nearestOf } from "../lifting/plates.ts";
@@ -14,7 +15,18 @@ type BuildSet = {
   readonly reps: number;
   readonly restAfter: number;
   readonly movement: string;
+  /** What it is called, where it serves another movement than the first. */
+  readonly name?: string;
 };
+
+/** Where a build is done, and the loads of the workout as they are set out for it. */
+type Place = {
+  readonly gym: Gym;
+  readonly bar: Bar;
+  readonly sharing: boolean;
+  readonly prescribed?: readonly Pick<Prescribed, "kilograms" | "perSide">[];
+};
+type Prescribed = NonNullable<PlannedRow["load"]>;
 
 /** Sets done one after the other. `lasts` is lifting and resting, seconds in whole minutes. */
 export type BuildHalf = { readonly sets: readonly BuildSet[]; readonly lasts: number };
@@ -27,6 +39,9 @@ const FEWEST_TO_SPLIT = WARM_UP_FIXED.fewestToSplit.value;
 
 /** Kilograms by which a load is under another. */
 const LEAST_UNDER = WARM_UP_FIXED.leastUnder.value;
+
+/** Kilograms by which the load that stands for a prescribed one may be off: 110 lb for 50 kg. */
+const AS_PRESCRIBED = WARM_UP_FIXED.asPrescribed.value;
 
 /** The fewest and most sets a build can have. */
 export const FEWEST_SETS = BUILD_LADDERS[0]?.length ?? 0;
@@ -48,20 +63,29 @@ export function setsWanted(goal: BuildGoal, bar: Bar, gym: Gym, numbers: WarmUpN
 export function planBuild(
   goals: readonly BuildGoal[],
   sets: number,
-  place: { readonly gym: Gym; readonly bar: Bar; readonly sharing: boolean },
+  place: Place,
   numbers: WarmUpNumbers,
 ): BuildPlan {
   const loads = makableLoads(place.gym, place.bar);
   const climbed = goals.flatMap((goal, at) =>
-    climb(goal, ladderOf(at === 0 ? sets : FEWEST_SETS), place, numbers),
+    climb(goal, ladderOf(at === 0 ? sets : FEWEST_SETS), place, numbers).map((set) =>
+      at === 0 || goal.movement === goals[0]?.movement ? set : { ...set, name: goal.name },
+    ),
   );
-  const bounded = boundReps(climbed, numbers.mostReps);
+  // Behind the bar of the workout that is hardest the build goes up to a heavier one and does not begin again below.
+  const rising = climbed.filter(
+    ({ name, load }, at) =>
+      name === undefined ||
+      goals[0]?.serves !== "load" ||
+      climbed.slice(0, at).every((before) => before.load.kilograms < load.kilograms),
+  );
+  const bounded = boundReps(rising, numbers.mostReps);
   const arranged = arrangePlates(
     loads,
     bounded.map((set) => set.load),
     [],
     isHandy,
-  );
+  ).map((load) => asSetOut(load, place.prescribed));
   const resting = bounded.map((set, at): BuildSet => {
     const load = arranged[at] ?? set.load;
     const next = arranged[at + 1];
@@ -70,6 +94,14 @@ export function planBuild(
     return { ...set, load, restAfter: Math.max(rest, change) };
   });
   return halvesOf(resting).map((half) => ({ sets: half, lasts: wholeMinutes(half, numbers) }));
+}
+
+/** A load of the workout is loaded in the warm-up as it is in the workout. */
+function asSetOut(load: BarLoad, prescribed: Place["prescribed"] = []): BarLoad {
+  const same = prescribed.find(
+    ({ kilograms, perSide }) => perSide !== undefined && Math.abs(kilograms - load.kilograms) < LEAST_UNDER,
+  );
+  return same?.perSide === undefined ? load : { ...load, perSide: [...same.perSide] };
 }
 
 /** Of the same plate nobody stacks more than two a side to warm up, where a larger one stands there. */
@@ -145,7 +177,7 @@ function topLoad(
   // A build to the load of the workout ends with it where the plates make it, and never over it.
   const isLoad = goal.serves === "load" && goal.why.kind === "load";
   const exact = nearestOf(loads, goal.top, "nearest");
-  if (isLoad && Math.abs(exact.kilograms - goal.top) < LEAST_UNDER) return exact;
+  if (isLoad && Math.abs(exact.kilograms - goal.top) < AS_PRESCRIBED) return exact;
   const highest = isLoad ? goal.top + LEAST_UNDER : Math.max(goal.top, numbers.buildHighest * goal.best);
   const ceiling = Math.min(highest, opener - LEAST_UNDER);
   const inBand = goal.serves === "lift" && goal.why.kind !== "under-the-opener";

@@ -6,7 +6,7 @@ import type { Plan } from "../../models/plan/plan.ts";
 import type { AtMovement } from "../conditions/movement-situation.ts";
 import type { Withholding } from "../cautions/withhold.ts";
 import type { PlannedPart } from "../conditions/situation-of.ts";
-import { yesOrNo } from "../conditions/situation-of.ts";
+import { workRowsOf, yesOrNo } from "../conditions/situation-of.ts";
 import { type Situation, withMore } from "../conditions/situation.ts";
 import { withOverrides } from "../overrides/with-overrides.ts";
 import { buildGoals, type BuildGoal } from "./build-goals.ts";
@@ -102,11 +102,13 @@ export function planWarmUp(input: WarmUpInput): WarmUp {
 const speaksOfHeat = ({ when }: PickedBlock["block"]): boolean =>
   when.flatMap(singlesOf).some((single) => single.kind === "number" && single.metric === "wbgt");
 
-/** Seconds there are, in whole minutes: the athlete's own, else the usual, shorter when a start was not long ago. */
+/** Seconds there are, in whole minutes: the athlete's own, else the usual, longer for older athletes, shorter when a start was not long ago. */
 function timeAvailable({ athlete, situation }: WarmUpInput, numbers: WarmUpNumbers): number {
   const since = situation.numbers["hours-since-start"];
   const isWarm = since !== undefined && since < numbers.stillWarm;
-  const time = athlete.warmUpTime ?? (isWarm ? numbers.lengthAfterAStart : numbers.usualLength);
+  const isOlder = (situation.numbers.age ?? 0) >= numbers.longerFromAge;
+  const usual = numbers.usualLength + (isOlder ? numbers.longerBy : 0);
+  const time = athlete.warmUpTime ?? (isWarm ? numbers.lengthAfterAStart : usual);
   return Math.floor(time / 60) * 60;
 }
 
@@ -155,7 +157,12 @@ function buildInTime(
   const [first] = goals;
   if (first === undefined || !picked.some((each) => each.block.stage === "build")) return [];
   const { gym, bar, situation } = input;
-  const place = { gym, bar, sharing: situation.facts.sharing?.includes("yes") === true };
+  const place = {
+    gym,
+    bar,
+    sharing: situation.facts.sharing?.includes("yes") === true,
+    prescribed: workRowsOf(input.parts).flatMap(({ load }) => load ?? []),
+  };
   const needed = picked
     .filter((each) => each.block.stage !== "build" && each.block.priority <= NEEDED)
     .reduce((sum, each) => sum + each.block.time.shortest, 0);
@@ -202,6 +209,7 @@ function summaryOf(steps: readonly WarmUpStep[], goals: readonly BuildGoal[]): N
     movement: goal.movement,
     name: goal.name,
     shareOfBest: Math.max(...tops),
+    ...(goal.isGuess && { guessed: true as const }),
     why: { ...goal.why, reasons: [...goal.why.reasons] },
     reps: sets.reduce((sum, set) => sum + set.reps, 0),
     loadTimesReps: sets.reduce((sum, set) => sum + set.load.kilograms * set.reps, 0),

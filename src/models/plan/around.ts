@@ -44,7 +44,13 @@ const warmUpStepField = z.strictObject({
     .describe("what `{joints}` in the words stands for: those a limit is stated for"),
   sets: z
     .array(
-      z.strictObject({ load: barLoadField, reps: z.int(), restAfter: secondsField, movement: z.string() }),
+      z.strictObject({
+        load: barLoadField,
+        reps: z.int(),
+        restAfter: secondsField,
+        movement: z.string(),
+        name: z.string().optional().describe("where it serves another movement than the first"),
+      }),
     )
     .describe("lifts of the build, lightest first"),
 });
@@ -106,6 +112,7 @@ export const warmUpField = z.strictObject({
       movement: z.string(),
       name: z.string(),
       shareOfBest: ratioField,
+      guessed: z.literal(true).optional().describe("the best is a guess that nobody gave"),
       why: buildReasonField,
       reps: z.int(),
       loadTimesReps: z.number().describe("kilograms x reps of the whole build"),
@@ -205,6 +212,8 @@ export const afterField = z.strictObject({
               "young",
               "new",
               "next-start",
+              "tomorrow",
+              "starts",
               "heat",
               "age",
               "long",
