@@ -90,7 +90,9 @@ export function sayBuild(build: NonNullable<WarmUp["build"]>, units: MassUnit): 
   const total = massIn(units, kilograms(build.loadTimesReps)).value;
   // Whoever adds up the sets above must come to the same figure.
   const iron = `${sayNumber(Math.round(total * 2) / 2, 1)}${NO_BREAK_SPACE}${units}`;
-  const best = build.guessed ? `what your level lifts in the ${build.name}, as a guess` : `your best ${build.name}`;
+  const best = build.guessed
+    ? `what your level lifts in the ${build.name}, as a guess`
+    : `your best ${build.name}`;
   return `Up to ${sayShare(build.shareOfBest)} of ${best}. ${sayBuildReason(build.why)} ${sayNumber(build.reps, 0)} reps and ${iron} in all; add nothing.`;
 }
 

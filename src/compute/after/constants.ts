@@ -14,7 +14,8 @@ export const AFTER_CONSTANTS = {
     value: 26,
     unit: "hours",
     does: "time to the next start within which nothing but light work follows",
-    source: "Helland et al. 2020, PeerJ, 10.7717/peerj.10044 (abstract: a heavy session was not recovered from for a day or two); the hours are judgement",
+    source:
+      "Helland et al. 2020, PeerJ, 10.7717/peerj.10044 (abstract: a heavy session was not recovered from for a day or two); the hours are judgement",
     confidence: "judgement",
   },
   sessionFrom: {

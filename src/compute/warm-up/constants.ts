@@ -23,7 +23,8 @@ export const WARM_UP_CONSTANTS = {
     unit: "years",
     range: [18, 100],
     does: "age from which the usual warm-up is longer",
-    source: "Fragala et al. 2019, J Strength Cond Res 33(8) (recalled, not verified): a longer warm-up for older lifters; from fifty is judgement",
+    source:
+      "Fragala et al. 2019, J Strength Cond Res 33(8) (recalled, not verified): a longer warm-up for older lifters; from fifty is judgement",
     confidence: "judgement",
   },
   longerBy: {
