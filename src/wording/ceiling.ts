@@ -1,6 +1,6 @@
 import type { Plan } from "../models/plan/plan.ts";
 import { capitalised } from "./basis.ts";
-import { nameFor } from "./movement-words.ts";
+import { sayVisit } from "./place-in-part.ts";
 import { sayCount } from "./number.ts";
 import { sayRoundOf } from "./round-name.ts";
 import { isTime, sayWholeScore } from "./score.ts";
@@ -29,7 +29,7 @@ export function sayCeiling(
     return `Not past ${round} before ${sayClock(ceiling.seconds + shift)}.`;
   if (!round) {
     const row = rows.find(({ index }) => index === ceiling.row);
-    const where = row === undefined ? "this point" : `the ${nameFor(row, 2)}`;
+    const where = row === undefined ? "this point" : `the ${sayVisit(row, rows)}`;
     return `Not past ${where} before ${sayClock(ceiling.seconds + shift)}.`;
   }
   // What is paced is never scored in loads, so the unit of masses does not matter.

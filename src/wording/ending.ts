@@ -2,6 +2,7 @@ import type { Plan } from "../models/plan/plan.ts";
 import { sayRow } from "./amount.ts";
 import { sayLoad } from "./mass.ts";
 import { sayCount, sayList } from "./number.ts";
+import { sayWhichLoad } from "./place-in-part.ts";
 import { sayRoundOf } from "./round-name.ts";
 import { sayGates } from "./gates.ts";
 import { sayShare, sayChance } from "./share.ts";
@@ -22,7 +23,7 @@ function sayWhere(pacing: Pacing, rowIndex: number | undefined): string | undefi
   const row = pacing.rows.findLast(({ kind, index }) => kind === "work" && index <= (rowIndex ?? -1));
   if (!row) return undefined;
   const round = sayRoundOf(pacing, row.round);
-  return `${round ? `in ${round}, ` : ""}after ${sayRow(row)}`;
+  return `${round ? `in ${round}, ` : ""}after ${sayRow(row)}${sayWhichLoad(row, pacing.rows)}`;
 }
 
 /** Work out of reach with its load: `squat snatches at 61 kg`. */

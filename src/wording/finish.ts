@@ -3,6 +3,7 @@ import { sayAmount } from "./amount.ts";
 import { nameFor } from "./movement-words.ts";
 import { sayNumber } from "./number.ts";
 import { sayRowPace } from "./pace.ts";
+import { sayVisit } from "./place-in-part.ts";
 import { sayRoundOf } from "./round-name.ts";
 
 type Pacing = NonNullable<Plan["parts"][number]["pacing"]>;
@@ -65,7 +66,8 @@ function fromPlace(row: PacingRow, through: number, pacing: Pacing): string {
   const round = sayRoundOf(pacing, row.round);
   const inRound = round === undefined ? "" : ` of ${round}`;
   const left = inWholes((1 - through) * row.amount, row.unit);
-  const name = nameFor(row, 2);
+  const among = round === undefined ? pacing.rows : pacing.rows.filter((other) => other.round === row.round);
+  const name = sayVisit(row, among);
   const isLast = pacing.rows.findLast(({ kind }) => kind === "work")?.index === row.index;
   if (!isLast || through <= 0 || left >= row.amount) return `from the ${name}${inRound} on`;
   return row.unit === "reps"

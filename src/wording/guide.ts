@@ -5,6 +5,7 @@ import { nameFor } from "./movement-words.ts";
 import { sayList, sayNumber } from "./number.ts";
 import { sayOrder } from "./order.ts";
 import { sayRowPace } from "./pace.ts";
+import { sayVisit } from "./place-in-part.ts";
 import { sayRoundOf } from "./round-name.ts";
 
 type Pacing = NonNullable<Plan["parts"][number]["pacing"]>;
@@ -155,7 +156,9 @@ export function sayHalf(pacing: Pacing, clock: string): string | undefined {
   if (half === undefined || row === undefined || pacing.rows.filter(({ kind }) => kind === "work").length < 2)
     return undefined;
   const round = sayRoundOf(pacing, row.round);
-  const where = `${round === undefined ? "" : `${round}, in `}${placeIn(row, pacing, half.shareOfReps)}, at ${clock}`;
+  // A round that is named tells its visits apart from those of others.
+  const among = round === undefined ? pacing.rows : pacing.rows.filter((other) => other.round === row.round);
+  const where = `${round === undefined ? "" : `${round}, in `}${placeIn(row, pacing, half.shareOfReps, among)}, at ${clock}`;
   if (Math.max(half.shareOfReps, half.shareOfTime) > LATE) {
     return `Half of your work lies behind you only in ${where}.`;
   }
@@ -165,12 +168,12 @@ export function sayHalf(pacing: Pacing, clock: string): string | undefined {
 }
 
 /** The place inside a visit: the rep for reps, the movement alone for a way or a machine. */
-function placeIn(row: PacingRow, { rows }: Pacing, share: number): string {
+function placeIn(row: PacingRow, { rows }: Pacing, share: number, among: Pacing["rows"]): string {
   const before = rows.findLast(({ index }) => index < row.index)?.shareOfReps ?? 0;
   const through = row.shareOfReps > before ? (share - before) / (row.shareOfReps - before) : 0;
   const rep = Math.round(through * row.amount);
-  if (row.unit !== "reps" || rep < 1 || row.amount < FEW_REPS) return `the ${nameFor(row, 2)}`;
-  return `the ${nameFor(row, 2)} at rep ${sayNumber(rep, 0)} of ${sayNumber(row.amount, 0)}`;
+  if (row.unit !== "reps" || rep < 1 || row.amount < FEW_REPS) return `the ${sayVisit(row, among)}`;
+  return `the ${sayVisit(row, among)} at rep ${sayNumber(rep, 0)} of ${sayNumber(row.amount, 0)}`;
 }
 
 /** Of fewer reps the one in the middle need not be told. */

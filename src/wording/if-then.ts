@@ -2,6 +2,7 @@ import type { Plan } from "../models/plan/plan.ts";
 import { nameFor, pluralOf } from "./movement-words.ts";
 import { NO_BREAK_SPACE, sayCount, sayNumber } from "./number.ts";
 import { sayRowPace } from "./pace.ts";
+import { sayVisit } from "./place-in-part.ts";
 import { sayRoundOf } from "./round-name.ts";
 import { restLeftOut, WITHOUT_RESTS } from "./rests-left-out.ts";
 import { isTime, sayWholeScore, type ScoreContext } from "./score.ts";
@@ -40,7 +41,7 @@ function sayPaceAt(action: Extract<IfThen["action"], { kind: "pace-at" }>, { row
   const row = rows.find(({ index }) => index === action.row);
   if (row === undefined) return "the next station at that pace";
   const { displayed, secondsPerUnit } = action;
-  return `the ${nameFor(row, 2)} at ${sayRowPace({ unit: row.unit, secondsPerUnit, displayed }) ?? "that pace"}`;
+  return `the ${sayVisit(row, rows)} at ${sayRowPace({ unit: row.unit, secondsPerUnit, displayed }) ?? "that pace"}`;
 }
 
 /** A change that would be said as nought seconds is none. */
@@ -52,7 +53,7 @@ const sayChange = (secondsPerRound: number, word: string): string =>
 /** What the moment is called: the round, or the movement where there is only one round. */
 function sayMoment(ifThen: IfThen, pacing: Pacing): string {
   const row = pacing.rows.find(({ index }) => index === ifThen.row);
-  return sayRoundOf(pacing, ifThen.round) ?? (row === undefined ? "this point" : `the ${nameFor(row, 2)}`);
+  return sayRoundOf(pacing, ifThen.round) ?? (row === undefined ? "this point" : `the ${sayVisit(row, pacing.rows)}`);
 }
 
 const BEYOND: Readonly<Record<IfThen["when"], string>> = {

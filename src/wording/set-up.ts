@@ -75,7 +75,7 @@ export function saySetUp(line: Line, units: MassUnit): string {
           ? "Plates beside the bar in loading order; a second person adds them up after every change."
           : "Plates beside the bar in loading order; a second person checks them without knowing your target.";
     case "loading":
-      return LOADING[line.who];
+      return `${LOADING[line.who]}${sayHelp(line.changes ?? [], units)}`;
     case "monitor":
       return "Monitor reset and turned to the unit that counts.";
     case "film":
@@ -91,6 +91,15 @@ export function saySetUp(line: Line, units: MassUnit): string {
     case "chalk":
       return "Chalk and tape where you pass by, not only where you start.";
   }
+}
+
+/** What helpers change while the athlete is elsewhere. Reads ` They change the bar to 70 kg during the burpees, to 80 kg in the rest.` */
+function sayHelp(changes: NonNullable<Extract<Line, { kind: "loading" }>["changes"]>, units: MassUnit): string {
+  if (changes.length === 0) return "";
+  const each = changes.map(
+    ({ to, during }) => `to ${sayLoad(to, units)} ${during === undefined ? "in the rest" : `during the ${during}`}`,
+  );
+  return ` They change the bar ${each.join(", ")}.`;
 }
 
 type Moment = Extract<Line, { kind: "tie-break" }>["moments"][number];

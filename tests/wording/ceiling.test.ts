@@ -26,6 +26,6 @@ it("in one round it is a clock", () => {
   expect(sayCeiling({ ...pacing, ceiling: undefined })).toBeUndefined();
   const atStation = { ...ceiling, row: pacing.rows[0]?.index ?? 0 };
   expect(sayCeiling({ ...pacing, rounds: pacing.rounds.slice(0, 1), ceiling: atStation }, 60)).toBe(
-    "Not past the kettlebell swings before 3:19.",
+    "Not past the first kettlebell swings before 3:19.",
   );
 });

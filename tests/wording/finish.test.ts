@@ -21,7 +21,7 @@ describe("the finish", () => {
     const before = { ...run, shareOfWork: 0.95 };
     const last = { ...squats, index: 2, amount: 5, shareOfWork: 1 };
     const three = { ...chipper, rows: [{ ...squats, shareOfWork: 0.9 }, before, last] };
-    expect(sayFinish([], three, true)).toBe("Spend what is left from the squats on.");
+    expect(sayFinish([], three, true)).toBe("Spend what is left from the 60 squats on.");
   });
 
   it("is not told before another part, in short work, and where intervals count one by one", () => {

@@ -11,7 +11,7 @@ const SHORTEST_REST = PACING_FIXED.shortestRest.value;
 
 /**
  * The rows of a plan in order, as far as the plan goes: one for each visit, each prescribed rest, each planned wait and each change
- * of plates. A visit is parted where the clock pauses everybody. Every second up to the last row is in one of them.
+ * of plates; what is waited or loaded before work out of reach is left out. A visit is parted where the clock pauses everybody. Every second up to the last row is in one of them.
  */
 export function rowsOf(solved: Solved, input: PartInput): readonly PacingRow[] {
   const { log, state } = solved;
@@ -50,7 +50,7 @@ export function rowsOf(solved: Solved, input: PartInput): readonly PacingRow[] {
       });
     }
   }
-  return rows;
+  return track.wall[state.at] === 1 ? rows.slice(0, rows.findLastIndex(({ kind }) => kind === "work") + 1) : rows;
 }
 
 /**

@@ -5,6 +5,7 @@ import type { Plan } from "../../models/plan/plan.ts";
 import type { Equipment } from "../../models/vocabulary.ts";
 import type { Part, Workout } from "../../models/workout.ts";
 import { needsOf } from "../conditions/needs.ts";
+import { helperChanges } from "./helper-changes.ts";
 import { type PlannedPart, type PlannedRow, workRowsOf } from "../conditions/situation-of.ts";
 
 export type SetUpInput = {
@@ -97,10 +98,11 @@ function plateLines({ workout, movements, parts, competition }: SetUpInput): rea
   const loading = workout.parts.map((part) => part.loading).find((each) => each !== undefined);
   const who = loading ?? competition?.loading;
   const isSaid = who === "alone" || who === "help-allowed";
+  const changes = who === "help-allowed" ? parts.flatMap((part) => helperChanges(part.pacing?.rows ?? [], onBars)) : [];
   const prescribed = parts.every((part) => part.lifting === undefined);
   return [
     { kind: "plates", fixed: false, ...(prescribed && { prescribed }) },
-    ...(isSaid ? [{ kind: "loading", who } as const] : []),
+    ...(isSaid ? [{ kind: "loading", who, ...(changes.length > 0 && { changes: [...changes] }) } as const] : []),
   ];
 }
 

@@ -283,7 +283,19 @@ export const setUpLineField = z.discriminatedUnion("kind", [
       .optional()
       .describe("all that is loaded stands in the workout: no lift is chosen"),
   }),
-  z.strictObject({ kind: z.literal("loading"), who: z.enum(["alone", "help-allowed"]) }),
+  z.strictObject({
+    kind: z.literal("loading"),
+    who: z.enum(["alone", "help-allowed"]),
+    changes: z
+      .array(
+        z.strictObject({
+          to: barLoadField,
+          during: z.string().optional().describe("the work in between, for several; a rest where there is none"),
+        }),
+      )
+      .optional()
+      .describe("what helpers change while the athlete does something else, in order"),
+  }),
   z.strictObject({ kind: z.literal("monitor") }),
   z.strictObject({ kind: z.literal("film"), monitor: z.boolean() }),
   z.strictObject({ kind: z.literal("score-sheet") }),
