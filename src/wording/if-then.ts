@@ -53,7 +53,10 @@ const sayChange = (secondsPerRound: number, word: string): string =>
 /** What the moment is called: the round, or the movement where there is only one round. */
 function sayMoment(ifThen: IfThen, pacing: Pacing): string {
   const row = pacing.rows.find(({ index }) => index === ifThen.row);
-  return sayRoundOf(pacing, ifThen.round) ?? (row === undefined ? "this point" : `the ${sayVisit(row, pacing.rows)}`);
+  return (
+    sayRoundOf(pacing, ifThen.round) ??
+    (row === undefined ? "this point" : `the ${sayVisit(row, pacing.rows)}`)
+  );
 }
 
 const BEYOND: Readonly<Record<IfThen["when"], string>> = {

@@ -94,10 +94,14 @@ export function saySetUp(line: Line, units: MassUnit): string {
 }
 
 /** What helpers change while the athlete is elsewhere. Reads ` They change the bar to 70 kg during the burpees, to 80 kg in the rest.` */
-function sayHelp(changes: NonNullable<Extract<Line, { kind: "loading" }>["changes"]>, units: MassUnit): string {
+function sayHelp(
+  changes: NonNullable<Extract<Line, { kind: "loading" }>["changes"]>,
+  units: MassUnit,
+): string {
   if (changes.length === 0) return "";
   const each = changes.map(
-    ({ to, during }) => `to ${sayLoad(to, units)} ${during === undefined ? "in the rest" : `during the ${during}`}`,
+    ({ to, during }) =>
+      `to ${sayLoad(to, units)} ${during === undefined ? "in the rest" : `during the ${during}`}`,
   );
   return ` They change the bar ${each.join(", ")}.`;
 }

@@ -50,7 +50,9 @@ export function rowsOf(solved: Solved, input: PartInput): readonly PacingRow[] {
       });
     }
   }
-  return track.wall[state.at] === 1 ? rows.slice(0, rows.findLastIndex(({ kind }) => kind === "work") + 1) : rows;
+  return track.wall[state.at] === 1
+    ? rows.slice(0, rows.findLastIndex(({ kind }) => kind === "work") + 1)
+    : rows;
 }
 
 /**

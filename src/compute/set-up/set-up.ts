@@ -98,11 +98,14 @@ function plateLines({ workout, movements, parts, competition }: SetUpInput): rea
   const loading = workout.parts.map((part) => part.loading).find((each) => each !== undefined);
   const who = loading ?? competition?.loading;
   const isSaid = who === "alone" || who === "help-allowed";
-  const changes = who === "help-allowed" ? parts.flatMap((part) => helperChanges(part.pacing?.rows ?? [], onBars)) : [];
+  const changes =
+    who === "help-allowed" ? parts.flatMap((part) => helperChanges(part.pacing?.rows ?? [], onBars)) : [];
   const prescribed = parts.every((part) => part.lifting === undefined);
   return [
     { kind: "plates", fixed: false, ...(prescribed && { prescribed }) },
-    ...(isSaid ? [{ kind: "loading", who, ...(changes.length > 0 && { changes: [...changes] }) } as const] : []),
+    ...(isSaid
+      ? [{ kind: "loading", who, ...(changes.length > 0 && { changes: [...changes] }) } as const]
+      : []),
   ];
 }
 

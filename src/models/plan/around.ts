@@ -290,7 +290,10 @@ export const setUpLineField = z.discriminatedUnion("kind", [
       .array(
         z.strictObject({
           to: barLoadField,
-          during: z.string().optional().describe("the work in between, for several; a rest where there is none"),
+          during: z
+            .string()
+            .optional()
+            .describe("the work in between, for several; a rest where there is none"),
         }),
       )
       .optional()
