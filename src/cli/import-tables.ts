@@ -1,7 +1,10 @@
 import type { AthleteContext } from "../reading/athlete-file/context.ts";
-import { readTable, type TableAthlete, type TableRead } from "../reading/read-table.ts";
+import { openYaml } from "../reading/yaml/open-yaml.ts";
+import { sexOfDivision } from "../models/sex-words.ts";
+import { readTable, type SaidInFiles, type TableAthlete, type TableRead } from "../reading/read-table.ts";
 import { type Change, type EarlierCells, mergeAthlete } from "../reading/tables/merge-athlete.ts";
 import { type Question, sayQuestion, writeQuestions } from "../reading/tables/questions.ts";
+import { splitBlocks } from "../reading/tables/split-blocks.ts";
 import type { Sheet } from "../reading/tables/sheet.ts";
 import { idFor, type IntakeFolder, type IntakeOutput, nameKey } from "../site/intake-folder.ts";
 
@@ -31,23 +34,25 @@ export function importTables(
   command: string,
 ): Import {
   const faults: string[] = [];
-  const tables = sheets.flatMap((sheet) => {
-    if (sheet.rows.every((row) => row.every((cell) => cell === ""))) return [];
-    const read = readTable(sheet, context, folder.answers);
-    if (!read)
-      faults.push(
-        `${sheet.name}: no row of headings was found. Write one above the athletes, such as: name, level, back squat (kg).`,
-      );
-    return read ? [{ sheet, read }] : [];
-  });
+  const tables = sheets
+    .flatMap((whole) => splitBlocks(whole, context))
+    .flatMap((sheet) => {
+      if (sheet.rows.every((row) => row.every((cell) => cell === ""))) return [];
+      const read = readTable(sheet, context, folder.answers, saidIn(folder));
+      if (!read)
+        faults.push(
+          `${sheet.name}: no row of headings was found. Write one above the athletes, such as: name, level, back squat (kg).`,
+        );
+      return read ? [{ sheet, read }] : [];
+    });
   const ids = new Set(folder.ids);
   const people = tables.flatMap(({ read }) => read.athletes);
   const byName = Map.groupBy(people, ({ name }) => nameKey(name));
   const merged = [...byName.values()].map((same) => mergeOne(same, ids, context, folder));
-  const questions = [
+  const questions = unique([
     ...tables.flatMap(({ read }) => read.questions),
     ...merged.flatMap((one) => one.questions),
-  ];
+  ]);
   const cells = { ...folder.earlier };
   for (const { athlete, cells: own } of merged) cells[athlete.id] = { ...cells[athlete.id], ...own };
   return {
@@ -63,6 +68,23 @@ export function importTables(
     },
   };
 }
+
+/** What the files say of those who have one. A division of one sex says the sex. */
+const saidIn =
+  ({ files }: IntakeFolder): SaidInFiles =>
+  (name) => {
+    const file = files.get(nameKey(name));
+    const value = file && openYaml(file.id, file.text, "text").value;
+    const entries = (typeof value === "object" && value !== null ? value : {}) as Record<string, unknown>;
+    const { division } = entries;
+    const isOfSex = typeof division === "string" && sexOfDivision(division) !== undefined;
+    return new Set([...Object.keys(entries), ...(isOfSex ? ["sex"] : [])]);
+  };
+
+/** What several sheets ask in the same words is asked once. */
+const unique = (questions: readonly Question[]): readonly Question[] => [
+  ...new Map(questions.map((question) => [sayQuestion(question), question])).values(),
+];
 
 /** The rows of one athlete on all sheets, put into one file. */
 function mergeOne(

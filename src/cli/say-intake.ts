@@ -1,6 +1,6 @@
 import type { Column } from "../reading/tables/settle-columns.ts";
 import type { Meaning } from "../reading/tables/meaning.ts";
-import { columnName } from "../reading/tables/sheet.ts";
+import { columnIn, type Sheet } from "../reading/tables/sheet.ts";
 import { counted } from "./counted.ts";
 import type { Import } from "./import-tables.ts";
 
@@ -17,7 +17,10 @@ export function sayIntake(made: Import, folder: string, command: string, told: s
     ...(told === undefined ? [] : [told]),
     ...faults,
     ...tables.flatMap(({ sheet, read }) => [
-      [`${sheet.name}: what its columns hold`, ...read.columns.flatMap(sayColumn)].join("\n"),
+      [
+        `${sheet.name}: what its columns hold`,
+        ...read.columns.flatMap((column) => sayColumn(read.sheet, column)),
+      ].join("\n"),
       listed(
         "Rows passed over",
         read.passedOver.map(({ cell, text, why }) => `${cell} "${text}": ${why}`),
@@ -73,14 +76,17 @@ function listed(title: string, lines: readonly string[], most = SHOWN): string {
   return [`${title}:`, ...lines.slice(0, most).map((line) => `  ${line}`), ...more].join("\n");
 }
 
-function sayColumn({ index, heading, meaning, unit, unitFrom, samples }: Column): readonly string[] {
+function sayColumn(
+  sheet: Sheet,
+  { index, heading, meaning, unit, unitFrom, samples }: Column,
+): readonly string[] {
   const inUnit =
     unit === undefined
       ? ""
       : `, in ${unit}${unitFrom === "heading" || unitFrom === undefined ? "" : ` (${FROM[unitFrom]})`}`;
   const title = heading === "" ? "(no heading)" : heading;
   return [
-    `  ${columnName(index).padStart(2)}  ${title}: ${sayMeaning(meaning)}${inUnit}`,
+    `  ${columnIn(sheet, index).padStart(2)}  ${title}: ${sayMeaning(meaning)}${inUnit}`,
     `        ${samples.join(" | ")}`,
   ];
 }

@@ -39,11 +39,14 @@ export function sayUnmade({ data, made, faults }: Left): string | undefined {
   return visibleText(lines.join("\n"));
 }
 
-function sayOne({ name, file, why }: Unmade): string {
+function sayOne({ kind, name, file, why }: Unmade): string {
   const [first] = why;
   const own = why.filter(({ place }) => place.file === file);
-  const where = own.length > 0 ? file : `${file} needs ${first?.place.file ?? ""}`;
+  const where = own.length > 0 || kind === "brief" ? file : `${file} needs ${first?.place.file ?? ""}`;
   const more = why.length > 1 ? `, and ${counted(why.length - 1, "more fault")}` : "";
-  const at = first ? `:${first.place.line}:${first.place.column}: ${first.problem}` : "";
+  const line = own.length > 0 ? `:${first?.place.line}:${first?.place.column}` : "";
+  const at = first
+    ? `${where === file ? line : `:${first.place.line}:${first.place.column}`}: ${first.problem}`
+    : "";
   return `${name} (${where}${at}${more})`;
 }

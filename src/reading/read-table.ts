@@ -1,3 +1,4 @@
+import { sexOfDivision } from "../models/sex-words.ts";
 import type { AthleteContext } from "./athlete-file/context.ts";
 import { orderOfDates } from "./athlete-file/date-order.ts";
 import type { DateOrder } from "./quantities/date.ts";
@@ -7,9 +8,11 @@ import { layOut, type Layout } from "./tables/lay-out.ts";
 import { nameRows, type NamedRow } from "./tables/name-rows.ts";
 import { answered, type Answers, type Question, sayChoice, sayQuestion } from "./tables/questions.ts";
 import type { CellContext } from "./tables/from-file.ts";
-import { type AnswerOf, putsOf, readRow, type RowCell } from "./tables/read-row.ts";
+import { cellsForAll, type SaidForAll } from "./tables/said-for-all.ts";
+import { type AnswerOf, readRow } from "./tables/read-row.ts";
+import { putsOf, type RowCell } from "./tables/row-cell.ts";
 import { type Column, isMass, settleColumns } from "./tables/settle-columns.ts";
-import { cellAt, cellName, columnName, type Sheet } from "./tables/sheet.ts";
+import { cellAt, cellName, columnIn, type Sheet } from "./tables/sheet.ts";
 
 /** A cell that was taken, with what it puts into the athlete's file. */
 type TakenCell = {
@@ -18,13 +21,19 @@ type TakenCell = {
   readonly raw: string;
   readonly puts: readonly Put[];
   readonly told?: string;
+  /** Set where it only fills what the file leaves open. */
+  readonly fills?: true;
 };
 
 export type TableAthlete = {
   readonly name: string;
   readonly cells: readonly TakenCell[];
-  readonly hasLevel: boolean;
+  /** Entries that the row says, or waits for an answer about. */
+  readonly says: ReadonlySet<string>;
 };
+
+/** What the files of athletes who are there already say, by their names. */
+export type SaidInFiles = (name: string) => ReadonlySet<string>;
 
 type RefusedCell = {
   readonly who: string;
@@ -36,6 +45,8 @@ type RefusedCell = {
 
 /** What a table says: athletes with what was taken, and every cell that was not. */
 export type TableRead = {
+  /** As it was read: turned, where the headings stand in the first column. */
+  readonly sheet: Sheet;
   readonly columns: readonly Column[];
   readonly athletes: readonly TableAthlete[];
   readonly questions: readonly Question[];
@@ -50,7 +61,12 @@ export type TableRead = {
  * sure is taken, what can mean two things is asked, nonsense is refused. Answers are those to the questions of a reading
  * before. Nothing where no headings are found. Never throws.
  */
-export function readTable(sheet: Sheet, given: AthleteContext, answers: Answers): TableRead | undefined {
+export function readTable(
+  sheet: Sheet,
+  given: AthleteContext,
+  answers: Answers,
+  saidInFiles: SaidInFiles = () => new Set(),
+): TableRead | undefined {
   const layout = layOut(sheet, given);
   if (!layout) return undefined;
   const whole = wholeQuestions(layout);
@@ -78,7 +94,9 @@ export function readTable(sheet: Sheet, given: AthleteContext, answers: Answers)
     ...cappedBy(said(whole.capped)),
   };
   const rows = named.rows.map((row) => readAthlete(row, layout, columns, context, { answers, whole }));
-  const needed = neededOfAll(rows, columns, layout, whole, said(whole.level));
+  const known = rows.map(({ athlete: { name, says } }) => new Set([...says, ...saidInFiles(name)]));
+  const forAll = settledForAll(whole, said);
+  const needed = neededOfAll(rows, known, columns, layout, { whole, forAll });
   const questions = [
     ...open.flatMap(({ question }) => question ?? []),
     ...needed,
@@ -90,8 +108,12 @@ export function readTable(sheet: Sheet, given: AthleteContext, answers: Answers)
     ...rows.flatMap((row) => row.refused),
   ];
   return {
+    sheet: layout.sheet,
     columns,
-    athletes: rows.map(({ athlete }) => withLevel(athlete, said(whole.level))),
+    athletes: rows.map(({ athlete }) => ({
+      ...athlete,
+      cells: [...athlete.cells, ...cellsForAll(forAll, athlete.says)],
+    })),
     questions,
     refused,
     passedOver: layout.passedOver,
@@ -130,6 +152,10 @@ function wholeQuestions({ sheet }: Layout) {
       "competitor",
       "elite",
     ]),
+    sex: ask(
+      "Are those of whom the table does not say it women or men? Where some are each write ?, and tell it in a column `sex` of the table.",
+      ["female", "male", "?"],
+    ),
     dates: ask("Are dates such as 3/4/26 written day first or month first?", ["day first", "month first"]),
     capped: ask("Is the number behind the cap, as in CAP+28, reps left or reps done?", ["left", "done"]),
     ages: ask("In which year were the ages of the table right?", []),
@@ -144,22 +170,30 @@ function columnQuestion(
   { index, heading, meaning, samples }: Column,
 ): { readonly index: number; readonly question?: Question } {
   if (meaning.kind !== "unclear") return { index };
-  const choice = meaning.proposals.length === 0 ? "" : ` Is it ${sayChoice(meaning.proposals)}?`;
+  const choice =
+    meaning.proposals.length === 0
+      ? " Say it in other words, such as `2k row`, `max pull-ups` or `back squat`, or write `nothing`."
+      : ` Is it ${sayChoice(meaning.proposals)}?`;
   const title = heading === "" ? "without a heading" : `"${heading}"`;
   const text = `What does the column ${title} hold (${samples.join(", ")})?${choice}`;
   return {
     index,
-    question: { text, cell: `${sheet.name}!${columnName(index)}`, proposals: meaning.proposals },
+    question: { text, cell: `${sheet.name}!${columnIn(sheet, index)}`, proposals: meaning.proposals },
   };
 }
 
-/** What the table as a whole leaves open, once for all. */
+function settledForAll(whole: Whole, said: (question: Question) => string | undefined): SaidForAll {
+  const [level, sex] = [said(whole.level), said(whole.sex)];
+  return { ...(level === undefined ? {} : { level }), ...(sex === undefined ? {} : { sex }) };
+}
+
+/** What the table as a whole leaves open, once for all. `known` are the entries known of each athlete. */
 function neededOfAll(
   rows: readonly ReadRow[],
+  known: readonly ReadonlySet<string>[],
   columns: readonly Column[],
   layout: Layout,
-  whole: Whole,
-  level: string | undefined,
+  { whole, forAll }: { readonly whole: Whole; readonly forAll: SaidForAll },
 ): readonly Question[] {
   const bare = columns.some(
     ({ meaning, unit, mixed, index }) =>
@@ -168,9 +202,12 @@ function neededOfAll(
       !mixed &&
       layout.rows.some((row) => /^[~<>]?\s*\d[\d.,]*\??$/.test(cellAt(layout.sheet, { row, column: index }))),
   );
+  const lacks = (entry: "level" | "sex"): boolean =>
+    forAll[entry] !== undefined || known.some((has) => !has.has(entry));
   return unique([
     ...(bare ? [whole.loads] : []),
-    ...(rows.some(({ athlete }) => !athlete.hasLevel) || level !== undefined ? [whole.level] : []),
+    ...(lacks("level") ? [whole.level] : []),
+    ...(lacks("sex") ? [whole.sex] : []),
     ...rows.flatMap(({ wholes }) => wholes),
   ]);
 }
@@ -178,18 +215,6 @@ function neededOfAll(
 const unique = (questions: readonly Question[]): readonly Question[] => [
   ...new Map(questions.map((question) => [sayQuestion(question), question])).values(),
 ];
-
-const LEVELS = /^(?:new|regular|competitor|elite)$/i;
-
-function withLevel(athlete: TableAthlete, answer: string | undefined): TableAthlete {
-  if (athlete.hasLevel || answer === undefined || !LEVELS.test(answer)) return athlete;
-  const puts = [{ entry: "level", value: answer.toLowerCase() }];
-  return {
-    ...athlete,
-    hasLevel: true,
-    cells: [...athlete.cells, { heading: "level of all", cell: "", raw: answer, puts }],
-  };
-}
 
 type ReadRow = {
   readonly athlete: TableAthlete;
@@ -250,7 +275,7 @@ function readAthlete(
     athlete: {
       name,
       cells: taken,
-      hasLevel: read.some(isLevel),
+      says: saidIn(read),
     },
     questions,
     wholes,
@@ -280,9 +305,15 @@ function takenCell(cell: RowCell, name: string): readonly TakenCell[] {
   ];
 }
 
-/** A cell of the level that says it, or waits for an answer of its own. */
-const isLevel = ({ column: { meaning }, reading }: RowCell): boolean =>
-  meaning.kind === "entry" && meaning.entry === "level" && reading.kind !== "nothing";
+/** The entries that cells say or wait for an answer about. A division that speaks of a sex says it. */
+function saidIn(cells: readonly RowCell[]): ReadonlySet<string> {
+  const said = cells.flatMap(({ column: { meaning }, reading }) =>
+    meaning.kind === "entry" && reading.kind !== "nothing" ? [meaning.entry] : [],
+  );
+  const division = cells.flatMap(putsOf).find(({ entry }) => entry === "division")?.value;
+  const isOfSex = typeof division === "string" && sexOfDivision(division) !== undefined;
+  return new Set([...said, ...(isOfSex ? ["sex"] : [])]);
+}
 
 /** Words that may keep an athlete from something. */
 const mayLimit = ({ column: { meaning } }: RowCell): boolean =>

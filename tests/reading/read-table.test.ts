@@ -77,7 +77,7 @@ describe("a table with commas, a title, sums and an injury", () => {
 });
 
 describe("a table with semicolons and decimal commas in another language", () => {
-  it("takes kilograms by the sizes and halves, and asks only for the level", () => {
+  it("takes kilograms by the sizes and halves, and asks only for level and sex, once for all", () => {
     const read = readText(
       "\uFEFFNom;Poids;Taille;Épaulé-jeté;Arraché\r\nZoé;61,5;1,68;82,5;62,5\r\nÉloïse;58;171 cm;70;\r\n",
     );
@@ -90,7 +90,10 @@ describe("a table with semicolons and decimal commas in another language", () =>
       C3: "171 cm",
       D3: "70 kg",
     });
-    expect(read.questions.map(sayQuestion)).toHaveLength(1);
+    expect(read.questions.map(sayQuestion)).toEqual([
+      "Which level have those for whom the table says none: new, regular, competitor or elite?",
+      "Are those of whom the table does not say it women or men? Where some are each write ?, and tell it in a column `sex` of the table.",
+    ]);
   });
 });
 
@@ -172,6 +175,7 @@ describe("one column with both units, and names that are alike", () => {
     });
     expect(read.questions.map(({ text, cell }) => `${cell} ${text}`)).toEqual([
       't.xlsx!E What does the column "MU" hold (5, 6, 3)? Is it ring muscle-up or bar muscle-up?',
+      "t.xlsx Are those of whom the table does not say it women or men? Where some are each write ?, and tell it in a column `sex` of the table.",
       'Level What does "RX" in the column "Level" mean: new, regular, competitor or elite?',
       "t.xlsx Is the number behind the cap, as in CAP+28, reps left or reps done?",
       't.xlsx!A6 Is the name "ZoÃ« Hart" meant to be Zoë Hart?',

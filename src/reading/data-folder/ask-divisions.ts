@@ -31,7 +31,7 @@ export function askDivisions(
     );
   });
   const same = ({ athlete, workouts: of, found }: Doubt): string =>
-    [wordOf(athlete, found), found.unclear, found.near, ...of.map(({ id }) => id)].join("; ");
+    [wordOf(athlete, found), athlete.sex, found.unclear, found.near, ...of.map(({ id }) => id)].join("; ");
   return [...Map.groupBy(doubts, same).values()].flatMap(([first, ...others]) =>
     first ? [question(first, others)] : [],
   );
@@ -56,7 +56,8 @@ function question(doubt: Doubt, others: readonly Doubt[]): Fault {
   const divisions = workout?.divisions ?? [];
   const opened = openYaml(file.path, file.text, "text");
   const own = division ?? sex ?? "";
-  const meant = division === undefined ? sex : sexOfDivision(division);
+  const ofDivision = division === undefined ? sex : sexOfDivision(division);
+  const meant = ofDivision ?? sex;
   const as = near ?? divisions.find((name) => sexOfDivision(name) === meant) ?? divisions.at(-1) ?? "";
   const places = workouts.map(({ place }) => place.file);
   const answer = `\`planned as: {${own}: ${as}}\` in ${allOf(places)}`;
@@ -70,9 +71,12 @@ function question(doubt: Doubt, others: readonly Doubt[]): Fault {
     allowed: divisions.join(", "),
     ...(near === undefined ? {} : { nearest: near }),
     remedy:
-      division === undefined
-        ? `Write \`division:\` with one of these, or ${answer} if everybody of the kind is planned so.`
-        : `Write ${answer} with the one they are planned as, or correct the division here.`,
+      // `planned as` would put men and women of such a division into one.
+      division !== undefined && ofDivision === undefined && sex !== undefined
+        ? `Write \`division: ${as}\` here, or another of these; or \`division: ${sex === "female" ? "women" : "men"} ${division}\`, and what it is planned as in ${allOf(places)}.`
+        : division === undefined
+          ? `Write \`division:\` with one of these, or ${answer} if everybody of the kind is planned so.`
+          : `Write ${answer} with the one they are planned as, or correct the division here.`,
     severity: "question",
     stops: [doubt, ...others].flatMap(({ athlete: { id } }) =>
       workouts.map((one) => ({ athlete: id, workout: one.id })),

@@ -19,7 +19,10 @@ export const HEADING_WORDS: ReadonlyMap<string, Meaning> = new Map([
     kind: "last name",
   }),
   ...words("level,levels,experience,ability,niveau,nivel,nivå,tier,poziom", entry("level")),
-  ...words("division,div,category,class,cat,kategorie,catégorie,categoría,age group", entry("division")),
+  ...words(
+    "division,div,category,class,cat,age group,age grp,age division,agegroup,ag,age class,altersklasse,kategorie,catégorie,categoría",
+    entry("division"),
+  ),
   ...words("sex,gender,m/f,f/m,geschlecht,sexe,sexo,kjønn,kön,płeć", entry("sex")),
   ...words(
     "body mass,body weight,bodyweight,bw,bm,weight,mass,poids,gewicht,körpergewicht,vekt,vikt,peso,waga,masa",
@@ -52,12 +55,18 @@ export const HEADING_WORDS: ReadonlyMap<string, Meaning> = new Map([
     },
   ),
   ...words(
-    "email,e-mail,mail,phone,phone number,tel,mobile,cell,address,emergency contact,contact,social",
+    "email,e-mail,mail,phone,phone number,tel,mobile,cell,telephone,telefon,tlf,tel.,handy,whatsapp,téléphone,telefono,teléfono,address,emergency contact,contact,social",
     passedOver("how to reach somebody is no part of a plan"),
   ),
   ...words(
     "id,no,no.,nr,nr.,number,rank,ranking,place,pos,position,row,timestamp,member id,bib",
     passedOver("a number of the table's own"),
+  ),
+  ...words(
+    "heat,heat no,heat no.,heat number,heat nr,wave,flight,lane,lanes,lane no,lane no.,station,bahn,lauf",
+    passedOver(
+      "the number of a heat or a lane says no start time; that stands under the workout's title and `start`",
+    ),
   ),
   ...words(
     "total,totals,sum,average,avg,mean,sinclair,points,score total,summe,gesamt,moyenne,combined",

@@ -6,7 +6,10 @@ import { cellName, type Sheet } from "./sheet.ts";
 
 /** How a table is built: its headings, the units below them, the rows with athletes, and rows passed over. */
 export type Layout = {
+  /** With the headings above: a sheet with the headings in its first column is turned. */
   readonly sheet: Sheet;
+  /** The row of the headings. */
+  readonly head: number;
   readonly headings: readonly string[];
   /** Units of a row of units below the headings; empty where there are none. */
   readonly units: readonly (string | undefined)[];
@@ -37,7 +40,7 @@ export function layOut(written: Sheet, context: HeadingContext): Layout | undefi
   const isAside = aside.known > upright.known && aside.known > 1;
   const [sheet, found] = isAside ? [turned, aside] : [written, upright];
   if (found.known < 2) return undefined;
-  return readRows(joinRounds(sheet, found.row, context), found.row, isAside);
+  return readRows(joinRounds(sheet, found.row, context), found.row);
 }
 
 /** Headings are words: a row that is mostly numbers holds results. */
@@ -49,13 +52,13 @@ const isHeading = (cells: readonly string[]): boolean => {
 const turn = (sheet: Sheet): Sheet => {
   const width = Math.max(0, ...sheet.rows.map(({ length }) => length));
   const rows = Array.from({ length: width }, (_, column) => sheet.rows.map((row) => row[column] ?? ""));
-  return { ...sheet, rows };
+  return { name: sheet.name, rows, isTurned: true };
 };
 
 const SUMS =
   /^(?:totals?|sums?|averages?|avg\.?|means?|medians?|max|min|maximum|minimum|count|best|std|sd|Ø|Σ|summe|gesamt|durchschnitt|mittelwert|schnitt|moyenne|somme|total général|promedio|suma|media|snitt|gjennomsnitt)(?:\b.*)?:?$/i;
 
-function readRows(sheet: Sheet, head: number, isTurned: boolean): Layout {
+function readRows(sheet: Sheet, head: number): Layout {
   const headings = sheet.rows[head] ?? [];
   const passedOver: { cell: string; text: string; why: string }[] = [];
   const rows: number[] = [];
@@ -63,8 +66,7 @@ function readRows(sheet: Sheet, head: number, isTurned: boolean): Layout {
   const pass = (row: number, why: string): void => {
     const cells = sheet.rows[row] ?? [];
     const column = cells.findIndex((cell) => cell !== "");
-    const at = isTurned ? { row: column, column: row } : { row, column };
-    passedOver.push({ cell: cellName(sheet, at), text: cells[column] ?? "", why });
+    passedOver.push({ cell: cellName(sheet, { row, column }), text: cells[column] ?? "", why });
   };
   for (let row = 0; row < sheet.rows.length; row++) {
     const cells = sheet.rows[row] ?? [];
@@ -80,7 +82,7 @@ function readRows(sheet: Sheet, head: number, isTurned: boolean): Layout {
       pass(row, "one cell alone, a title or a remark");
     else rows.push(row);
   }
-  return { sheet, headings, units, rows, passedOver };
+  return { sheet, head, headings, units, rows, passedOver };
 }
 
 const isRepeated = (cells: readonly string[], headings: readonly string[]): boolean => {

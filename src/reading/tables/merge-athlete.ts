@@ -8,7 +8,12 @@ type EarlierCell = { readonly raw: string; readonly puts: readonly Put[] };
 /** Cells by their heading. */
 export type EarlierCells = Readonly<Record<string, EarlierCell>>;
 
-export type NewCell = EarlierCell & { readonly heading: string; readonly cell: string };
+export type NewCell = EarlierCell & {
+  readonly heading: string;
+  readonly cell: string;
+  /** Set where it only fills what the file leaves open. */
+  readonly fills?: true;
+};
 
 /** A change made to a file, or one that was not made because a person wrote something else there meanwhile. */
 export type Change = {
@@ -68,9 +73,10 @@ export function mergeAthlete(
   const changes: Change[] = [];
   if (!isMap(document?.contents)) return { text: existing ?? "", changes };
   const wasInOrder = isInOrder(document.contents);
-  for (const { heading, cell, raw, puts } of cells) {
+  for (const { heading, cell, raw, puts, fills } of cells) {
     const before = earlier[heading];
     if (before?.raw === raw) continue;
+    if (fills && before === undefined && puts.every(({ entry }) => document.has(entry))) continue;
     for (const put of before?.puts ?? []) if (put.listed && !puts[0]?.listed) takeOut(document, put);
     for (const put of before?.puts ?? []) if (isNoLonger(put, puts)) withdraw(document, put, find);
     puts.forEach((put, index) => {

@@ -3,7 +3,7 @@ import type { Column } from "./settle-columns.ts";
 import type { Layout } from "./lay-out.ts";
 import { mendText } from "./mend-text.ts";
 import { type Answers, type Question, sayQuestion } from "./questions.ts";
-import { cellAt, cellName } from "./sheet.ts";
+import { cellAt, cellName, rowIn } from "./sheet.ts";
 
 /** A row with the athlete's name. */
 export type NamedRow = { readonly row: number; readonly name: string };
@@ -24,6 +24,20 @@ type NamedRows = {
 const TWO_PEOPLE =
   /^(\p{L}[\p{L}\p{M}.' -]*?)\s*(?:&|\+|\/|\s(?:and|und|et|og|och|y)\s)\s*(\p{L}[\p{L}\p{M}.' -]*)$/iu;
 
+/** A table without names is told once and not for every row. */
+const NOBODY_NAMED = ({ sheet, head }: Layout): NamedRows => ({
+  rows: [],
+  questions: [],
+  refused: [
+    {
+      cell: cellName(sheet, { row: head, column: 0 }),
+      raw: cellAt(sheet, { row: head, column: 0 }),
+      problem: "no column of the table holds names, so nobody knows whose the rows are",
+      remedy: "Write `name` above the column with the athletes' names.",
+    },
+  ],
+});
+
 /** Names blind to case, spaces, points and accents. */
 const alike = (name: string): string => comparable(name.replace(/[.'’-]/g, ""));
 
@@ -37,6 +51,7 @@ export function nameRows(layout: Layout, columns: readonly Column[], answers: An
     columns.find(({ meaning }) => meaning.kind === kind)?.index;
   const [whole, first, last] = [at("name"), at("first name"), at("last name")];
   const named = whole ?? first ?? last;
+  if (named === undefined) return NOBODY_NAMED(layout);
   const flipped = whole !== undefined && isLastFirst(layout, whole);
   const refused: NamedRows["refused"][number][] = [];
   const questions: Question[] = [];
@@ -48,7 +63,7 @@ export function nameRows(layout: Layout, columns: readonly Column[], answers: An
       .filter((part) => part !== "")
       .join(" ")
       .replace(/\s+/g, " ");
-    const cell = cellName(sheet, { row, column: named ?? 0 });
+    const cell = cellName(sheet, { row, column: named });
     if (raw === "" || /^[\d.,:#/-]+$/.test(raw)) {
       const problem = raw === "" ? "the row has no name" : "this is no name";
       refused.push({ cell, raw, problem, remedy: "Write the athlete's name into the row." });
@@ -85,7 +100,7 @@ export function nameRows(layout: Layout, columns: readonly Column[], answers: An
     }
     return [{ row, name: flipped ? raw.replace(/^([^,]+),\s*(.+)$/, "$2 $1") : raw }];
   });
-  const apart = tellApart(rows, layout, named ?? 0, answers);
+  const apart = tellApart(rows, layout, named, answers);
   return { rows: apart.rows, questions: [...questions, ...apart.questions], refused };
 }
 
@@ -106,18 +121,24 @@ function tellApart(
   const kept = [...groups.values()].flatMap((group): readonly NamedRow[] => {
     const [one, ...others] = group;
     if (!one || others.length === 0) return group;
+    const what = sheet.isTurned ? "column" : "row";
     const names = [...new Set(group.map(({ name }) => `"${name}"`))].join(" and ");
-    const numbers = group.map(({ row }) => row + 1);
+    const numbers = group.map(({ row }) => rowIn(sheet, row));
     const question: Question = {
-      text: `${names} in rows ${numbers.join(" and ")}: one person (then write the row that counts) or two?`,
+      text: `${names} in ${what}s ${numbers.join(" and ")}: one person (then write the ${what} that counts) or two?`,
       cell: cellName(sheet, { row: one.row, column }),
-      proposals: ["two", ...numbers.map((number) => `row ${number}`)],
+      proposals: ["two", ...numbers.map((number) => `${what} ${number}`)],
     };
     questions.push(question);
     const answer = answers.get(sayQuestion(question));
     if (answer === undefined) return [];
-    const chosen = Number(/\d+/.exec(answer)?.[0]);
-    if (numbers.includes(chosen)) return group.filter(({ row }) => row + 1 === chosen);
+    const chosen = numbers.indexOf(
+      answer
+        .replace(/^(?:the )?(?:row|column)\s*/i, "")
+        .trim()
+        .toUpperCase(),
+    );
+    if (chosen >= 0) return group.slice(chosen, chosen + 1);
     return group.map(({ row, name }, index) => ({
       row,
       name: index === 0 ? name : `${name} (${index + 1})`,

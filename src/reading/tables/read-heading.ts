@@ -46,7 +46,9 @@ function takeUnitOff(written: string): { readonly name: string; readonly unit?: 
       return { name: `${before} ${behind}`.trim(), ...(unit === undefined ? {} : { unit }) };
   }
   const [, name = "", word = ""] = /^(.+?)(?:\s*[,/]\s*|\s+in\s+|[ _])\s*([a-zа-я#]+)$/i.exec(text) ?? [];
-  const unit = word === "" || /^(?:m|s|in|"|')$/i.test(word) ? undefined : unitWord(word);
+  // `Burpees in 7 min` says how long and not in what.
+  const isTime = /\d$/.test(name) && /^(?:min|s)/i.test(word);
+  const unit = word === "" || isTime || /^(?:m|s|in|"|')$/i.test(word) ? undefined : unitWord(word);
   return unit === undefined ? { name: text } : { name, unit };
 }
 
@@ -65,7 +67,8 @@ export function readHeading(written: string, context: HeadingContext): Meaning {
     ofWorkout(name, context) ??
     effortHeading(name, context) ??
     movementHeading(name, unit, context) ??
-    testedHeading(name, context) ?? {
+    testedHeading(name, context) ??
+    startHeading(name, context) ?? {
       kind: "unclear",
       why: "the heading says nothing that is known",
       proposals: [],
@@ -175,7 +178,11 @@ function movementHeading(
     )
     .replace(/\s+/g, " ")
     .trim();
-  const forms = [name, bare, bare.replace(/\b1\s*-?\s*rm\b/i, "").trim()].filter((form) => form !== "");
+  // `muscle-ups (ring)`, `squat (front)`: what kind of it stands behind.
+  const [, kind = "", which = ""] = /^([^()]+?)\s*\(([\p{L} -]+)\)$/u.exec(bare) ?? [];
+  const forms = [name, bare, bare.replace(/\b1\s*-?\s*rm\b/i, "").trim(), `${which} ${kind}`.trim()].filter(
+    (form) => form !== "",
+  );
   const asLift = forms.map(findLift).find(({ kind }) => kind !== "none");
   const as = forms.map(findMovement).find(({ kind }) => kind !== "none");
   if (asLift?.kind === "either" || (as?.kind === "either" && asLift?.kind !== "found")) {
@@ -230,6 +237,18 @@ function testedHeading(name: string, { findLift }: HeadingContext): Meaning | un
   const found = what === undefined ? undefined : findLift(what);
   return found?.kind === "found" ? { kind: "tested", movement: found.movement.name } : undefined;
 }
+
+/** `Start`, `heat time`: of which workout? */
+const startHeading = (name: string, { workouts }: HeadingContext): Meaning | undefined =>
+  /^(?:start|starts|start ?time|heat ?time|heat start|time slot|slot|startzeit|starttid)$/i.test(name)
+    ? {
+        kind: "unclear",
+        why: "the heading does not say of which workout",
+        proposals: [...workouts.values()].slice(0, MOST_PROPOSED).map(({ title }) => `${title} start`),
+      }
+    : undefined;
+
+const MOST_PROPOSED = 8;
 
 const clock = (time: number): string =>
   `${Math.floor(time / 60)}:${String(Math.round(time % 60)).padStart(2, "0")}`;

@@ -3,20 +3,12 @@ import type { Athlete } from "../../models/athlete.ts";
 import { inKilograms } from "../../models/quantity.ts";
 import { readClock } from "../quantities/time.ts";
 import { misfits } from "./beside-others.ts";
-import { asked, type AskedCell, type CellReading, type Put } from "./cell-reading.ts";
+import { asked, type AskedCell, type CellReading } from "./cell-reading.ts";
+import { divisionWithSex } from "./division-with-sex.ts";
 import { type CellContext, unread } from "./from-file.ts";
 import { readCell } from "./read-cell.ts";
+import { putsOf, type RowCell } from "./row-cell.ts";
 import { type Column, isMass } from "./settle-columns.ts";
-
-/** A cell of an athlete's row and what became of it. */
-export type RowCell = {
-  readonly column: Column;
-  /** As it stands in the table. */
-  readonly raw: string;
-  /** As it is read: an answer somebody gave stands in for it. */
-  readonly text: string;
-  readonly reading: CellReading;
-};
 
 /** Gives the text a cell is read as: an answer to the question its reading led to, else nothing. */
 export type AnswerOf = (column: Column, raw: string, reading: AskedCell) => string | undefined;
@@ -42,7 +34,7 @@ export function readRow(
     const total = totalBeside(column, cells);
     return readOne(column, raw, total === undefined ? own : { ...own, total }, answerOf);
   });
-  return oneResultEach(besideOneAnother(read, context, answerOf));
+  return divisionWithSex(oneResultEach(besideOneAnother(read, context, answerOf)));
 }
 
 /** The time in the column of the result whose splits a column holds. */
@@ -155,9 +147,6 @@ function ask(cell: RowCell, question: AskedCell, context: CellContext, answerOf:
   if (text === undefined) return { ...cell, reading: question };
   return { ...cell, text, reading: readCell(cell.column.meaning, text, cell.column.unit, context) };
 }
-
-export const putsOf = ({ reading }: RowCell): readonly Put[] =>
-  reading.kind === "taken" ? reading.puts : [];
 
 /** Lifts whose unit is not written in the cell itself and does not fit. */
 function misfitsIn(cells: readonly RowCell[], { read }: CellContext) {

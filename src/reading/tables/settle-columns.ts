@@ -37,7 +37,7 @@ export function settleColumns(
 ): readonly Column[] {
   const { sheet, headings, units, rows } = layout;
   const width = Math.max(0, headings.length, ...rows.map((row) => sheet.rows[row]?.length ?? 0));
-  const columns = Array.from({ length: width }, (_, index): Column | undefined => {
+  const written = Array.from({ length: width }, (_, index): Column | undefined => {
     const cells = rows.map((row) => cellAt(sheet, { row, column: index })).filter((cell) => cell !== "");
     const heading = headings[index]?.trim() ?? "";
     if (cells.length === 0) return undefined;
@@ -45,6 +45,7 @@ export function settleColumns(
     const samples = [...new Set(cells)].slice(0, SAMPLES);
     return { index, heading, meaning, samples, ...unitOf(meaning, cells, units[index]) };
   }).filter((column) => column !== undefined);
+  const columns = withNames(written, layout);
   const settled = columns.map((column) => (isException(column, columns, layout) ? inNoUnit(column) : column));
   const whole = unitOfTable(settled, layout);
   return settled.map((column) => {
@@ -52,6 +53,38 @@ export function settleColumns(
     if (answers.loads !== undefined) return { ...column, unit: answers.loads, unitFrom: "answer" };
     return whole === undefined ? column : { ...column, ...whole };
   });
+}
+
+/** The kinds of columns that name somebody. */
+const NAMES: readonly string[] = ["name", "first name", "last name"];
+/** `Zoë Ångström`, `Berg, Ana`, `美咲`: up to four words that begin with a capital, or of letters that have none. */
+const LIKE_NAME =
+  /^(?:[\p{Lu}\p{Lo}][\p{L}\p{M}.'’-]*,?(?:\s+|$)|(?:van|von|de|der|da|di|el|al|la|le)\s+){1,5}$/u;
+
+/**
+ * Where no heading says where the names stand, the one column without a heading that holds nothing but different names is taken for
+ * them, and so is the corner of a turned table, whatever stands in it; of any other such column it is asked.
+ */
+function withNames(columns: readonly Column[], { sheet, rows }: Layout): readonly Column[] {
+  if (columns.some(({ meaning }) => NAMES.includes(meaning.kind))) return columns;
+  const isLike = ({ index, meaning }: Column): boolean => {
+    const cells = rows.map((row) => cellAt(sheet, { row, column: index })).filter((cell) => cell !== "");
+    return (
+      meaning.kind === "unclear" &&
+      cells.every((cell) => LIKE_NAME.test(cell)) &&
+      new Set(cells).size === cells.length
+    );
+  };
+  const like = columns.filter(isLike);
+  const sure = like.filter(({ heading }) => heading === "" || sheet.isTurned);
+  const [only] = sure;
+  if (only && sure.length === 1)
+    return columns.map((column) => (column === only ? { ...column, meaning: { kind: "name" } } : column));
+  return columns.map((column) =>
+    like.includes(column) && column.meaning.kind === "unclear"
+      ? { ...column, meaning: { ...column.meaning, proposals: ["name", "nothing"] } }
+      : column,
+  );
 }
 
 /**

@@ -70,7 +70,7 @@ describe("loads", () => {
     ["1".repeat(3000), "refused"],
   ]);
   it("ask what a year and a day have in common as a year", () => {
-    const { questions } = readText("Name,Level,BS (kg)\nAda,regular,105 (Mar 24)\n");
+    const { questions } = readText("Name,Sex,Level,BS (kg)\nAda,F,regular,105 (Mar 24)\n");
     expect(questions.map(({ text }) => text)).toEqual([
       'your BS (kg) says "105 (Mar 24)", but the number may be the year or the day. Is it 2024-03?',
     ]);
@@ -141,7 +141,7 @@ describe("persons", () => {
     ["ok", "none"],
   ]);
   it("have a level that is asked about once for every word nobody knows", () => {
-    const { questions } = readText("Name,Level\nAda,Scaled\nBo,Scaled\nCy,comp\n");
+    const { questions } = readText("Name,Sex,Level\nAda,F,Scaled\nBo,M,Scaled\nCy,M,comp\n");
     expect(questions.map(({ text }) => text)).toEqual([
       'What does "Scaled" in the column "Level" mean: new, regular, competitor or elite?',
       'What does "comp" in the column "Level" mean: new, regular, competitor or elite?',
