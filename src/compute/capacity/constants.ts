@@ -20,7 +20,7 @@ export const CAPACITY_CONSTANTS = {
     confidence: "judgement",
   },
   reachGymnastics: {
-    value: 1.4,
+    value: 1.5,
     unit: "factor",
     does: "how much of the reserve work on bar, rings and wall reaches where own efforts do not say it",
     source: "fitted likewise",
@@ -84,8 +84,16 @@ export const CAPACITY_CONSTANTS = {
   bodyShareLifted: {
     value: 0.3,
     unit: "share",
-    does: "share of the body mass that goes up and down with a load",
+    does: "share of the body mass that goes up and down with a load that is pulled or pressed",
     source: "no measurement found; work per rep grows with both",
+    confidence: "judgement",
+  },
+  bodyShareSquatted: {
+    value: 0.6,
+    unit: "share",
+    does: "the same where the lifter squats or steps with the load",
+    source:
+      "trunk, head, arms and thighs are four fifths of the body mass (de Leva 1996), the thighs moving half as far",
     confidence: "judgement",
   },
   loadCycleSlope: {
@@ -351,11 +359,20 @@ export const CAPACITY_CONSTANTS = {
     confidence: "judgement",
   },
   centralOfSets: {
-    value: 0.93,
+    value: 0.91,
     unit: "share",
     range: [0.1, 1],
     does: "the same of a movement in sets that taxes the lungs as much as any muscle",
     source: "fitted likewise (0.9 to 0.95)",
+    confidence: "judgement",
+  },
+  centralMost: {
+    value: 2.85,
+    unit: "factor",
+    range: [1, 10],
+    does: "most that a rep costs heart and lungs over its quickest cycle, where it taxes them as much as any muscle; what taxes them less lies between this and 1",
+    source:
+      "fitted to open results and to what coaches expect of small sets of skills in mixed work (2.5 to 3.2); power over half a minute is 2 to 3 times the critical one",
     confidence: "judgement",
   },
   ownSetRefill: {

@@ -207,8 +207,17 @@ function centralShare({ subject, movement, unit, reference }: Fitting): number {
   if (!isHeld(movement) && ratio >= 1) return 1;
   const { referenceRhythm = 0 } = factorAt(subject, movement, unit, undefined);
   const ofWaiting = centralLeast + (centralOfSets - centralLeast) * ratio;
-  return (reference.fastest / reference.steady) ** (1 - ofWaiting) * (1 - centralLightBar * referenceRhythm);
+  const quickest = reference.fastest / reference.steady;
+  const share = Math.min(quickest ** (1 - ofWaiting), quickest * mostOfQuickest(subject, movement, ratio));
+  return share * (1 - centralLightBar * referenceRhythm);
 }
+
+/**
+ * The most that a rep can cost heart and lungs over its quickest cycle: however long somebody waits before the next, work is no harder than
+ * that. A turn of the rope that is missed is no rest, so there it has no bound.
+ */
+const mostOfQuickest = ({ constants }: Subject, { kind }: Movement, ratio: number): number =>
+  kind === "rope" ? Number.POSITIVE_INFINITY : 1 + (constants.centralMost - 1) * ratio;
 
 /**
  * The muscles that explain what the fit rests on: own efforts with the athlete's own best set, else the reference pace with the set that

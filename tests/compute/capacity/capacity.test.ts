@@ -116,6 +116,20 @@ describe("a capacity without own results", () => {
     });
   });
 
+  it("costs heart and lungs no more than hard work at the quickest cycle, however seldom a rep comes", () => {
+    const { lungs = 0, pull = 1 } = pullUp.taxes;
+    const seldom = (by: number): Movement => ({
+      ...pullUp,
+      pace: { ...pullUp.pace, steady: { ...pullUp.pace.steady, regular: by * pullUp.pace.steady.regular } },
+    });
+    const costOf = (by: number): MovementCapacity =>
+      known(capacity(), { movement: seldom(by), unit: "reps" });
+    // 2.85 times the critical effort where lungs are taxed as much as the muscle, in proportion less where they are taxed less.
+    const most = (1 + 1.85 * (lungs / pull)) * costOf(2.5).fastest;
+    expect(costOf(2.5).sustainable).toBeLessThan(1.05 * most);
+    expect(costOf(3.5).sustainable).toBeCloseTo(costOf(2.5).sustainable, 1);
+  });
+
   it("is quicker for a higher level and a man, between both where the sex is not stated", () => {
     const pace = (more: Partial<Athlete>): number => known(capacity(more), reps(burpee)).sustainable;
     expect(pace({ level: "elite" })).toBeLessThan(pace({ level: "new" }));
