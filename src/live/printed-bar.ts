@@ -25,7 +25,10 @@ export type PrintedStep =
       readonly load: Load;
       readonly clock: number;
     }
-  | { readonly kind: "stop"; readonly why: "all-done" | "two-misses" | "none-made" | "no-time" };
+  | {
+      readonly kind: "stop";
+      readonly why: "all-done" | "two-misses" | "over-target" | "none-made" | "no-time";
+    };
 
 /** What the plan as printed has next, and after that lift. */
 export type PrintedNow =
@@ -40,7 +43,8 @@ export type PrintedNow =
  * comes first.
  *
  * A miss is followed by what the plan says of it and never by the next load of the ladder. Made lighter, the missed load comes again; made as
- * it was, the ladder goes on. Two misses in a row end a lift, but for the one last try of the plan where nothing is made. A window that went by
+ * it was, the ladder goes on up to the load aimed at. Two misses in a row end a lift, but for the one last try of the plan where
+ * nothing is made, and so does one over the load aimed at. A window that went by
  * without a lift costs its lift and no load; a lift that takes longer than planned leaves the time of the next lift to it as soon as something
  * is made.
  */
@@ -126,22 +130,44 @@ function loadAfter(
   const ended = { kind: "stop", why: done.includes(true) ? "two-misses" : "none-made" } as const;
   let rung = 0;
   let missed: { readonly load: Load; readonly isLast: boolean } | undefined;
+  /** The load under the opener that was missed before the last try of the plan, which was made. */
+  let owed: Load | undefined;
   for (const [at, made] of done.entries()) {
     if (missed && made) {
-      rung = rungAfter(attempts, rung, missed.load);
+      owed = missed.isLast ? lowerOf(attempts) : undefined;
+      rung = rungOnAfter(attempts, rung, missed.load);
       missed = undefined;
+    } else if (owed) {
+      if (!made) missed = { load: owed, isLast: false };
+      owed = undefined;
     } else if (missed) {
       if (done.slice(0, at).includes(true) || missed.isLast || lastTry === undefined) return ended;
       missed = { load: lastTry.load, isLast: true };
     } else if (made) rung += 1;
     else {
       const then = attempts[rung]?.afterMiss;
-      if (then?.kind !== "lift") return { kind: "stop", why: done.includes(true) ? "all-done" : "none-made" };
+      if (then?.kind !== "lift") return done.includes(true) ? endedAt(attempts, rung) : ended;
       missed = { load: then.load, isLast: false };
     }
   }
-  const load = missed?.load ?? attempts[rung]?.load;
+  const load = missed?.load ?? owed ?? attempts[rung]?.load;
   return load === undefined ? { kind: "stop", why: "all-done" } : { load };
+}
+
+/** Why a miss ends a lift after which the plan has nothing. */
+const endedAt = (attempts: readonly Attempt[], rung: number): Extract<PrintedStep, { kind: "stop" }> => ({
+  kind: "stop",
+  why: attempts[rung]?.onlyIfWell === true && rung < attempts.length - 1 ? "over-target" : "all-done",
+});
+
+/** The load after a missed opener. */
+const lowerOf = ([opener]: readonly Attempt[]): Load | undefined =>
+  opener?.afterMiss.kind === "lift" ? opener.afterMiss.load : undefined;
+
+/** The same where a second try was needed: over the load aimed at nothing is lifted then. */
+function rungOnAfter(attempts: readonly Attempt[], rung: number, load: Load): number {
+  const next = rungAfter(attempts, rung, load);
+  return next > rung && attempts[next]?.onlyIfWell === true ? attempts.length : next;
 }
 
 /** The rung to go on with once the load taken after a miss at `rung` was made: a lighter one leaves it to be lifted. */

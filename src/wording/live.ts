@@ -36,10 +36,13 @@ export function saySetNow({ sets }: Pick<Row, "sets">, set: number): string | un
 }
 
 /** Why nothing more is lifted, for a glance. */
-export const sayBarStop = (why: "all-done" | "two-misses" | "none-made" | "no-time"): string =>
+export const sayBarStop = (
+  why: "all-done" | "two-misses" | "over-target" | "none-made" | "no-time",
+): string =>
   ({
     "all-done": "All lifts done",
     "two-misses": "Two misses: you are done",
+    "over-target": "Missed over the target: you are done",
     "none-made": "No lift today: you are done",
     "no-time": "No time for another lift",
   })[why];

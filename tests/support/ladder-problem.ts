@@ -24,6 +24,7 @@ export const ladderProblem = (more: Partial<LadderProblem> = {}): LadderProblem 
   worth: (best) => best ?? 0,
   rising: false,
   openerChance: 0.9,
+  lastTry: 0.8,
   lowestAfterMiss: 0.85,
   triesForFirst: 3,
   gainWorthIt: 0.005,

@@ -25,9 +25,15 @@ export function noMoreThan(own: PlannedLadder, other: PlannedLadder | undefined)
   return withLoads(own, kept);
 }
 
-/** A ladder that loads and jumps no less than another on each of its rungs: what holds for whoever is fresher. */
-export const noLessThan = (own: PlannedLadder, other: PlannedLadder | undefined): PlannedLadder =>
-  !other || isAtLeast(own.chosen.loads, other.chosen.loads) ? own : withLoads(own, other.chosen.loads);
+/**
+ * A ladder that loads and jumps no less than another on each of its rungs, and has no fewer: what holds for whoever is fresher.
+ * Where its own attempts are fewer it takes the moments of the other, for which there is time.
+ */
+export function noLessThan(own: PlannedLadder, other: PlannedLadder | undefined): PlannedLadder {
+  if (!other || isAtLeast(own.chosen.loads, other.chosen.loads)) return own;
+  const fewer = own.problem.slots.length < other.chosen.loads.length;
+  return withLoads(fewer ? { ...own, problem: other.problem } : own, other.chosen.loads);
+}
 
 /** Whether one ladder loads and jumps at least as much as another on each of its rungs. */
 const isAtLeast = (loads: readonly number[], others: readonly number[]): boolean =>

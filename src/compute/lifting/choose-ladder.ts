@@ -18,8 +18,8 @@ export type ChosenLadder = Ladder & {
 /**
  * Chooses the ladder of one lift. It opens with the heaviest load that is made surely enough, or with the one that is set,
  * and climbs by the usual steps; where the dynamic programme finds loads inside the same bounds that are worth
- * clearly more, as when a step passes many others, it takes those. After a missed opener come loads two lower; later misses are
- * repeated once.
+ * clearly more, as when a step passes many others, it takes those. After a missed opener come lower loads; later misses are
+ * repeated once, up to the load aimed at, and loads over it are lifted only while nothing goes wrong.
  */
 export function chooseLadder(problem: LadderProblem): ChosenLadder {
   const chances = dayChances(problem.slots, problem.belief);
@@ -91,8 +91,20 @@ export function describedLadder(
   { slots, belief }: Pick<LadderProblem, "slots" | "belief">,
   chances: DayChances = dayChances(slots, belief),
 ): ChosenLadder {
+  const all: Ladder = { loads: ladder.loads, lower: ladder.lower };
+  const tried = rowsOf(all, chances);
+  const aimed = Math.max(
+    0,
+    tried.rungs.findLastIndex(({ made }) => made >= AIMED_AT),
+  );
+  if (aimed === all.loads.length - 1) return { ...all, rule, ...tried };
+  const bounded = { ...all, aimed };
+  return { ...bounded, rule, ...rowsOf(bounded, chances) };
+}
+
+function rowsOf(ladder: Ladder, chances: DayChances): Pick<ChosenLadder, "rungs" | "outcomes"> {
   const followed = followLadder(ladder, chances);
-  return { ...ladder, rule, rungs: rungsOf(ladder, chances, followed), outcomes: followed.outcomes };
+  return { rungs: rungsOf(ladder, chances, followed), outcomes: followed.outcomes };
 }
 
 /** Expected worth of a ladder on days with these chances. */
@@ -120,16 +132,19 @@ function openerOf({ openers, opener, openerChance }: LadderProblem, chances: Day
   return openers[sure] ?? lightest;
 }
 
-/** Two loads below the opener, and below those two more; the load before again where rules or plates allow nothing lighter. */
-function lowerLoads(
-  opener: number,
-  { openers, rising, jump, lowestAfterMiss, triesForFirst }: LadderProblem,
-): readonly number[] {
-  const lighter = openers.filter((load) => load < opener && load >= lowestAfterMiss * opener - 1e-9);
-  const lower: number[] = [];
-  for (let at = lighter.length; lower.length < triesForFirst - 1;) {
-    at = Math.max(0, at - 2);
-    lower.push(rising || jump !== undefined ? opener : (lighter[at] ?? opener));
-  }
-  return lower;
+/**
+ * Loads after misses without any made lift: two loads lower each time, and for the last try one that is made almost surely; the
+ * opener again where rules or plates allow nothing lighter.
+ */
+function lowerLoads(opener: number, problem: LadderProblem): readonly number[] {
+  const { openers, rising, jump, lastTry, lowestAfterMiss, triesForFirst } = problem;
+  const tries = Array.from({ length: triesForFirst - 1 }, (_, at) => at);
+  if (rising || jump !== undefined) return tries.map(() => opener);
+  const lighter = openers.filter((load) => load < opener);
+  const near = lighter.filter((load) => load >= lowestAfterMiss * opener - 1e-9);
+  const sure = lighter.findLast((load) => load <= lastTry * opener + 1e-9) ?? lighter[0];
+  return tries.map((at) => {
+    const lower = near[Math.max(0, near.length - 2 * (at + 1))] ?? opener;
+    return at > 0 && at === tries.length - 1 ? Math.min(sure ?? lower, lower) : lower;
+  });
 }

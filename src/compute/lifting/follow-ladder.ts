@@ -9,6 +9,11 @@ export type Ladder = {
   readonly loads: readonly [number, ...number[]];
   /** Loads after misses without any made lift, in order: first miss, second miss; the opener again where nothing lighter is allowed. */
   readonly lower: readonly number[];
+  /**
+   * The rung aimed at, from 0. Rungs after it are lifted only once it was made at its first try, and a miss there ends the day;
+   * absent where the last is aimed at.
+   */
+  readonly aimed?: number;
 };
 
 /** What a row of the ladder says. */
@@ -40,22 +45,25 @@ const START: Standing = { rung: 0, inRow: 0, misses: 0, down: 0, best: undefined
 const loadAt = ({ rung, down }: Standing, { loads, lower }: Ladder): number =>
   (down > 0 ? lower[down - 1] : loads[rung]) ?? 0;
 
-/** After a made lift the next rung; after one below the opener the opener itself. */
-const afterMade = (at: Standing, load: number, { loads }: Ladder): Standing => ({
-  ...at,
-  rung: load < loads[0] ? 0 : at.rung + 1,
-  inRow: 0,
-  down: 0,
-  best: Math.max(at.best ?? 0, load),
-});
+/**
+ * After a made lift the next rung; after one below the opener the load missed before it. From the load aimed at nothing goes on
+ * that took a second try.
+ */
+function afterMade(at: Standing, load: number, { loads, aimed = Infinity }: Ladder): Standing {
+  const made = { ...at, inRow: 0, down: Math.max(0, at.down - 1), best: Math.max(at.best ?? 0, load) };
+  if (load < loads[0]) return made;
+  const next = at.inRow > 0 && at.rung >= aimed ? loads.length : at.rung + 1;
+  return { ...made, down: 0, rung: next };
+}
 
 /**
- * After a missed lift the same load again, and two misses in a row end the day. Without any made lift the loads below the
- * opener, until there are none left to try.
+ * After a missed lift the same load again, and two misses in a row end the day, one over the load aimed at. Without any made lift
+ * the loads below the opener, until there are none left to try.
  */
 function afterMissed(at: Standing, ladder: Ladder): Standing | undefined {
   const misses = at.misses + 1;
-  if (at.best !== undefined) return at.inRow > 0 ? undefined : { ...at, inRow: 1, misses };
+  if (at.best !== undefined)
+    return at.inRow > 0 || at.rung > (ladder.aimed ?? Infinity) ? undefined : { ...at, inRow: 1, misses };
   return ladder.lower[at.down] === undefined ? undefined : { ...at, down: at.down + 1, inRow: 1, misses };
 }
 
@@ -120,7 +128,7 @@ export function rungsOf(
     const byDay = chances.of(at, load);
     const missed = without(weights, byDay);
     weights = both(weights, byDay);
-    const again = at === 0 ? ladder.lower[0] : load;
+    const again = at === 0 ? ladder.lower[0] : at > (ladder.aimed ?? Infinity) ? undefined : load;
     const made =
       again === undefined || at + 1 >= chances.slots.length ? undefined : chances.of(at + 1, again);
     return {

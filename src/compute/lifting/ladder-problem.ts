@@ -54,7 +54,9 @@ export type LadderProblem = {
   readonly opener?: number;
   /** Between a made load and the next, where it is set; kilograms. */
   readonly jump?: number;
-  /** Share of the opener under which nothing is loaded. */
+  /** Share of the opener that the last try for any lift lies at. */
+  readonly lastTry: number;
+  /** Share of the opener under which nothing is loaded before it. */
   readonly lowestAfterMiss: number;
   /** Misses after which a day without any made lift ends. */
   readonly triesForFirst: number;

@@ -94,6 +94,7 @@ export function taskAgain(again: LiftAgain, felt: WorkFelt = "as-planned"): Task
         change: changeTimes(iron, again.overrides),
         worth: (best) => (best === undefined ? again.worthOfNone : (worths.get(best) ?? again.worthOfNone)),
         rising: again.rising,
+        lastTry: constants.lastTry,
         lowestAfterMiss: constants.lowestAfterMiss,
         triesForFirst: constants.triesForFirst,
         gainWorthIt: constants.gainWorthIt,

@@ -52,7 +52,7 @@ export function liftLoads(
   const low = strength * belief.mean - BELOW * Math.hypot(belief.spread, belief.noise);
   const from = Math.max(
     exactInKilograms(iron.loads.empty),
-    constants.lowestAfterMiss * Math.min(low, set ?? low),
+    Math.min(constants.lowestAfterMiss, constants.lastTry) * Math.min(low, set ?? low),
   );
   const heaviest = bounds?.heaviest === undefined ? Number.POSITIVE_INFINITY : inKilograms(bounds.heaviest);
   const to = Math.max(from, Math.min(heaviest, Math.max(limits.best * limits.most, set ?? 0)));

@@ -76,6 +76,7 @@ export function liftingTask(
       worth: objective.worth,
       rising: input.bounds?.rising ?? false,
       cutLoss: constants.cutLoss,
+      lastTry: constants.lastTry,
       lowestAfterMiss: constants.lowestAfterMiss,
       triesForFirst: constants.triesForFirst,
       gainWorthIt: constants.gainWorthIt,

@@ -21,7 +21,10 @@ export type NextLift =
       readonly chance: number;
       readonly then: readonly { readonly load: number; readonly start: number }[];
     }
-  | { readonly kind: "stop"; readonly why: "all-done" | "two-misses" | "none-made" | "no-time" };
+  | {
+      readonly kind: "stop";
+      readonly why: "all-done" | "two-misses" | "over-target" | "none-made" | "no-time";
+    };
 
 /** A lift within so many seconds of its planned start leaves the starts after it as they are. */
 const ON_TIME = LIFTING_FIXED.onTime.value;
@@ -30,7 +33,7 @@ const ON_TIME = LIFTING_FIXED.onTime.value;
  * The next lift after those that were done, in the window as it is.
  *
  * As long as every lift is made, as planned and on time, the ladder holds. A missed opener is followed by the lower loads of the
- * ladder; a later miss is repeated once, and two misses in a row end the day, as on paper. Else what is left of the window is
+ * ladder; a later miss is repeated once, and two misses in a row end the day, over the load aimed at one, as on paper. Else what is left of the window is
  * planned again by the same programme: from the heaviest load made, with the strength of the day as the misses show it, inside the same
  * bounds, with rests that use the window to its end.
  *
@@ -51,6 +54,8 @@ export function nextLift(
   if (best === undefined && done.length > planned.chosen.lower.length)
     return { kind: "stop", why: "none-made" };
   if (best !== undefined && misses > 1) return { kind: "stop", why: "two-misses" };
+  if (best !== undefined && misses === 1 && (done.at(-1)?.load ?? 0) > aimedLoad(planned) + SAME)
+    return { kind: "stop", why: "over-target" };
   if (start === undefined)
     return { kind: "stop", why: leftOf(window, planned, done) > 0 ? "no-time" : "all-done" };
   const slots = slotsOf(task.today, [...done.map((lift) => lift.start), ...starts], window);
@@ -70,6 +75,10 @@ export function nextLift(
     }),
   };
 }
+
+/** The load aimed at, kilograms; infinite where that is the last. */
+const aimedLoad = ({ chosen: { aimed, loads } }: PlannedLadder): number =>
+  aimed === undefined ? Infinity : (loads[aimed] ?? Infinity);
 
 /** Attempts that are left by the ladder and by the rules. */
 const leftOf = (window: AttemptWindow, { problem }: PlannedLadder, done: readonly DoneLift[]): number =>
@@ -102,11 +111,12 @@ function startsLeft(
 /** Loads from here on while all is made. */
 function loadsLeft(
   problem: LadderProblem,
-  { chosen }: PlannedLadder,
+  planned: PlannedLadder,
   done: readonly DoneLift[],
   best: number | undefined,
   misses: number,
 ): readonly number[] {
+  const { chosen } = planned;
   const [opener] = chosen.loads;
   if (done.length === 0) return chosen.loads.slice(0, problem.slots.length);
   if (best === undefined) {
@@ -118,11 +128,18 @@ function loadsLeft(
   const asPlanned = done.every(({ load, made }, at) => made && isSameLoad(load, chosen.loads[at] ?? 0));
   const sameSlots = problem.slots.length >= chosen.loads.length;
   if (asPlanned && sameSlots) return chosen.loads.slice(done.length);
-  if (best < opener - SAME && again.length === 0)
-    return [opener, ...climbFrom(opener, 1, problem, done, chosen.loads)];
-  return again.length > 0
-    ? [...again, ...climbFrom(again[0] ?? best, 1, problem, done, chosen.loads)]
-    : climbFrom(best, 0, problem, done, chosen.loads);
+  if (best < opener - SAME && again.length === 0) {
+    // What was missed under the opener comes before the opener again.
+    const back = [...chosen.lower.toReversed(), opener].filter((load) => load > best + SAME);
+    return [...new Set(back), ...climbFrom(opener, back.length, problem, done, chosen.loads)];
+  }
+  const [repeated] = again;
+  const aim = aimedLoad(planned) - SAME;
+  if (repeated !== undefined)
+    return repeated >= aim ? again : [repeated, ...climbFrom(repeated, 1, problem, done, chosen.loads)];
+  const tookTwo =
+    last !== undefined && done.at(-2)?.made === false && isSameLoad(last.load, done.at(-2)?.load ?? 0);
+  return tookTwo && last.load >= aim ? [] : climbFrom(best, 0, problem, done, chosen.loads);
 }
 
 /** Loads after one that is made, by the programme or the usual steps. `ahead` lifts come before them. */

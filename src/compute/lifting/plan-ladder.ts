@@ -114,9 +114,11 @@ export function expectedOfStandard(
   constants: AttemptConstants,
 ): number {
   const { standard, problem: own } = task;
-  const { steps, rising, lowestAfterMiss, triesForFirst, gainWorthIt, gainOfGrowingJumps } = own;
+  const { steps, rising, lastTry, lowestAfterMiss, triesForFirst } = own;
   const problem: LadderProblem = {
-    ...{ slots, steps, rising, lowestAfterMiss, triesForFirst, gainWorthIt, gainOfGrowingJumps },
+    ...{ slots, steps, rising, lastTry, lowestAfterMiss, triesForFirst },
+    gainWorthIt: own.gainWorthIt,
+    gainOfGrowingJumps: own.gainOfGrowingJumps,
     belief: standard,
     loads: STANDARD_LOADS,
     openers: STANDARD_LOADS,

@@ -14,8 +14,8 @@ describe("the ladder chosen", () => {
     expect(chooseLadder(ladderProblem({ opener: 95 })).loads[0]).toBe(95);
   });
 
-  it("goes two loads down after a missed opener, and two more with nothing made yet", () => {
-    expect(chooseLadder(ladderProblem()).lower).toEqual([82.5, 77.5]);
+  it("goes two loads down after a missed opener, and to four fifths with nothing made yet", () => {
+    expect(chooseLadder(ladderProblem()).lower).toEqual([82.5, 70]);
   });
 
   it("repeats it where loads must rise or jumps are set", () => {

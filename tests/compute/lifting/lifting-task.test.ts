@@ -28,9 +28,9 @@ const ready = (...given: Parameters<typeof taskOf>): LiftingTask => {
 describe("a lift set up for planning", () => {
   it("looks at loads from well below the opener to the most of a day, in steps of 2.5 kg", () => {
     const { loads, openers } = ready().problem;
-    // 4.98 kg and 1.25 x 6.42 x 0.7145 = 5.73 kg make 7.6 kg: 0.85 x (100.65 - 2.6 x 7.6) to 106.3
-    expect(loads[0]).toBeGreaterThanOrEqual(68);
-    expect(loads[0]).toBeLessThan(72);
+    // 4.98 kg and 1.25 x 6.42 x 0.7145 = 5.73 kg make 7.6 kg: 0.8 x (100.65 - 2.6 x 7.6) to 106.3
+    expect(loads[0]).toBeGreaterThanOrEqual(64);
+    expect(loads[0]).toBeLessThan(68);
     expect(loads.at(-1)).toBe(105);
     expect(loads.slice(1).every((load, at) => load - (loads[at] ?? 0) <= 2.5)).toBe(true);
     expect(openers).toEqual(loads);
