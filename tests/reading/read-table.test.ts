@@ -181,7 +181,7 @@ describe("one column with both units, and names that are alike", () => {
       't.xlsx!A6 Is the name "ZoÃ« Hart" meant to be Zoë Hart?',
       't.xlsx!A2 "Sam K." and "sam k" in rows 2 and 3: one person (then write the row that counts) or two?',
       't.xlsx!A7 "JOSÉ" and "José" in rows 7 and 8: one person (then write the row that counts) or two?',
-      't.xlsx!C5 your Deadlift says "395", but the column has kg and lb, and this number has neither. Is it 395 lb or 395 kg?',
+      't.xlsx!C5 your Deadlift says "395", but some cells of the column have a unit, and this number has none. Is it 395 lb or 395 kg?',
       't.xlsx!F5 your Comments says "bad knee since May", but the note speaks of something that may limit training (knee), but a note changes no plan. What is right?',
     ]);
   });

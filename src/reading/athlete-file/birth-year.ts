@@ -20,6 +20,17 @@ export function readBirthYear(text: string, order?: DateOrder): Reading<number> 
   }
   if (/years?|y\/?o\b|^age/i.test(plain))
     return askFor("an age is only true for a year", ALLOWED, `Write ${ALLOWED}.`);
+  const written = /^(\d{1,2}[-/.]\d{1,2}[-/.])'?(\d\d)$/.exec(plain);
+  if (written) {
+    // In a whole date the two digits are a year for certain; of which century nobody alive leaves open but the very young and old.
+    const years = CENTURIES.map((century) => century + Number(written[2])).filter((year) =>
+      within(year, SHORT_YEARS),
+    );
+    const [only] = years;
+    return only !== undefined && years.length === 1
+      ? readBirthYear(`${written[1] ?? ""}${only}`, order)
+      : ask("the year has no century", years.map(String), ALLOWED);
+  }
   const numbers = /^\d{1,2}[-/.]\d{1,2}[-/.](\d{4})$/.exec(plain);
   if (numbers) {
     const day = readDate(plain, order);

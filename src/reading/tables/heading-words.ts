@@ -18,19 +18,19 @@ export const HEADING_WORDS: ReadonlyMap<string, Meaning> = new Map([
   ...words("last name,last,surname,family name,nachname,efternamn,etternavn,nazwisko,apellido,apellidos", {
     kind: "last name",
   }),
-  ...words("level,levels,experience,ability,niveau,nivel,nivå,tier,poziom", entry("level")),
+  ...words("level,levels,lvl,lv,experience,ability,niveau,nivel,nivå,tier,poziom", entry("level")),
   ...words(
     "division,div,category,class,cat,age group,age grp,age division,agegroup,ag,age class,altersklasse,kategorie,catégorie,categoría",
     entry("division"),
   ),
   ...words("sex,gender,m/f,f/m,geschlecht,sexe,sexo,kjønn,kön,płeć", entry("sex")),
   ...words(
-    "body mass,body weight,bodyweight,bw,bm,weight,mass,poids,gewicht,körpergewicht,vekt,vikt,peso,waga,masa",
+    "body mass,body weight,bodyweight,bw,b/w,bm,wt,bwt,body wt,weight,mass,poids,gewicht,körpergewicht,vekt,vikt,peso,waga,masa",
     entry("body mass"),
   ),
   ...words("height,ht,tall,taille,größe,grösse,høyde,längd,altura,wzrost,statura", entry("height")),
   ...words(
-    "born,birth,birth year,year of birth,yob,dob,d.o.b.,birthday,birthdate,birth date,date of birth,geburtsdatum,geburtstag,jahrgang,né en,date de naissance,fødselsår,fødselsdato,födelseår,rok urodzenia",
+    "born,birth,birth year,year of birth,yob,dob,d.o.b.,birthday,birthdate,birth date,date of birth,geburtsdatum,geburtstag,geboren,geb.,jahrgang,né en,né,né(e),né le,nacimiento,fecha de nacimiento,nato,født,født år,född,date de naissance,fødselsår,fødselsdato,födelseår,rok urodzenia",
     entry("born"),
   ),
   ...words("age,alter,âge,edad,ålder,alder,wiek", { kind: "age" }),
@@ -41,7 +41,7 @@ export const HEADING_WORDS: ReadonlyMap<string, Meaning> = new Map([
   ...words("habits,habit,tendencies,race habits", entry("habits")),
   ...words("share name,public name,nickname,name for the card", entry("share name")),
   ...words(
-    "injuries,injury,injury / remarks,injury/remarks,injuries / remarks,limits,limitations,limitation,restrictions,restriction,health,medical,injuries/limits,injuries / limitations,verletzungen,blessures,lesiones,skader,kontuzje",
+    "injuries,injury,injury / remarks,injury/remarks,injuries / remarks,limits,limitations,limitation,restrictions,restriction,health,medical,injuries/limits,injuries / limitations,verletzungen,verletzung,blessures,blessure,lesiones,lesión,skader,skade,skada,skador,kontuzje,kontuzja",
     entry("limits"),
   ),
   ...words(

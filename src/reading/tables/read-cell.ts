@@ -10,6 +10,9 @@ import { sayLift, sayUnbroken } from "./say-values.ts";
 
 const FAILED_FORMULA = /^#(?:REF!|N\/A|VALUE!|NAME\?|DIV\/0!|NUM!|NULL!|SPILL!|CALC!|GETTING_DATA)/i;
 
+/** What stands for the cell above in lists written by hand. */
+const DITTO = /^(?:["″”“〃]|''|-\s*["″”]\s*-|ditto|dito|dto\.?|same|idem|as above)$/i;
+
 /** Signs beyond which a cell is a text of its own, and no value. */
 const LONGEST_CELL = 2000;
 
@@ -29,6 +32,11 @@ export function readCell(
     );
   if (/^=\s*[\w(+-]/.test(text))
     return refused("this is a formula, and what comes of it is not said", "Type the value itself.");
+  if (DITTO.test(text))
+    return refused(
+      "this says the same as the cell above, and rows may have been sorted since",
+      "Type the value itself.",
+    );
   const mended = mendText(text);
   if (mended.kind === "lost")
     return refused(

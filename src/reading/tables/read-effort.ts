@@ -1,6 +1,6 @@
 import { answerWord } from "../quantities/answer-word.ts";
 import { plainText } from "../quantities/plain-text.ts";
-import { clockAmongWords, readTime } from "../quantities/time.ts";
+import { clockAmongWords, readTime, sayTime } from "../quantities/time.ts";
 import { asked, type CellReading, type Put } from "./cell-reading.ts";
 import { type CellContext, fromFile, proposalsIn } from "./from-file.ts";
 import type { Meaning } from "./meaning.ts";
@@ -17,6 +17,8 @@ export function readEffort(
   const word = answerWord(text);
   if (word === "unknown" || word === "cannot") return { kind: "nothing" };
   if (word === "unclear") return asked("this can mean not known or not done", ["?"]);
+  const range = before === "" ? /^(\d{1,4})\s*[-–—]\s*(\d{1,4})$/.exec(text) : null;
+  if (range) return asked("this is a range; a plan needs one number, and the lower one is the safer", [`~${range[1] ?? ""}`]);
   const named = /^\d[\d.,]*$/.test(text) && unit !== undefined && before !== "" ? `${text} ${unit}` : text;
   // A cell may say all of it again, or hold several facts of its own.
   const words = text
@@ -42,8 +44,23 @@ function withoutHeading(text: string, before: string): string {
   return rest.replace(/^\s*(?:in|:|=)\s+/i, "").trim();
 }
 
+/** Seconds of a day, and the most and least that anybody is timed over. */
+const DAY = 86_400;
+const TIMED = [20, 3 * 3600] as const;
+
+/** `0.005382`: spreadsheets keep a time as a part of a day, minutes and seconds often as hours and minutes. */
+function partOfDay(text: string): readonly string[] {
+  const part = /^0?[.,]\d{3,}$/.test(text) ? Number(text.replace(",", ".")) : NaN;
+  return [part * DAY, (part * DAY) / 60]
+    .map((time) => Math.round(time * 10) / 10)
+    .filter((time) => time >= TIMED[0] && time <= TIMED[1])
+    .map(sayTime);
+}
+
 /** `7.32` may be 7:32, or seven minutes and a third. */
 function askAboutDecimals(text: string): CellReading {
+  const times = partOfDay(text);
+  if (times.length > 0) return asked("this is a part of a day, as spreadsheets keep times", times);
   const [, whole = "", decimals = ""] = /^(\d+)[.,](\d+)/.exec(text) ?? [];
   const seconds = Math.round(Number(`0.${decimals}`) * 60);
   const proposals = [

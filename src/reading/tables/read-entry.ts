@@ -29,7 +29,7 @@ export function readEntry(
       const said = value(athlete);
       return said === undefined ? [] : [{ entry, value: said }];
     });
-  const bare = /^[~\d.,\s]+$/.test(text);
+  const bare = /^[~\d.,\s]+(?:-?ish|\?)?$/i.test(text);
   const isCentimetres = entry === "height" && unit === undefined && ONLY_CENTIMETRES.test(text);
   const ownUnit = isCentimetres ? "cm" : unit;
   const withUnit = bare && ownUnit !== undefined ? `${text} ${ownUnit}` : text;
@@ -81,6 +81,11 @@ const askedIfRefused = (reading: CellReading): CellReading =>
 const SEX: Readonly<Record<string, string>> = {
   f: "female",
   w: "female",
+  k: "female",
+  v: "female",
+  vrouw: "female",
+  dame: "female",
+  damen: "female",
   woman: "female",
   women: "female",
   girl: "female",
@@ -103,6 +108,10 @@ const SEX: Readonly<Record<string, string>> = {
   männlich: "male",
   homme: "male",
   hombre: "male",
+  h: "male",
+  herre: "male",
+  herren: "male",
+  herrer: "male",
   mężczyzna: "male",
   "♂": "male",
 };
@@ -117,7 +126,11 @@ function readSex(text: string, context: CellContext): CellReading {
 
 function readLimits(text: string, context: CellContext): CellReading {
   if (/^(?:-+|n\/?a|\?)$/i.test(text)) return { kind: "nothing" };
-  if (/^(?:none|no|nothing|nil|keine|aucune|0|healthy|all good|ok|okay|fine|all fine)\.?$/i.test(text))
+  if (
+    /^(?:none|no|nothing|nil|nei|nej|nein|nie|non|keine|keiner|aucune|aucun|ingen|inga|ninguna|nessuna|0|healthy|all good|ok|okay|fine|all fine)\.?$/i.test(
+      text,
+    )
+  )
     return { kind: "taken", puts: [{ entry: "limits", value: "none" }] };
   const given = /^[{[]/.test(text) ? flowOf(text) : [text];
   return fromFile({ limits: given ?? [text] }, context, ({ limits }) =>
@@ -135,6 +148,7 @@ function readLimits(text: string, context: CellContext): CellReading {
 const tidy = (text: string): string =>
   text
     .replace(/(\d),(\d)/g, "$1.$2")
+    .replace(/^(\d[\d.]*)-?ish\b/i, "~$1")
     .replace(
       /(\d)\s*(kgs?|kilos?|lbs?|pounds?|#)\.?$/i,
       (_all, digit: string, word: string) => `${digit} ${/^k/i.test(word) ? "kg" : "lb"}`,

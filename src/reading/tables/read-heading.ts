@@ -117,9 +117,8 @@ function effortHeading(name: string, { findMovement }: HeadingContext): Meaning 
   const timed =
     /^(\d+(?::\d\d)?\s*-?\s*(?:min|minutes?|mins|s|sec|seconds?)?)\s*(?:of\s+|max\s+)?(.+)$/i.exec(text) ??
     undefined;
-  const behind = /^(.+?)\s+(?:in|for)\s+(\d+(?::\d\d)?\s*-?\s*(?:min|minutes?|mins|s|sec|seconds?)?)$/i.exec(
-    text,
-  );
+  const behind =
+    /^(.+?)\s+(?:in\s+|for\s+)?(\d+(?::\d\d)?\s*-?\s*(?:min|minutes?|mins|s|sec|seconds?)?)$/i.exec(text);
   for (const [what, time] of [
     [timed?.[2], timed?.[1]],
     [behind?.[1], behind?.[2]],

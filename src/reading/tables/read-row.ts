@@ -82,7 +82,9 @@ function readOne(column: Column, raw: string, context: CellContext, answerOf: An
   const readAs = (text: string): CellReading =>
     column.mixed && isMass(column.meaning) && isBareNumber(text)
       ? askAboutUnit(text)
-      : readCell(column.meaning, text, column.unit, context);
+      : column.mixed && /^m$/i.test(text)
+        ? asked("beside H for hombre this can stand for mujer", ["female", "male"])
+        : readCell(column.meaning, text, column.unit, context);
   const reading = readAs(raw);
   if (reading.kind !== "asked") return { column, raw, text: raw, reading };
   const text = answerOf(column, raw, reading);
@@ -100,7 +102,7 @@ function askAboutUnit(text: string): CellReading {
   const value = Number(/\d[\d.,]*/.exec(text)?.[0].replace(",", "."));
   const units = value >= LIKELIER_POUNDS ? ["lb", "kg"] : ["kg", "lb"];
   return asked(
-    "the column has kg and lb, and this number has neither",
+    "some cells of the column have a unit, and this number has none",
     units.map((unit) => `${text} ${unit}`),
   );
 }

@@ -12,7 +12,7 @@ export type Column = {
   readonly unit?: string;
   /** Where the unit comes from: the heading, other cells of the column, the rest of the table, somebody's answer. */
   readonly unitFrom?: "heading" | "cells" | "table" | "size" | "answer";
-  /** Both units of mass stand in the column, so that a bare number has none. */
+  /** Both units of mass stand in the column, so that a bare number has none; of sexes, that M can be either. */
   readonly mixed: boolean;
   readonly samples: readonly string[];
 };
@@ -89,20 +89,41 @@ function withNames(columns: readonly Column[], { sheet, rows }: Layout): readonl
 
 /**
  * Whether the unit in some cells of a column says nothing of the bare numbers beside them: fewer cells say it than leave it out, and
- * either the first of them leaves it out or the rest of the table shows another unit. Where everybody else has kilograms, `150 lb` is one
- * person's.
+ * either the first of them leaves it out and no other column backs it, or the rest of the table shows another unit. Where everybody else has kilograms, `150 lb` is one person's.
  */
-function isException(column: Column, columns: readonly Column[], { sheet, rows }: Layout): boolean {
-  if (column.unitFrom !== "cells") return false;
-  const cells = rows
-    .map((row) => cellAt(sheet, { row, column: column.index }))
-    .filter((cell) => /\d/.test(cell));
-  const isBare = (cell = ""): boolean => !KG.test(cell) && !LB.test(cell);
-  const bare = cells.filter(isBare).length;
-  const isOther = ({ index, meaning, unit, mixed }: Column): boolean =>
-    index !== column.index && isMass(meaning) && (mixed || (unit !== undefined && unit !== column.unit));
-  return bare > cells.length - bare && (isBare(cells[0]) || columns.some(isOther));
+function isException(column: Column, columns: readonly Column[], layout: Layout): boolean {
+  if (column.unitFrom !== "cells" || isBodyInKilograms(column, bareIn(column, layout))) return false;
+  const others = columns.filter(({ index, meaning }) => index !== column.index && isMass(meaning));
+  const isOther = others.some(({ unit, mixed }) => mixed || (unit !== undefined && unit !== column.unit));
+  const isBacked = others.some((other) => other.unit === column.unit && !isRare(other, layout));
+  const beginsBare = isBare(numbersIn(column, layout)[0]);
+  return isRare(column, layout) && (isOther || (beginsBare && !isBacked));
 }
+
+const isBare = (cell = ""): boolean => !KG.test(cell) && !LB.test(cell);
+const numbersIn = ({ index }: Column, { sheet, rows }: Layout): readonly string[] =>
+  rows.map((row) => cellAt(sheet, { row, column: index })).filter((cell) => /\d/.test(cell));
+const bareIn = (column: Column, layout: Layout): readonly string[] =>
+  numbersIn(column, layout).filter(isBare);
+
+/** Whether fewer cells of a column say its unit than leave it out. */
+const isRare = (column: Column, layout: Layout): boolean =>
+  column.unitFrom === "cells" &&
+  !isBodyInKilograms(column, bareIn(column, layout)) &&
+  bareIn(column, layout).length * 2 > numbersIn(column, layout).length;
+
+/** Body masses that are an adult's in kilograms and nobody's in pounds (judgement: fewer than one adult in a hundred is under 40 kg). */
+const ONLY_KILOGRAMS = [42, 88] as const;
+
+/** Body masses of adults, where the only unit anybody wrote is kilograms: in pounds nobody is so light. */
+const isBodyInKilograms = ({ meaning, unit }: Column, bare: readonly string[]): boolean =>
+  meaning.kind === "entry" &&
+  meaning.entry === "body mass" &&
+  unit === "kg" &&
+  bare.every((cell) => {
+    const mass = Number(/\d[\d.,]*/.exec(cell)?.[0].replace(",", "."));
+    return mass >= ONLY_KILOGRAMS[0] && mass <= ONLY_KILOGRAMS[1];
+  });
 
 function inNoUnit(column: Column): Column {
   const kept = Object.entries(column).filter(([key]) => key !== "unit" && key !== "unitFrom");
@@ -133,15 +154,15 @@ function unitOf(
   below: string | undefined,
 ): Pick<Column, "unit" | "unitFrom" | "mixed"> {
   const stated = "unit" in meaning ? meaning.unit : below;
+  // Beside H for hombre, M is for mujer.
+  if (meaning.kind === "entry" && meaning.entry === "sex")
+    return { mixed: ["h", "m"].every((letter) => cells.some((cell) => cell.toLowerCase() === letter)) };
   if (stated !== undefined) return { unit: stated, unitFrom: "heading", mixed: false };
   if (!isMass(meaning)) return { mixed: false };
   const [kg, lb] = [cells.some((cell) => KG.test(cell)), cells.some((cell) => LB.test(cell))];
   if (kg && lb) return { mixed: true };
   return kg || lb ? { unit: kg ? "kg" : "lb", unitFrom: "cells", mixed: false } : { mixed: false };
 }
-
-/** Body masses that are an adult's in kilograms and nobody's in pounds (judgement: fewer than one adult in a hundred is under 40 kg). */
-const ONLY_KILOGRAMS = [42, 88] as const;
 
 /**
  * The one unit that headings and cells of the whole table show. Where they show none, body masses can tell it by their
