@@ -18,7 +18,10 @@ export function readEffort(
   if (word === "unknown" || word === "cannot") return { kind: "nothing" };
   if (word === "unclear") return asked("this can mean not known or not done", ["?"]);
   const range = before === "" ? /^(\d{1,4})\s*[-–—]\s*(\d{1,4})$/.exec(text) : null;
-  if (range) return asked("this is a range; a plan needs one number, and the lower one is the safer", [`~${range[1] ?? ""}`]);
+  if (range)
+    return asked("this is a range; a plan needs one number, and the lower one is the safer", [
+      `~${range[1] ?? ""}`,
+    ]);
   const named = /^\d[\d.,]*$/.test(text) && unit !== undefined && before !== "" ? `${text} ${unit}` : text;
   // A cell may say all of it again, or hold several facts of its own.
   const words = text
