@@ -97,6 +97,7 @@ export const LOWER_CONCESSIONS: readonly Brevity[] = [
   { loads: "dropped" },
   { finish: "dropped" },
   { gaps: "dropped" },
+  { "warm-up": "shortest" },
   { "warm-up": "dropped" },
 ];
 

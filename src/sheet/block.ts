@@ -1,7 +1,7 @@
 import { lineBetween, boxOutline, textAt } from "../charts/shapes.ts";
 import { pathThrough, type Shape } from "../charts/drawing.ts";
 import { TEXT_CAPITALS } from "./figure-size.ts";
-import { setParagraph, type Run } from "./paragraph.ts";
+import { setParagraph, type Run, type SetParagraph } from "./paragraph.ts";
 import { tickRow } from "./tick-row.ts";
 import { together, type Measured, type SheetNode } from "./sheet-node.ts";
 import type { Setter } from "./type-setting.ts";
@@ -12,6 +12,8 @@ export type BlockLine = {
   readonly label?: string;
   readonly tick?: boolean;
   readonly indent?: number;
+  /** Shorter words, the longest first, for where the line would be broken. */
+  readonly shorter?: readonly (readonly Run[])[];
   /** Boxes to tick with these labels inside, below the words. */
   readonly boxes?: readonly string[];
 };
@@ -20,7 +22,7 @@ export type BlockLine = {
 export type Block = { readonly title: string; readonly lines: readonly BlockLine[] };
 
 /** How much of a block is told; a block that knows no shorter form stays as it is. */
-export type Detail = "full" | "short" | "shorter";
+export type Detail = "full" | "short" | "shorter" | "shortest";
 
 const INDENT = 3.2;
 const LABEL_GAP = 2;
@@ -87,7 +89,9 @@ function measureLine(line: BlockLine, width: number, labelColumn: number, setter
   const indent = (line.indent ?? 0) * INDENT;
   const before = indent + (line.label !== undefined || line.indent !== undefined ? labelColumn : 0);
   const left = line.tick ? before + TICK + LABEL_GAP * 0.8 : before;
-  const paragraph = setParagraph(line.runs, TEXT_CAPITALS, width - left, setter);
+  const set = (runs: readonly Run[]): SetParagraph => setParagraph(runs, TEXT_CAPITALS, width - left, setter);
+  const all = [line.runs, ...(line.shorter ?? [])].map(set);
+  const paragraph = all.find(({ lines }) => lines === 1) ?? all.at(-1) ?? set(line.runs);
   const labelSize = setter.sizeFor(TEXT_CAPITALS, true);
   return {
     height: paragraph.height,

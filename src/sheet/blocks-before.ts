@@ -3,12 +3,14 @@ import { sayAbout, sayBecause } from "../wording/reason.ts";
 import { sayGapClock, sayGapStep, sayGapStepName, sayGapTitle } from "../wording/gaps.ts";
 import { sayCalledEarly, sayStartSlips } from "../wording/moved-start.ts";
 import { saySetUp } from "../wording/set-up.ts";
-import { sayStep, sayBuildSet, sayStepTime, titleOfStep } from "../wording/warm-up.ts";
+import { sayBuildLoad, sayStep, sayBuildSet, sayStepTime, titleOfStep } from "../wording/warm-up.ts";
 import type { Block, BlockLine, Detail } from "./block.ts";
+import type { Run } from "./paragraph.ts";
 
 /**
  * The warm-up counted back from the start, every build set with its plates. Short: without what to do at each step;
- * shorter: short steps that follow each other share a line, and sets stand behind their step.
+ * shorter: short steps that follow each other share a line, and sets stand behind their step; shortest: each of these in one
+ * line, what does not fit left to the page.
  */
 export function warmUpBlock({ warmUp, athlete }: Plan, detail: Detail): Block | undefined {
   if (!warmUp || warmUp.steps.length === 0) return undefined;
@@ -21,8 +23,9 @@ export function warmUpBlock({ warmUp, athlete }: Plan, detail: Detail): Block | 
     step,
   }));
   const title = warmUp.start ? "Warm-up" : "Warm-up, minutes to the start";
-  if (detail === "shorter") {
-    const lines = [...shortMoments(warmUp.steps, athlete.units), ...start.map(lineOf)];
+  if (detail === "shorter" || detail === "shortest") {
+    const moments = shortMoments(warmUp.steps, athlete.units, detail === "shortest");
+    const lines = [...moments, ...start.map(lineOf)];
     return { title, lines };
   }
   const lines = [...moments, ...start].flatMap(({ time, title: what, step }): readonly BlockLine[] => [
@@ -66,8 +69,15 @@ const SHORT_STEP = 180;
 /** Stages that keep a line of their own, however short. */
 const OWN_LINE: readonly WarmUpStep["stage"][] = ["rehearsal", "rest"];
 
-/** The steps a line each, every build set behind its step; short ones of preparation that follow each other share a line. */
-function shortMoments(steps: readonly WarmUpStep[], units: Plan["athlete"]["units"]): readonly BlockLine[] {
+/**
+ * The steps a line each, every build set behind its step; short ones of preparation that follow each other share a line. With
+ * `inOneLine` each knows shorter words for where it would be broken: sets without plates, fewer names.
+ */
+function shortMoments(
+  steps: readonly WarmUpStep[],
+  units: Plan["athlete"]["units"],
+  inOneLine: boolean,
+): readonly BlockLine[] {
   const groups: WarmUpStep[][] = [];
   let open = false;
   for (const step of steps) {
@@ -80,9 +90,18 @@ function shortMoments(steps: readonly WarmUpStep[], units: Plan["athlete"]["unit
   return groups.flatMap((group): readonly BlockLine[] => {
     const [first] = group;
     if (!first) return [];
-    const line = lineOf({ time: sayStepTime(first), title: group.map(titleOfStep).join(" · ") });
-    const sets = first.sets.map((set) => sayBuildSet(set, units)).join("; ");
-    return [sets === "" ? line : { ...line, runs: [...line.runs, { text: sets }] }];
+    const label = sayStepTime(first);
+    const titles = group.map(titleOfStep);
+    const title = { text: titles.join(" · "), strong: true };
+    const saySets = (say: (set: WarmUpStep["sets"][number]) => string): readonly Run[] =>
+      first.sets.length === 0 ? [] : [{ text: first.sets.map(say).join("; ") }];
+    const runs = [title, ...saySets((set) => sayBuildSet(set, units))];
+    if (!inOneLine) return [{ label, runs }];
+    const fewer = titles.slice(1).map((_, left): readonly Run[] => [
+      { text: titles.slice(0, -1 - left).join(" · "), strong: true },
+      { text: `and ${left + 1} more` },
+    ]);
+    return [{ label, runs, shorter: [[title, ...saySets((set) => sayBuildLoad(set, units))], ...fewer, [title]] }];
   });
 }
 

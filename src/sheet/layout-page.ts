@@ -3,11 +3,12 @@ import { lineBetween, textAt } from "../charts/shapes.ts";
 import type { Plan } from "../models/plan/plan.ts";
 import { sayDate } from "../wording/date.ts";
 import { LEAST_CAPITALS, TEXT_CAPITALS } from "./figure-size.ts";
+import { CONCESSIONS, FAR_CONCESSIONS, type Fullness, GROWTH, WIDE } from "./fullness.ts";
 import { layoutLower, leastLowerHeight } from "./lower-half.ts";
 import { MARGIN, PAPER_SIZES, type Frame, type Paper } from "./paper.ts";
 import { together, type Placed, type SheetPage } from "./sheet-node.ts";
 import type { Setter } from "./type-setting.ts";
-import { CONCESSIONS, FAR_CONCESSIONS, GROWTH, layoutUpper, WIDE } from "./upper-half.ts";
+import { layoutUpper } from "./upper-half.ts";
 
 /** A page with what the layout decided, so that tests and callers can see it. */
 export type LaidOutPage = SheetPage & {
@@ -43,16 +44,25 @@ export function layoutPage(
   const whole = (keepsWarmUp: boolean): number =>
     bottom - MARGIN.top - HALF_GAP - leastLowerHeight(plan, material, keepsWarmUp);
   const [withWarmUp, without] = [whole(true), whole(false)];
-  const withTape = CONCESSIONS.filter(({ tape, every }) => tape > 0 && every === "row");
-  const tries = [WIDE, withTape, CONCESSIONS, FAR_CONCESSIONS].flatMap((concessions) => {
+  const onHalf = (concessions: readonly Fullness[]) => ({ folds: true, height: folded.height, concessions });
+  const onWhole = (concessions: readonly Fullness[], keepsWarmUp: boolean) => ({
+    folds: false,
+    height: keepsWarmUp ? withWarmUp : without,
     // What it says during the work as small as it may be, so that much stays for what is read before.
-    const bare = concessions === WIDE ? WIDE.slice(2) : concessions;
-    return [
-      { folds: true, height: folded.height, concessions },
-      { folds: false, height: withWarmUp, concessions: bare },
-      { folds: false, height: without, concessions: bare },
-    ];
+    concessions: concessions === WIDE ? WIDE.slice(2) : concessions,
   });
+  const everyRow = CONCESSIONS.filter(({ every }) => every === "row");
+  const withTape = everyRow.filter(({ tape }) => tape > 0);
+  const tries = [
+    // As long as every round has its line the warm-up stays, before large thresholds and the tape do.
+    ...[WIDE, withTape, everyRow].flatMap((each) => [onHalf(each), onWhole(each, true)]),
+    ...[WIDE, withTape, everyRow].map((each) => onWhole(each, false)),
+    ...[CONCESSIONS, FAR_CONCESSIONS].flatMap((each) => [
+      onHalf(each),
+      onWhole(each, true),
+      onWhole(each, false),
+    ]),
+  ];
   const found = firstOf(tries, ({ height: room, concessions, folds }) => {
     const laidOut = layoutUpper(plan, { ...folded, height: room }, capitals, setter, {
       concessions,

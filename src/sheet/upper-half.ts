@@ -5,12 +5,13 @@ import { sayStations } from "../wording/stations.ts";
 import { attemptPanel } from "./attempt-panel.ts";
 import { TEXT_CAPITALS } from "./figure-size.ts";
 import { flowColumns, placeColumns } from "./flow-columns.ts";
+import { CONCESSIONS, type Fullness, GROWTH } from "./fullness.ts";
 import { sheetHeader } from "./header.ts";
 import type { KeyPanel, KeySetting } from "./key-panel.ts";
 import { moveDrawing } from "../charts/move-shape.ts";
 import { essentialNotes, notesOf, setNotes } from "./notes.ts";
 import type { Frame } from "./paper.ts";
-import { brokenMovements, type RoundDetail } from "./round-lines.ts";
+import { brokenMovements } from "./round-lines.ts";
 import { roundPanel } from "./round-panel.ts";
 import { groupSets, setLine } from "./set-lines.ts";
 import { together, type Measured, type Placed } from "./sheet-node.ts";
@@ -18,61 +19,6 @@ import { sideBySide } from "./side-by-side.ts";
 import { stationPanel } from "./station-panel.ts";
 import type { Setter } from "./type-setting.ts";
 
-/** How much the upper half shows: sets, rounds, how many notes (or the essential ones), the height of the tape in millimetres. */
-type Fullness = {
-  readonly sets: "beside" | "lines" | "none";
-  readonly every: RoundDetail["every"];
-  readonly notes: number | "essential";
-  readonly tape: number;
-  /** One column: what each round is made of beside the clocks, what to do after a miss as large as the load; else columns. */
-  readonly wide?: boolean;
-  /** Heads of columns smaller than the figures, where the page has no room for them. */
-  readonly smallHeads?: boolean;
-  /** Only the first attempt of each lift, where they would stand too large. */
-  readonly opener?: boolean;
-};
-
-/**
- * What the upper half shows, from the fullest to the barest: notes go and the tape grows thinner, then sets move from
- * beside the clocks into a line of their own, then the tape goes, then only the checkpoints stay, last only a few of
- * these. Key figures are never made smaller.
- */
-export const WIDE: readonly Fullness[] = [
-  { wide: true, sets: "beside", every: "row", notes: 8, tape: 13 },
-  { wide: true, sets: "beside", every: "row", notes: 5, tape: 9 },
-  { wide: true, sets: "beside", every: "row", notes: "essential", tape: 8.2 },
-  { wide: true, sets: "beside", every: "row", notes: "essential", tape: 4.5 },
-  { wide: true, smallHeads: true, sets: "beside", every: "row", notes: "essential", tape: 4.5 },
-];
-
-/** The same in columns, where one is not enough. */
-export const CONCESSIONS: readonly Fullness[] = [
-  { sets: "beside", every: "row", notes: 8, tape: 13 },
-  { sets: "beside", every: "row", notes: 5, tape: 11 },
-  { sets: "beside", every: "row", notes: 3, tape: 9 },
-  { sets: "beside", every: "row", notes: "essential", tape: 9 },
-  { sets: "beside", every: "row", notes: "essential", tape: 6 },
-  { sets: "lines", every: "row", notes: 5, tape: 11 },
-  { sets: "lines", every: "row", notes: 3, tape: 9 },
-  { sets: "lines", every: "row", notes: "essential", tape: 6 },
-  { sets: "beside", every: "row", notes: "essential", tape: 0 },
-  { sets: "lines", every: "row", notes: "essential", tape: 0 },
-  { sets: "lines", every: "checkpoint", notes: 4, tape: 9 },
-  { sets: "lines", every: "checkpoint", notes: "essential", tape: 6 },
-  { sets: "lines", every: "checkpoint", notes: "essential", tape: 0 },
-  { sets: "none", every: "checkpoint", notes: 1, tape: 0 },
-  { sets: "none", every: "few", notes: 1, tape: 0 },
-];
-
-/** What is still shown where a sheet is read from so far away that not even a few checkpoints fit a whole page. */
-export const FAR_CONCESSIONS: readonly Fullness[] = [
-  { sets: "none", every: "few", notes: 0, tape: 0 },
-  { sets: "none", every: "last", notes: 0, tape: 0 },
-  { sets: "none", every: "last", notes: 0, tape: 0, opener: true },
-];
-
-/** Growth tried where there is room to spare, largest first. */
-export const GROWTH: readonly number[] = [1.7, 1.55, 1.4, 1.3, 1.2, 1.1, 1];
 const MOST_COLUMNS = 5;
 const COLUMN_GAP = 7;
 const SECTION_GAP = 2.4;
@@ -112,7 +58,9 @@ export function layoutUpper(
     const foot = setNotes(
       shown,
       frame.width,
-      fullness.wide ? least : Math.min(least * COLUMN_NOTES, MOST_NOTES),
+      fullness.wide
+        ? least * (fullness.smallNotes ? SMALL_NOTES : 1)
+        : Math.min(least * COLUMN_NOTES, MOST_NOTES),
       setter,
     );
     const at = (growth: number): UpperHalf | undefined => {
@@ -287,6 +235,8 @@ function workPanels(
   return beside ? [sideBySide(rounds, beside, COLUMN_GAP)] : [...stations.slice(-1), rounds];
 }
 
+/** Capitals of thresholds in one column that must leave room, as a share of the key figures. */
+const SMALL_NOTES = 0.65;
 /** Capitals of thresholds where the figures already need columns, as a share of the key figures. */
 const COLUMN_NOTES = 0.5;
 /** There they grow no further than this, nor does what a round is made of, millimetres: the clocks need the room. */

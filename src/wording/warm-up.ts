@@ -19,8 +19,12 @@ export const sayStepTime = (step: Pick<Step, "before" | "clock">): string =>
 /** One set of the build. Reads `1 × 45 kg: 15 kg a side`, of a second movement `2 × 110 kg deadlift: 45 kg a side`. */
 export function sayBuildSet(set: Step["sets"][number], units: MassUnit): string {
   const plates = sayPerSide(set.load);
-  return `${set.reps}${NO_BREAK_SPACE}×${NO_BREAK_SPACE}${sayLoad(set.load, units)}${set.name === undefined ? "" : ` ${set.name}`}${plates ? `: ${plates}` : ""}`;
+  return `${sayBuildLoad(set, units)}${plates ? `: ${plates}` : ""}`;
 }
+
+/** One set of the build without its plates. Reads `1 × 45 kg`, of a second movement `2 × 110 kg deadlift`. */
+export const sayBuildLoad = (set: Step["sets"][number], units: MassUnit): string =>
+  `${set.reps}${NO_BREAK_SPACE}×${NO_BREAK_SPACE}${sayLoad(set.load, units)}${set.name === undefined ? "" : ` ${set.name}`}`;
 
 /** The rest after a set of the build. Reads `rest 2:00`. */
 export const sayBuildRest = (set: Step["sets"][number]): string => `rest ${sayDuration(set.restAfter)}`;

@@ -28,13 +28,17 @@ export function sayLength(plans: readonly Pick<Plan, "parts">[]): string {
   return `${least === most ? (least ?? "") : `${least ?? ""} to ${most ?? ""}`}${NO_BREAK_SPACE}min`;
 }
 
-/** Clock of the workout at which the last part that is planned ends, seconds. */
+/**
+ * Clock of the workout at which the last part that is planned ends, seconds. A plan that ends before something out of reach says
+ * nothing of the length of the workout but its cap.
+ */
 const endOf = ({ parts }: Pick<Plan, "parts">): number =>
   Math.max(
     0,
-    ...parts.map(({ start, pacing, lifting }) =>
-      Math.max(pacing ? start.clock + pacing.duration : 0, lifting?.window.closes ?? 0),
-    ),
+    ...parts.map(({ start, pacing, lifting }) => {
+      const lasts = (pacing?.outOfReach.length ?? 0) > 0 ? pacing?.cap : pacing?.duration;
+      return Math.max(lasts === undefined ? 0 : start.clock + lasts, lifting?.window.closes ?? 0);
+    }),
   );
 
 /** What is set out for it, each thing once, in the order of use. Reads `dumbbell, box, barbell`; empty where nothing is needed. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { Block } from "../../src/sheet/block.ts";
+import { measureBlock, type Block } from "../../src/sheet/block.ts";
 import {
   BLOCK_IDS,
   LOWER_CONCESSIONS,
@@ -7,8 +7,11 @@ import {
   brevityAfter,
   type BlockId,
 } from "../../src/sheet/block-list.ts";
+import { setterOf } from "../../src/sheet/type-setting.ts";
+import { sheetFonts } from "../support/load-fonts.ts";
 import { samplePlans } from "../support/sample-plan.ts";
 
+const setter = setterOf(sheetFonts);
 const plan = samplePlans.forTimeThenLift;
 const linesOf = (block: Block | undefined): readonly string[] =>
   (block?.lines ?? []).map((line) =>
@@ -75,6 +78,24 @@ describe("a block", () => {
       "18:14 Once through",
       "18:40 Start",
     ]);
+  });
+
+  it("of the warm-up knows at its shortest, where a line would be broken, fewer names and sets without plates", () => {
+    const block = blockOf(plan, "warm-up", "shortest");
+    const words = (runs: readonly { readonly text: string }[]): string =>
+      runs.map(({ text }) => text.replaceAll("\u00a0", " ")).join(" ");
+    const built = block?.lines.find(({ shorter }) => words(shorter?.[0] ?? []).includes("×"));
+    expect(words(built?.runs ?? [])).toContain("a side");
+    expect(words(built?.shorter?.[0] ?? [])).not.toContain("a side");
+    // At half a Letter page less its margins every line of the timetable is one line.
+    const width = 90;
+    const line = measureBlock({ title: "", lines: [{ label: "18:00", runs: [{ text: "Start" }] }] }, width, setter);
+    const title = measureBlock({ title: "", lines: [] }, width, setter);
+    const all = block && measureBlock(block, width, setter);
+    expect(all?.height).toBeCloseTo(
+      title.height + (block?.lines.length ?? 0) * (line.height - title.height),
+      6,
+    );
   });
 
   it("of the work follows the lines as written; short runs them on", () => {

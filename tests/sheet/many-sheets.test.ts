@@ -4,7 +4,7 @@ import { makeSheet } from "../../src/sheet/make-sheet.ts";
 import { PAPERS } from "../../src/sheet/paper.ts";
 import { pinnedWorkouts } from "../pinned/pinned-plans.ts";
 import { sheetFonts } from "../support/load-fonts.ts";
-import { infoOf, wordsOf, type Word } from "../support/read-pdf.ts";
+import { infoOf, textOf, wordsOf, type Word } from "../support/read-pdf.ts";
 
 const MM = 72 / 25.4;
 
@@ -41,11 +41,13 @@ it("there are more than fifty of them, of every kind of work", () => {
 });
 
 it.each(plans.map((plan, index) => [`${plan.athlete.id}, ${plan.workout.id}`, plan, index] as const))(
-  "%s: no words on words, none over the edge, none too small",
+  "%s: no words on words, none over the edge, none too small, the warm-up on it",
   async (_name, plan, index) => {
     const paper = PAPERS[index % PAPERS.length] ?? "a4";
     const link = index % 3 === 0 ? "HTTPS://BRIEF.EXAMPLE/B/7Q2M9K4TXW8C3RNA" : undefined;
     const pdf = await makeSheet(plan, { paper, readAt: 1.5, fonts: sheetFonts, link });
     expect(faultsOf(wordsOf(pdf), infoOf(pdf).size)).toEqual([]);
+    // Whoever stands at the rig warms up by the sheet: whatever else is given up, the timetable stays.
+    expect(textOf(pdf).includes("Warm-up")).toBe((plan.warmUp?.steps.length ?? 0) > 0);
   },
 );

@@ -18,6 +18,17 @@ it("the length is from the quickest to the slowest plan, to the end of the last 
   expect(sayLength([{ parts: [] }])).toBe("");
 });
 
+it("a plan that ends before something out of reach says nothing of the length but its cap", () => {
+  const [a] = plan.parts;
+  const pacing = a?.pacing;
+  if (!a || !pacing) throw new Error("the sample is paced");
+  const outOfReach = [{ name: "Muscle-up", plural: "muscle-ups", unit: "reps" as const }];
+  const walled = { ...a, pacing: { ...pacing, duration: 190, outOfReach } };
+  expect(sayLength([{ parts: [walled] }])).toBe("12\u00a0min");
+  const { cap: _, ...uncapped } = walled.pacing;
+  expect(sayLength([{ parts: [{ ...walled, pacing: uncapped }] }])).toBe("");
+});
+
 it("equipment is named once each, in the words of the vocabulary", () => {
   const things = ["skipping-rope", "barbell"].map((what) => ({ what, loads: [], heights: [] }));
   expect(sayEquipment({ setUp: [{ kind: "equipment", things }, { kind: "chalk" }] })).toBe(
