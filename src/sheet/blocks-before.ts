@@ -97,11 +97,15 @@ function shortMoments(
       first.sets.length === 0 ? [] : [{ text: first.sets.map(say).join("; ") }];
     const runs = [title, ...saySets((set) => sayBuildSet(set, units))];
     if (!inOneLine) return [{ label, runs }];
-    const fewer = titles.slice(1).map((_, left): readonly Run[] => [
-      { text: titles.slice(0, -1 - left).join(" · "), strong: true },
-      { text: `and ${left + 1} more` },
-    ]);
-    return [{ label, runs, shorter: [[title, ...saySets((set) => sayBuildLoad(set, units))], ...fewer, [title]] }];
+    const fewer = titles
+      .slice(1)
+      .map((_, left): readonly Run[] => [
+        { text: titles.slice(0, -1 - left).join(" · "), strong: true },
+        { text: `and ${left + 1} more` },
+      ]);
+    return [
+      { label, runs, shorter: [[title, ...saySets((set) => sayBuildLoad(set, units))], ...fewer, [title]] },
+    ];
   });
 }
 

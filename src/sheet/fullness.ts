@@ -27,7 +27,15 @@ export const WIDE: readonly Fullness[] = [
   { wide: true, sets: "beside", every: "row", notes: "essential", tape: 8.2 },
   { wide: true, sets: "beside", every: "row", notes: "essential", tape: 4.5 },
   { wide: true, smallHeads: true, sets: "beside", every: "row", notes: "essential", tape: 4.5 },
-  { wide: true, smallHeads: true, smallNotes: true, sets: "beside", every: "row", notes: "essential", tape: 4.5 },
+  {
+    wide: true,
+    smallHeads: true,
+    smallNotes: true,
+    sets: "beside",
+    every: "row",
+    notes: "essential",
+    tape: 4.5,
+  },
 ];
 
 /** The same in columns, where one is not enough. */

@@ -89,7 +89,11 @@ describe("a block", () => {
     expect(words(built?.shorter?.[0] ?? [])).not.toContain("a side");
     // At half a Letter page less its margins every line of the timetable is one line.
     const width = 90;
-    const line = measureBlock({ title: "", lines: [{ label: "18:00", runs: [{ text: "Start" }] }] }, width, setter);
+    const line = measureBlock(
+      { title: "", lines: [{ label: "18:00", runs: [{ text: "Start" }] }] },
+      width,
+      setter,
+    );
     const title = measureBlock({ title: "", lines: [] }, width, setter);
     const all = block && measureBlock(block, width, setter);
     expect(all?.height).toBeCloseTo(
