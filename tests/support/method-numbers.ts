@@ -30,7 +30,7 @@ export const ARITHMETIC: Readonly<Record<string, readonly string[]>> = {
  * an answer is looked for, not what is believed of people; whoever adds one here answers for that.
  */
 export const METHOD: Readonly<Record<string, readonly string[]>> = {
-  "capacity/fit-movement.ts": ["sustainableOf"],
+  "capacity/sustainable-of-movement.ts": ["sustainableOf"],
   "capacity/fit-muscles.ts": ["recoveryFor", "unbrokenFor"],
   "capacity/sustainable-work.ts": ["NO_LIMIT"],
   "early-splits/fit-law.ts": ["LARGEST_SHARE", "NOISE_PASSES"],

@@ -1,7 +1,7 @@
 import type { Bar, Gym } from "../../models/gym.ts";
 import type { Library, RecoveryOption } from "../../models/library.ts";
 import type { Plan } from "../../models/plan/plan.ts";
-import type { Withholding } from "../cautions/withhold.ts";
+import type { Withholding } from "../cautions/withholding.ts";
 import { allHold } from "../conditions/holds.ts";
 import type { Situation } from "../conditions/situation.ts";
 import { withMore } from "../conditions/situation.ts";

@@ -6,7 +6,7 @@ import { activeLimits } from "../conditions/active-limits.ts";
 import type { AtMovement } from "../conditions/movement-situation.ts";
 import { movementsDone } from "../conditions/situation-of.ts";
 import { cautionsOf } from "../cautions/cautions.ts";
-import { chooseOptions } from "../choices/choose.ts";
+import { chooseOptions } from "../choices/choose-options.ts";
 import { rankChoices } from "../choices/rank-choices.ts";
 import { situationsOf, type SituationsInput } from "../conditions/situations-of.ts";
 import { setUpOf } from "../set-up/set-up.ts";

@@ -1,6 +1,6 @@
 import type { Plan } from "../../models/plan/plan.ts";
 import type { PlanContext } from "./plan-context.ts";
-import type { PlannedPart } from "./plan-part.ts";
+import type { PlannedPart } from "./planned-part.ts";
 import type { ResolvedDivision } from "../unroll/resolve-division.ts";
 
 type Basis = Plan["basis"][number];

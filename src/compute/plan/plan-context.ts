@@ -11,7 +11,7 @@ import type { Metres } from "../../models/quantity.ts";
 import type { BestLift } from "../capacity/best-lift.ts";
 import type { SeenPerformance } from "../early-splits/seen-performance.ts";
 import type { Capacity } from "../motion/movement-capacity.ts";
-import type { Withholding } from "../cautions/withhold.ts";
+import type { Withholding } from "../cautions/withholding.ts";
 import type { UsualAmounts } from "../conditions/usual-amounts.ts";
 import type { StartInstant } from "./start-instant.ts";
 

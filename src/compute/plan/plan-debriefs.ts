@@ -7,7 +7,7 @@ import { DEBRIEF_CONSTANTS, type DebriefConstants } from "../debrief/constants.t
 import { debriefPart } from "../debrief/debrief-part.ts";
 import { withOverrides } from "../overrides/with-overrides.ts";
 import type { PlanContext } from "./plan-context.ts";
-import type { PlannedPart } from "./plan-part.ts";
+import type { PlannedPart } from "./planned-part.ts";
 import { startInstant } from "./start-instant.ts";
 
 /**

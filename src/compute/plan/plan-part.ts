@@ -1,14 +1,10 @@
 import type { Course } from "../../models/course.ts";
-import type { Missing } from "../../models/plan/missing.ts";
-import type { Lifting } from "../../models/plan/lifting.ts";
 import type { PartPlan } from "../../models/plan/plan.ts";
 import { seconds } from "../../models/quantity.ts";
-import type { AttemptBounds, EarlyPerformance, Part, Workout } from "../../models/workout.ts";
-import type { LiftingInput } from "../lifting/lifting-input.ts";
+import type { EarlyPerformance, Part, Workout } from "../../models/workout.ts";
 import { makableLoads } from "../lifting/makable-loads.ts";
 import { nearestOf } from "../lifting/plates.ts";
 import { isOnlyLifts } from "../lifting/lift-line.ts";
-import { planLifting } from "../lifting/plan-lifting.ts";
 import { pacePart } from "../pacing/pace-part.ts";
 import { paceWithWord } from "../pacing/pace-with-word.ts";
 import type { PacedPart, PaceShape, PartInput } from "../pacing/paced-part.ts";
@@ -21,18 +17,8 @@ import { arrangedLoads, type Iron, withPlateChanges } from "./plate-changes.ts";
 import { toldPacing } from "./told-pacing.ts";
 import { substitute } from "../unroll/substitute.ts";
 import { ownEntry } from "../../models/own-entry.ts";
-
-/** A planned part with what the parts after it and the rest of the plan need of it. */
-export type PlannedPart = {
-  readonly plan: PartPlan;
-  readonly course: Course;
-  readonly paced?: Extract<PacedPart, { kind: "paced" }>;
-  /** Clock of the workout at which it ends, as planned, and how far that is off on other days (standard deviation). */
-  readonly ends: { readonly clock: number; readonly spread: number };
-};
-
-/** The part right before and the rest since it ended. */
-export type Before = { readonly part: PlannedPart; readonly rest: number };
+import { liftPart } from "./lift-part.ts";
+import type { Before, PartTask, PlannedPart } from "./planned-part.ts";
 
 /** Score kinds whose part is lifted for load even where the work, not a window, sets the clock. */
 const LOAD_SCORES: readonly Part["score"]["kind"][] = ["load", "sum-of-loads", "load-times-reps"];
@@ -89,9 +75,6 @@ export function planPart(
     ends: endOf(plan, course, start.clock, paced),
   };
 }
-
-/** A part of a workout, written out for the athlete. */
-type PartTask = { readonly workout: Workout; readonly part: Part; readonly course: Course };
 
 /** The work paced alone, then as early performances and a difficulty make it, and in the end as the coach's word sets it. */
 function paceSeen(
@@ -188,72 +171,6 @@ function paceInput(
     ...(shape !== undefined && { shape }),
     seed,
     overrides,
-  };
-}
-
-function liftPart(
-  { workout, part, course }: PartTask,
-  context: PlanContext,
-  start: number,
-  before: Before | undefined,
-  paced: PacedPart | undefined,
-): { readonly lifting?: Lifting; readonly missing: readonly Missing[] } {
-  const { athlete, anonymous = false, library, gym, date, competition, overrides } = context;
-  const own = paced?.kind === "paced" ? paced : undefined;
-  const worked = own ? beforeEachLift(own, course) : beforeTheWindow(before);
-  const bounds = boundsOf(part, context);
-  const field = context.fields.get(part.name)?.find(({ kind }) => kind === "load");
-  const planned = planLifting({
-    part,
-    course,
-    athlete,
-    anonymous,
-    movements: library.movements,
-    bestLift: context.bestLift,
-    gym,
-    date,
-    opens:
-      part.start.kind === "after" && before !== undefined
-        ? opensAfter(start, before)
-        : { mean: start, spread: 0 },
-    ...(worked !== undefined && { before: worked }),
-    ...(own !== undefined && { reached: (index: number) => own.begins[index] }),
-    ...(competition !== undefined && { competition }),
-    ...(field !== undefined && { field }),
-    bounds,
-    objective: workout.objective,
-    ...(workout.objectiveLoad !== undefined && { objectiveLoad: workout.objectiveLoad }),
-    overrides,
-  });
-  return planned.ok ? { lifting: planned.value, missing: [] } : planned;
-}
-
-/** What is set for the attempts: by the workout, with the coach's word in it, over what the competition sets for every lift. */
-const boundsOf = (part: Part, { competition, division }: PlanContext): AttemptBounds => ({
-  ...(competition?.liftRest !== undefined && { smallestRest: competition.liftRest }),
-  ...(competition?.firstLiftAfter !== undefined && { firstRest: competition.firstLiftAfter }),
-  ...(part.attempts && ownEntry(part.attempts, division)),
-});
-
-const beforeTheWindow = (before: Before | undefined): LiftingInput["before"] =>
-  before?.part.paced && { work: before.part.paced.work, secondsSince: before.rest };
-
-/** Work of the same part comes before every lift of it: what one of the windows holds, and no rest since. */
-function beforeEachLift(
-  { work }: Extract<PacedPart, { kind: "paced" }>,
-  course: Course,
-): LiftingInput["before"] {
-  const windows = new Set(course.items.map(({ pass }) => pass.roundOfSection)).size;
-  return { work: work.map((each) => ({ ...each, minutes: each.minutes / windows })), secondsSince: 0 };
-}
-
-/** A part that follows another begins when that ends, at the latest by its cap, after the rest between. */
-function opensAfter(start: number, { part: { plan, ends }, rest }: Before): LiftingInput["opens"] {
-  const cap = plan.pacing?.cap;
-  return {
-    mean: start,
-    spread: ends.spread,
-    ...(cap !== undefined && { latest: plan.start.clock + cap + rest }),
   };
 }
 

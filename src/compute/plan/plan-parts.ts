@@ -1,7 +1,8 @@
 import type { PartPlan } from "../../models/plan/plan.ts";
 import type { Part, Workout } from "../../models/workout.ts";
 import type { PlanContext } from "./plan-context.ts";
-import { type Before, planPart, type PlannedPart } from "./plan-part.ts";
+import { planPart } from "./plan-part.ts";
+import type { Before, PlannedPart } from "./planned-part.ts";
 
 /**
  * Plans the parts of a workout in order. A part with a clock of its own begins there; one that follows another begins

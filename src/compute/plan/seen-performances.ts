@@ -11,7 +11,7 @@ import { pacingConstants } from "../motion/constants.ts";
 import { withOverrides } from "../overrides/with-overrides.ts";
 import { type Expected, heldAgainst, type Noted, type PlannedOnce, STEP } from "./held-against.ts";
 import { learnedFrom } from "./learned-from.ts";
-import type { PlannedPart } from "./plan-part.ts";
+import type { PlannedPart } from "./planned-part.ts";
 import { planParts } from "./plan-parts.ts";
 import { seenField } from "./seen-field.ts";
 import { settle } from "./settle.ts";

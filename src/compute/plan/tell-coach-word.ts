@@ -2,7 +2,7 @@ import type { CoachWord } from "../../models/coach-word.ts";
 import type { NotSet, PacedWord } from "../../models/plan/coach-word.ts";
 import type { PartPlan, Plan } from "../../models/plan/plan.ts";
 import { inKilograms } from "../../models/quantity.ts";
-import type { PlannedPart } from "./plan-part.ts";
+import type { PlannedPart } from "./planned-part.ts";
 
 /** A plan with the parts it was put together from. */
 export type PlanAndParts = { readonly plan: Plan; readonly parts: readonly PlannedPart[] };

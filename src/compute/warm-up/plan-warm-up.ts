@@ -4,7 +4,7 @@ import type { Bar, Gym } from "../../models/gym.ts";
 import type { Library, WarmUpStage } from "../../models/library.ts";
 import type { Plan } from "../../models/plan/plan.ts";
 import type { AtMovement } from "../conditions/movement-situation.ts";
-import type { Withholding } from "../cautions/withhold.ts";
+import type { Withholding } from "../cautions/withholding.ts";
 import type { PlannedPart } from "../conditions/situation-of.ts";
 import { workRowsOf, yesOrNo } from "../conditions/situation-of.ts";
 import { type Situation, withMore } from "../conditions/situation.ts";

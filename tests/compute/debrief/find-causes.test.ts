@@ -7,7 +7,7 @@ import { pieceWork } from "../../../src/compute/debrief/piece-work.ts";
 import { suspectsOf } from "../../../src/compute/debrief/suspects.ts";
 import { withOverrides } from "../../../src/compute/overrides/with-overrides.ts";
 import { planParts } from "../../../src/compute/plan/plan-parts.ts";
-import type { PlannedPart } from "../../../src/compute/plan/plan-part.ts";
+import type { PlannedPart } from "../../../src/compute/plan/planned-part.ts";
 import { settle } from "../../../src/compute/plan/settle.ts";
 import type { Workout } from "../../../src/models/workout.ts";
 import { createRandom } from "../../../src/numerics/random.ts";

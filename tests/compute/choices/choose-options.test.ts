@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { chooseOptions, type ChooseInput } from "../../../src/compute/choices/choose.ts";
+import { chooseOptions, type ChooseInput } from "../../../src/compute/choices/choose-options.ts";
 import type { Situation } from "../../../src/compute/conditions/situation.ts";
 import type { Condition } from "../../../src/models/condition.ts";
 import type { MovementOption } from "../../../src/models/movement.ts";
