@@ -1,7 +1,8 @@
 import type { Plan } from "../models/plan/plan.ts";
 import { capitalised } from "./basis.ts";
 import { sayVisit } from "./place-in-part.ts";
-import { sayCount } from "./number.ts";
+import { nameFor } from "./movement-words.ts";
+import { sayCount, sayNumber } from "./number.ts";
 import { sayRoundOf } from "./round-name.ts";
 import { isTime, sayWholeScore } from "./score.ts";
 import { sayClock, sayDuration } from "./time.ts";
@@ -29,7 +30,11 @@ export function sayCeiling(
     return `Not past ${round} before ${sayClock(ceiling.seconds + shift)}.`;
   if (!round) {
     const row = rows.find(({ index }) => index === ceiling.row);
-    const where = row === undefined ? "this point" : `the ${sayVisit(row, rows)}`;
+    const whole = row === undefined ? "this point" : `the ${sayVisit(row, rows)}`;
+    const where =
+      row === undefined || ceiling.amount === undefined
+        ? whole
+        : `${sayNumber(ceiling.amount, 0)} of the ${sayNumber(row.amount, 0)} ${nameFor(row, 2)}`;
     return `Not past ${where} before ${sayClock(ceiling.seconds + shift)}.`;
   }
   // What is paced is never scored in loads, so the unit of masses does not matter.

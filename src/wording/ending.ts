@@ -57,7 +57,7 @@ function sayEnd(pacing: Pacing, context: ScoreContext): string | undefined {
   if (pacing.ending === "finishes") {
     if (chance === undefined) return undefined;
     return cap === undefined
-      ? `All of it is done in its time ${chance} of the time.`
+      ? `Every interval is done before its clock ${chance} of the time.`
       : `Inside the cap of ${sayClock(cap)} ${chance} of the time.`;
   }
   if (pacing.ending === "fills-the-time" || !whenStopped) {

@@ -94,12 +94,13 @@ function clausesFor(visited: readonly Visited[]): readonly string[] {
   ];
 }
 
-/** The largest set of reps that are broken up in every visit, where most are no singles. */
+/** The largest set of reps that are broken up wherever they are more, where most are no singles. */
 function largestSet(rows: readonly PacingRow[]): number | undefined {
-  if (rows[0]?.displayed || rows[0]?.unit !== "reps" || rows.some((row) => row.sets.length < 2))
-    return undefined;
-  const amounts = rows.flatMap((row) => row.sets.map((set) => set.amount));
-  const most = Math.max(...amounts);
+  if (rows[0]?.displayed || rows[0]?.unit !== "reps") return undefined;
+  const broken = rows.filter((row) => row.sets.length > 1);
+  const amounts = broken.flatMap((row) => row.sets.map((set) => set.amount));
+  const most = Math.max(0, ...amounts);
+  if (rows.some((row) => !broken.includes(row) && row.amount > most)) return undefined;
   return most <= 1 || amounts.filter((amount) => amount <= 1).length * 2 > amounts.length ? undefined : most;
 }
 
@@ -150,8 +151,8 @@ const EARLY = 0.47;
  */
 export function sayHalf(pacing: Pacing, clock: string): string | undefined {
   const { half } = pacing;
-  // Between two intervals there is a rest: nobody looks for the half of all of them.
-  if (pacing.intervals !== undefined) return undefined;
+  // Between two intervals there is a rest, and behind a wall nobody knows what follows: the half says nothing.
+  if (pacing.intervals !== undefined || pacing.whenStopped?.atWall) return undefined;
   const row = half && pacing.rows.find(({ index }) => index === half.row);
   if (half === undefined || row === undefined || pacing.rows.filter(({ kind }) => kind === "work").length < 2)
     return undefined;

@@ -129,12 +129,12 @@ function sayHeldBack(
   const say = (amount: number): string => (unit === "second" ? sayDuration(amount) : sayReps(amount));
   const { value } = massIn(units, kilograms(Math.abs(gained)));
   if (gained <= 0)
-    return `Going slower here buys nothing at the lift in part ${lift}: what it saves in strength the shorter window takes.`;
-  if (value < LEAST_TOLD) return `Going slower here buys nothing you could load at the lift in part ${lift}.`;
+    return `Do not hold back here for the lift in part ${lift}: what it saves in strength the shorter window takes.`;
+  if (value < LEAST_TOLD) return `Do not hold back here for the lift in part ${lift}: it would add nothing there.`;
   const buys = `${held > 1 || unit === "second" ? "Each" : "Every"} ${say(held)} held back here ${held > 1 ? "buy" : "buys"} about ${sayNumber(value, 1)}${NO_BREAK_SPACE}${units} at the lift in part ${lift}`;
   if (step === undefined) return `${buys}.`;
   if (stepShare === undefined || stepShare > TOO_DEAR)
-    return `Do not hold back here for the lift in part ${lift}: each ${say(held)} would buy about ${sayNumber(value, 1)}${NO_BREAK_SPACE}${units} there, and a step of plates is ${sayKilograms(step, units)}.`;
+    return `Do not hold back here for the lift in part ${lift}: ${say(held)} would add about ${sayNumber(value, 1)}${NO_BREAK_SPACE}${units} there, and a step of plates is ${sayKilograms(step, units)}.`;
   return `${buys}, so one step of plates there (${sayKilograms(step, units)}) costs about ${say(Math.round((held * step) / gained))} here.`;
 }
 

@@ -13,9 +13,16 @@ export function saySpeed(pacing: Pacing): string | undefined {
   if (speed === undefined) return undefined;
   const { cheapest, dearest } = speed;
   const times = Math.round(dearest.cost / cheapest.cost);
-  const more = times > MOST_TIMES ? "many times" : times < 2 ? "half" : `${sayNumber(times, 0)} times`;
+  const more =
+    times > MOST_TIMES
+      ? "many times as much"
+      : times > 2
+        ? `${sayNumber(times, 0)} times as much`
+        : times === 2
+          ? "twice as much"
+          : "more";
   return (
-    `If you hurry, hurry in the ${pluralOf(pacing, cheapest.name)}; the same gain costs ` +
-    `${times < 2 ? `${more} as much again` : `${more} as much`} in the ${pluralOf(pacing, dearest.name)}.`
+    `If you hurry, hurry in the ${pluralOf(pacing, cheapest.name)}; ` +
+    `the same gain costs ${more} in the ${pluralOf(pacing, dearest.name)}.`
   );
 }

@@ -60,9 +60,9 @@ export function sayEffort(effort: Effort): string {
 type BuildReason = NonNullable<WarmUp["build"]>["why"];
 
 const PLACES: Readonly<Record<"high" | "middle" | "low", string>> = {
-  high: "High in the band",
-  middle: "In the middle of the band",
-  low: "Low in the band",
+  high: "That is high (70 to 80% is usual)",
+  middle: "70 to 80% is usual",
+  low: "That is low (70 to 80% is usual)",
 };
 
 const REASONS: Readonly<Record<BuildReason["reasons"][number], string>> = {

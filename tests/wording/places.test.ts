@@ -101,18 +101,18 @@ describe("parts that hang together without a field", () => {
 
   it("say not to, where a step of plates takes more than anybody gives for it", () => {
     const dear =
-      "Do not hold back here for the lift in part B: each 10_s would buy about 0.4_kg there, and a step of plates is 2.5_kg.";
+      "Do not hold back here for the lift in part B: 10_s would add about 0.4_kg there, and a step of plates is 2.5_kg.";
     expect(say({ ...held, stepShare: 0.4 })).toBe(nb(dear));
     expect(sayTogether({ heldBack: without(held, "stepShare") }, "kg")).toEqual([nb(dear)]);
   });
 
   it("say where it buys nothing, and how ties are broken", () => {
     expect(say({ ...held, kilograms: -0.2 })).toBe(
-      "Going slower here buys nothing at the lift in part B: what it saves in strength the shorter window takes.",
+      "Do not hold back here for the lift in part B: what it saves in strength the shorter window takes.",
     );
     // No window is shorter for it: there is only too little to gain.
     expect(say({ ...held, kilograms: 0.04 })).toBe(
-      "Going slower here buys nothing you could load at the lift in part B.",
+      "Do not hold back here for the lift in part B: it would add nothing there.",
     );
     expect(sayTogether({ tiesBy: "A" }, "kg")).toEqual([
       "Ties here go by part A: at the same result the better one there is placed first.",

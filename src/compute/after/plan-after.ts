@@ -72,7 +72,9 @@ function stepFrom(
     title,
     say,
     ...(minutes !== undefined && { minutes }),
-    ...(perBodyMass !== undefined && { amount: amountFor(perBodyMass, bodyMass) }),
+    // Nobody pours millilitres for each kilogram.
+    ...(perBodyMass !== undefined &&
+      (bodyMass !== undefined || perBodyMass.unit !== "mL") && { amount: amountFor(perBodyMass, bodyMass) }),
     source,
   };
 }

@@ -18,6 +18,8 @@ const LEAST = PACING_FIXED.leastCeiling.value;
 const MOST = PACING_FIXED.mostCeiling.value;
 /** The first rung of a ladder is no start where it is less than this share of the work. Judgement. */
 const LEAST_RUNG = PACING_FIXED.leastRung.value;
+/** From how many seconds on one visit has a floor inside it, and the share of the plan it is. Judgement. */
+const INSIDE = PACING_FIXED.ceilingInside.value;
 /** A first round with less of the work than this says nothing about the pace. Judgement. */
 const SHORTEST = PACING_FIXED.leastStart.value;
 
@@ -25,7 +27,7 @@ const SHORTEST = PACING_FIXED.leastStart.value;
  * The fastest sensible start: the one that spends all that the plan holds back, with everything after it as planned. Faster
  * than that, the reserve is empty before the end on the expected day. The start is the first round; in work of one round, the
  * stations up to about a third of the work. Where the clock ends the round, the most that is sensible to do in it. Undefined for
- * work of one visit, and where the start is a trifle.
+ * a start that is a trifle. In work of one long visit it is the clock at about a third of its reps.
  */
 export function ceilingOf(
   solved: Solved,
@@ -90,7 +92,7 @@ function waitsForClock(
 /** The clock at the end of the first stations (rungs of a ladder), where nothing is gained by being there sooner. */
 function ceilingOfStations(solved: Solved, rows: readonly PacingRow[]): Pacing["ceiling"] {
   const row = startStation(rows);
-  if (row === undefined) return undefined;
+  if (row === undefined) return ceilingInside(rows);
   const last = stretchAtEnd(solved, row);
   const { before, after } = fasterStart(
     solved,
@@ -99,6 +101,36 @@ function ceilingOfStations(solved: Solved, rows: readonly PacingRow[]): Pacing["
   );
   return { round: row.round, row: row.index, seconds: row.end * ratioOf(before.seconds, after.seconds) };
 }
+
+/**
+ * In reps of one long visit: the clock at the end of the set that lies nearest to a third of them, a little sooner than planned. Nothing
+ * for a machine or a way, whose pace is the floor.
+ */
+function ceilingInside(rows: readonly PacingRow[]): Pacing["ceiling"] {
+  const work = rows.filter(({ kind }) => kind === "work");
+  const [row] = work;
+  const pace = row?.secondsPerUnit;
+  if (work.length !== 1 || row === undefined || pace === undefined || row.unit !== "reps") return undefined;
+  if (row.end - row.start < INSIDE.shortest) return undefined;
+  const third = row.amount * INSIDE.at;
+  let at = { amount: 0, seconds: row.start };
+  const ends = row.sets.map((set) => {
+    const end = { amount: at.amount + set.amount, seconds: at.seconds + set.amount * pace };
+    at = { amount: end.amount, seconds: end.seconds + set.restAfter };
+    return end;
+  });
+  const tens = Math.round(third / TEN) * TEN;
+  const [one] = row.sets;
+  const found =
+    ends.length > 1
+      ? ends.toSorted((a, b) => Math.abs(a.amount - third) - Math.abs(b.amount - third))[0]
+      : one && { amount: tens, seconds: row.start + tens * pace };
+  if (found === undefined || found.amount <= 0 || found.amount >= row.amount) return undefined;
+  return { round: row.round, row: row.index, amount: found.amount, seconds: found.seconds * INSIDE.share };
+}
+
+/** Nobody counts to 47 to look at the clock. */
+const TEN = 10;
 
 const ratioOf = (planned: number, fastest: number, least: number = LEAST.start): number =>
   planned > 0 ? Math.min(MOST, Math.max(least, fastest / planned)) : MOST;

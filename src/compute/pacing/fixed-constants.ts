@@ -9,6 +9,13 @@ export const PACING_FIXED = {
     source: "no measurement found",
     confidence: "judgement",
   },
+  ceilingInside: {
+    value: { shortest: 180, at: 0.33, share: 0.95 },
+    unit: "seconds, and shares",
+    does: "length of one visit from which it has a floor inside it, where in it, and that floor over the plan",
+    source: "no measurement found: between the two bounds of other starts",
+    confidence: "judgement",
+  },
   mostCeiling: {
     value: 0.97,
     unit: "share",
