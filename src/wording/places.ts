@@ -130,7 +130,8 @@ function sayHeldBack(
   const { value } = massIn(units, kilograms(Math.abs(gained)));
   if (gained <= 0)
     return `Do not hold back here for the lift in part ${lift}: what it saves in strength the shorter window takes.`;
-  if (value < LEAST_TOLD) return `Do not hold back here for the lift in part ${lift}: it would add nothing there.`;
+  if (value < LEAST_TOLD)
+    return `Do not hold back here for the lift in part ${lift}: it would add nothing there.`;
   const buys = `${held > 1 || unit === "second" ? "Each" : "Every"} ${say(held)} held back here ${held > 1 ? "buy" : "buys"} about ${sayNumber(value, 1)}${NO_BREAK_SPACE}${units} at the lift in part ${lift}`;
   if (step === undefined) return `${buys}.`;
   if (stepShare === undefined || stepShare > TOO_DEAR)

@@ -230,7 +230,10 @@ export const pacingField = z.strictObject({
         .describe(
           "in work of one round, or of a ladder whose first rung is a trifle: the row that ends the start; `seconds` is then the clock there",
         ),
-      amount: z.number().optional().describe("in work of one visit: units of the row at which `seconds` is the clock"),
+      amount: z
+        .number()
+        .optional()
+        .describe("in work of one visit: units of the row at which `seconds` is the clock"),
       seconds: secondsField,
       score: z
         .number()
