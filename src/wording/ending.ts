@@ -65,13 +65,14 @@ function sayEnd(pacing: Pacing, context: ScoreContext): string | undefined {
     return `${sayLacking(pacing, undefined, context)} ${sayAsk(pacing, context)}`;
   }
   const where = sayWhere(pacing, whenStopped.row);
-  const score = isCounted(pacing) ? ` (${sayWholeScore(pacing.score, whenStopped.scoreDone, context)})` : "";
+  const score = isCounted(pacing) && whenStopped.scoreDone > 0 ? ` (${sayWholeScore(pacing.score, whenStopped.scoreDone, context)})` : "";
   if (whenStopped.atWall)
     return sayWall(pacing, whenStopped, where ? `${where}${score}` : FROM_THE_START, context);
   const stop = pacing.ending === "eliminated" ? "The work outruns the clock" : "The clock stops you";
   const finishing =
     chance === undefined || pacing.ending === "eliminated" ? "" : ` You finish ${chance} of the time.`;
-  const advice = pacing.score === "intervals-completed" ? "" : ` ${ADVICE[whenStopped.advice]}`;
+  const counts = pacing.score !== "intervals-completed" && whenStopped.scoreDone > 0;
+  const advice = counts ? ` ${ADVICE[whenStopped.advice]}` : "";
   return `${stop} at ${sayClock(whenStopped.at)}${where ? `, ${where}` : ""}${score}.${finishing}${advice}`;
 }
 

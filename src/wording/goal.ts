@@ -1,4 +1,5 @@
 import type { Plan } from "../models/plan/plan.ts";
+import { sayAmount } from "./amount.ts";
 import { isDoubted } from "./ending.ts";
 import { sayMassFigure } from "./mass.ts";
 import { NO_BREAK_SPACE } from "./number.ts";
@@ -39,12 +40,22 @@ export function sayGoal(plan: Plan): Goal | undefined {
   const stopped = pacing?.ending === "stopped-by-cap" && pacing.whenStopped?.atWall === false;
   const cap = stopped ? pacing.cap : undefined;
   const isApart = pacing !== undefined && restLeftOut(pacing) > 0;
+  const way = cap === undefined ? undefined : onTheWay(pacing?.rows ?? []);
+  if (way !== undefined && cap !== undefined) return { label: `${which}by the cap of ${sayClock(cap)}`, ...way };
   return {
     label: `${which}${cap === undefined ? "aim at" : `by the cap of ${sayClock(cap)}`}`,
     ...sayScore(score, result.target, context),
     ...(isApart ? { unit: WITHOUT_RESTS } : {}),
     range: sayRange(score, result, context),
   };
+}
+
+/** A way that the cap ends, where that is all the work: how far one gets, since no rep is counted on it. */
+function onTheWay(rows: Pacing["rows"]): SaidScore | undefined {
+  const work = rows.filter(({ kind }) => kind === "work");
+  const [only] = work;
+  if (work.length !== 1 || only?.unit !== "metres" || only.prescribed === undefined) return undefined;
+  return { figure: sayAmount(only), unit: `of ${sayAmount({ ...only, amount: only.prescribed })}` };
 }
 
 /** Where the first thing to do is out of reach, that is what is to be known: the load, else that it cannot be done. */

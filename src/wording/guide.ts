@@ -31,12 +31,20 @@ export function sayGuide(pacing: Pacing, isLast = true): string | undefined {
   const clauses = clausesFor(visited.filter((each) => told.includes(each)));
   const rest = visited.find(({ name, rows }) => name === breather && name !== limiter && !isHeld(rows));
   const breath = rest && `; take your breath on the ${pluralFor(rest)}`;
-  const sentences = [waitsOf(told), sayFinish(visited, pacing, isLast)].filter((said) => said !== undefined);
+  const sentences = [sayLowest(pacing), waitsOf(told), sayFinish(visited, pacing, isLast)].filter((said) => said !== undefined);
   return [
     ...(order === undefined ? [] : [order]),
     `${capitalised(clauses.join(", "))}${breath ?? ""}.`,
     ...sentences,
   ].join(" ");
+}
+
+/** Where the lowest interval is the score, that more in another one wins nothing. */
+function sayLowest({ score, result }: Pacing): string | undefined {
+  if (score === "sum-of-lowest")
+    return "Only the lowest interval of each movement counts: what goes beyond it in another one wins nothing, so stop there and rest.";
+  if (score !== "lowest-interval") return undefined;
+  return `Only the lowest interval counts, ${sayNumber(result.target, 0)} as planned: more than that in another one wins nothing, so stop there and rest.`;
 }
 
 /** What the plan waits for breath before a movement in most of its visits, as a sentence. */
