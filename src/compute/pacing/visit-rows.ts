@@ -59,7 +59,9 @@ function rowsOfNothing(
   if (to - from < SHORTEST_REST) return [];
   const isWall = track.wall[i] === 1;
   if (isWall && i < state.at) return [restPiece(from, to, "skipped")];
-  return i === state.at && !isWall ? [restPiece(from, to, "begun")] : [];
+  // A rest behind it takes its time in.
+  const goesOn = i < state.at && track.items[i + 1]?.kind !== "rest";
+  return (i === state.at || goesOn) && !isWall ? [restPiece(from, to, "begun")] : [];
 }
 
 /** What is done in a visit, the same for each of its pieces. */
@@ -130,14 +132,17 @@ function visitOf(
   // What the clock leaves of a unit after the last whole one is told apart.
   const left = pause ? ((total - restFirst) * (amount - pause.done)) / amount : total;
   const spent = Math.max(worksFrom, pause?.to ?? 0) + left;
-  const ended = total > 0 && isCut && closes - spent >= SHORTEST_WAIT ? spent : closes;
+  // Where another unit would fit, nobody stops: what the sets leave goes into the rests between them.
+  const idle = total > 0 && isCut ? closes - spent : 0;
+  const fits = sizes.length > 1 && idle >= cycle + rest && pause === undefined;
+  const ended = !fits && idle >= SHORTEST_WAIT ? spent : closes;
   // Nobody stands at the start signal: what would be waited there goes into slower units. A pause of the clock is breath enough.
   // Where an interval ends the work, less than the wait that would suit the set may be left of it.
   const spare = ended - worksFrom - amount * cycle;
   const breath = started > 0 && !pause ? Math.max(0, Math.min(restFirst, spare)) : 0;
   const wait = breath >= SHORTEST_WAIT ? breath : 0;
   return {
-    visit: { ...all, started: started + wait, worksFrom: worksFrom + breath, ended },
+    visit: { ...all, rest: fits ? rest + idle / (sizes.length - 1) : rest, started: started + wait, worksFrom: worksFrom + breath, ended },
     wait,
     breath,
   };
