@@ -65,7 +65,10 @@ function sayEnd(pacing: Pacing, context: ScoreContext): string | undefined {
     return `${sayLacking(pacing, undefined, context)} ${sayAsk(pacing, context)}`;
   }
   const where = sayWhere(pacing, whenStopped.row);
-  const score = isCounted(pacing) && whenStopped.scoreDone > 0 ? ` (${sayWholeScore(pacing.score, whenStopped.scoreDone, context)})` : "";
+  const score =
+    isCounted(pacing) && whenStopped.scoreDone > 0
+      ? ` (${sayWholeScore(pacing.score, whenStopped.scoreDone, context)})`
+      : "";
   if (whenStopped.atWall)
     return sayWall(pacing, whenStopped, where ? `${where}${score}` : FROM_THE_START, context);
   const stop = pacing.ending === "eliminated" ? "The work outruns the clock" : "The clock stops you";

@@ -41,7 +41,8 @@ export function sayGoal(plan: Plan): Goal | undefined {
   const cap = stopped ? pacing.cap : undefined;
   const isApart = pacing !== undefined && restLeftOut(pacing) > 0;
   const way = cap === undefined ? undefined : onTheWay(pacing?.rows ?? []);
-  if (way !== undefined && cap !== undefined) return { label: `${which}by the cap of ${sayClock(cap)}`, ...way };
+  if (way !== undefined && cap !== undefined)
+    return { label: `${which}by the cap of ${sayClock(cap)}`, ...way };
   return {
     label: `${which}${cap === undefined ? "aim at" : `by the cap of ${sayClock(cap)}`}`,
     ...sayScore(score, result.target, context),

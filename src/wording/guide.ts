@@ -31,7 +31,9 @@ export function sayGuide(pacing: Pacing, isLast = true): string | undefined {
   const clauses = clausesFor(visited.filter((each) => told.includes(each)));
   const rest = visited.find(({ name, rows }) => name === breather && name !== limiter && !isHeld(rows));
   const breath = rest && `; take your breath on the ${pluralFor(rest)}`;
-  const sentences = [sayLowest(pacing), waitsOf(told), sayFinish(visited, pacing, isLast)].filter((said) => said !== undefined);
+  const sentences = [sayLowest(pacing), waitsOf(told), sayFinish(visited, pacing, isLast)].filter(
+    (said) => said !== undefined,
+  );
   return [
     ...(order === undefined ? [] : [order]),
     `${capitalised(clauses.join(", "))}${breath ?? ""}.`,

@@ -142,7 +142,13 @@ function visitOf(
   const breath = started > 0 && !pause ? Math.max(0, Math.min(restFirst, spare)) : 0;
   const wait = breath >= SHORTEST_WAIT ? breath : 0;
   return {
-    visit: { ...all, rest: fits ? rest + idle / (sizes.length - 1) : rest, started: started + wait, worksFrom: worksFrom + breath, ended },
+    visit: {
+      ...all,
+      rest: fits ? rest + idle / (sizes.length - 1) : rest,
+      started: started + wait,
+      worksFrom: worksFrom + breath,
+      ended,
+    },
     wait,
     breath,
   };
