@@ -5,6 +5,7 @@ import {
   type SettableConstants,
 } from "../models/model-constant.ts";
 import { AFTER_CONSTANTS } from "./after/constants.ts";
+import { AGE_CONSTANTS } from "./capacity/age-constants.ts";
 import { BEST_LIFT_CONSTANTS } from "./capacity/best-lift-constants.ts";
 import { BODY_MASS_CONSTANTS } from "./capacity/body-mass-constants.ts";
 import { CAPACITY_CONSTANTS } from "./capacity/constants.ts";
@@ -47,6 +48,7 @@ export const MODEL_TABLES: readonly ModelTable[] = [
   { about: "pacing", constants: pacingConstants },
   { about: "capacity", constants: CAPACITY_CONSTANTS },
   { about: "body-mass", constants: BODY_MASS_CONSTANTS },
+  { about: "age", constants: AGE_CONSTANTS },
   { about: "best-lift", constants: BEST_LIFT_CONSTANTS },
   { about: "early-splits", constants: EARLY_SPLITS_CONSTANTS },
   { about: "difficulty", constants: DIFFICULTY_CONSTANTS },

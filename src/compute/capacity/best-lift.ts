@@ -5,6 +5,8 @@ import type { Movement } from "../../models/movement.ts";
 import { inKilograms, type Kilograms, kilograms } from "../../models/quantity.ts";
 import type { Confidence } from "../../models/vocabulary.ts";
 import { withOverrides } from "../overrides/with-overrides.ts";
+import { AGE_CONSTANTS, type AgeConstants } from "./age-constants.ts";
+import { ageEffect } from "./age-effect.ts";
 import { ageOnMonday } from "./age-of-result.ts";
 import { BEST_LIFT_CONSTANTS } from "./best-lift-constants.ts";
 import { type BodyMass, bodyMassOf } from "./body-mass.ts";
@@ -28,7 +30,9 @@ export type BestLift = {
   readonly from: Grounds;
 };
 
-type Constants = Readonly<Record<keyof typeof BEST_LIFT_CONSTANTS, number>> & BodyMassConstants;
+type Constants = Readonly<Record<keyof typeof BEST_LIFT_CONSTANTS, number>> &
+  BodyMassConstants &
+  AgeConstants;
 type Movements = ReadonlyMap<string, Movement>;
 
 /**
@@ -36,8 +40,8 @@ type Movements = ReadonlyMap<string, Movement>;
  *
  * From the athlete's own results: a single as tested, a rep set by the mean of the published equations inside their
  * bounds, older results discounted and less sure; of several, the one with the highest value less its spread. Without
- * any, from the lift it is most surely related to by a ratio (one or two steps away). Without those, from level and
- * body mass. Undefined only where a single best of the movement means nothing.
+ * any, from the lift it is most surely related to by a ratio (one or two steps away). Without those, from level,
+ * body mass and age. Undefined only where a single best of the movement means nothing.
  *
  * Where the load is worn, as in a weighted pull-up, the body is lifted with it: reps, age and doubt concern body mass and
  * load together, and the best is what of that is load. Results of the movement itself with a load added count too.
@@ -50,11 +54,14 @@ export function bestLift(
   overrides?: Readonly<Record<string, number>>,
 ): BestLift | undefined {
   if (!movement.loading?.lift) return undefined;
-  const constants = withOverrides({ ...BEST_LIFT_CONSTANTS, ...BODY_MASS_CONSTANTS }, overrides);
+  const constants = withOverrides(
+    { ...BEST_LIFT_CONSTANTS, ...BODY_MASS_CONSTANTS, ...AGE_CONSTANTS },
+    overrides,
+  );
   return (
     fromResults(athlete, movement, date, constants) ??
     fromRelated(athlete, movement, movements, date, constants) ??
-    fromLevel(athlete, movement, constants)
+    fromLevel(athlete, movement, date, constants)
   );
 }
 
@@ -193,14 +200,20 @@ function scaled(best: BestLift, of: Movement, ratio: number, ratioError: number)
   };
 }
 
-function fromLevel(athlete: Athlete, movement: Movement, constants: Constants): BestLift | undefined {
+function fromLevel(
+  athlete: Athlete,
+  movement: Movement,
+  date: IsoDate,
+  constants: Constants,
+): BestLift | undefined {
   const typical = movement.loading?.typical[athlete.level];
   if (typical === undefined) return undefined;
   const { femaleShareOfTypical, femaleShareOfTypicalSnatch, levelError } = constants;
   const isSnatch = movement.kind === "barbell" && hasOverheadCatch(movement);
   const female = isSnatch ? femaleShareOfTypicalSnatch : femaleShareOfTypical;
   const mass = bodyMassOf(athlete, constants);
-  const value = mass.kilograms * typical * bySex({ female, male: 1 }, athlete.sex);
+  const { lift } = ageEffect(athlete, date, constants);
+  const value = mass.kilograms * typical * bySex({ female, male: 1 }, athlete.sex) * lift;
   const error = Math.hypot(levelError, mass.error);
   return {
     kilograms: kilograms(value),

@@ -4,6 +4,7 @@ import { kilograms } from "../../models/quantity.ts";
 import { normalQuantile } from "../../numerics/normal.ts";
 import { rulesFor } from "../motion/rules.ts";
 import { withOverrides } from "../overrides/with-overrides.ts";
+import { AGE_CONSTANTS } from "./age-constants.ts";
 import { carriedOver } from "./carried-over.ts";
 import { BODY_MASS_CONSTANTS } from "./body-mass-constants.ts";
 import { CAPACITY_CONSTANTS } from "./constants.ts";
@@ -35,7 +36,10 @@ type CapacityInput = {
  * The answers are remembered with the value, so make it once for an athlete and a day.
  */
 export function capacityOf({ athlete, movements, date, liftOf, overrides = {} }: CapacityInput): Capacity {
-  const constants = withOverrides({ ...CAPACITY_CONSTANTS, ...BODY_MASS_CONSTANTS }, overrides);
+  const constants = withOverrides(
+    { ...CAPACITY_CONSTANTS, ...BODY_MASS_CONSTANTS, ...AGE_CONSTANTS },
+    overrides,
+  );
   const reserve = sharedReserve(athlete, movements, date, constants);
   const recoverySpeed = {
     slow: constants.recoverySlow,

@@ -68,9 +68,9 @@ const isRelated = (one: Movement, other: Movement): boolean =>
 
 /** Logarithm of the athlete's time per unit over the reference at the same length, over all efforts of a movement. */
 function againstReference(subject: Subject, movement: Movement, reserve: number): number | undefined {
-  const { athlete, sex, date, constants } = subject;
+  const { athlete, date, constants } = subject;
   const unit = movement.counts[0];
-  const reference = unit && referencePace(athlete, sex, movement, unit, constants);
+  const reference = unit && referencePace(subject, movement, unit);
   if (!reference) return undefined;
   const efforts = ownEfforts(athlete, movement, unit, date, constants);
   if (efforts.length === 0) return undefined;

@@ -35,8 +35,8 @@ export function fitMovement(
   unit: AmountUnit,
   carried: () => CarriedOver,
 ): MovementFit | undefined {
-  const { athlete, sex, date, rules, constants } = subject;
-  const reference = referencePace(athlete, sex, movement, unit, constants);
+  const { athlete, date, rules, constants } = subject;
+  const reference = referencePace(subject, movement, unit);
   if (!reference) return undefined;
   const own = ownEfforts(athlete, movement, unit, date, constants);
   const known = own.length > 0 ? fromOwn(subject, movement, unit, own) : fromReference(reference, carried());

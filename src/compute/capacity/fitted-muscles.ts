@@ -25,9 +25,11 @@ export function fittedMuscles(fitting: Fitting, doing: Doing, central: number): 
  * and lungs there, so their pace does not say how soon a heavy bar is lifted again.
  */
 function quickerByMuscles({ subject, movement, unit, reference }: Fitting): number {
-  const { athlete, sex, constants, liftOf } = subject;
+  const { athlete, liftOf } = subject;
+  const { birthYear } = athlete;
   const regular = { ...typicalOf(athlete), level: "regular" } as const;
-  const usual = referencePace(regular, sex, movement, unit, constants);
+  const asOld = { ...regular, ...(birthYear !== undefined && { birthYear }) };
+  const usual = referencePace({ ...subject, athlete: asOld }, movement, unit);
   const rhythm = factorAt(subject, movement, unit, undefined).referenceRhythm;
   const usualRhythm = taskFactor(
     { ...subject, athlete: regular, liftOf },

@@ -1,10 +1,10 @@
-import type { Athlete } from "../../models/athlete.ts";
 import type { Movement, ReferencePace } from "../../models/movement.ts";
-import type { AmountUnit, Sex } from "../../models/vocabulary.ts";
-import type { BodyMassConstants } from "./body-mass-constants.ts";
+import type { AmountUnit } from "../../models/vocabulary.ts";
+import { ageEffect } from "./age-effect.ts";
 import { bySex } from "./by-sex.ts";
 import { convertPace } from "./convert-pace.ts";
 import { massEffect } from "./mass-effect.ts";
+import type { Subject } from "./subject.ts";
 import { CAPACITY_FIXED } from "./fixed-constants.ts";
 
 /** Seconds for which a steady reference pace is meant to be held. */
@@ -14,30 +14,30 @@ export const STEADY_SECONDS = CAPACITY_FIXED.steadySeconds.value;
 export type Reference = { readonly steady: number; readonly fastest: number; readonly unbroken: number };
 
 /**
- * The reference of a movement for somebody of a level, sex and body mass, in a unit it may be counted in; undefined where nothing converts
+ * The reference of a movement for somebody of a level, sex, age and body mass, in a unit it may be counted in; undefined where nothing converts
  * its usual unit into it.
  */
 export function referencePace(
-  athlete: Pick<Athlete, "level" | "bodyMass" | "sex">,
-  sex: Sex | undefined,
+  { athlete, sex, date, constants }: Pick<Subject, "athlete" | "sex" | "date" | "constants">,
   movement: Movement,
   unit: AmountUnit,
-  constants: BodyMassConstants,
 ): Reference | undefined {
   const { level } = athlete;
   const pace: ReferencePace = movement.pace;
   const usual = movement.counts[0] ?? "reps";
   const mass = massEffect(athlete, movement, constants);
+  const age = ageEffect(athlete, date, constants);
+  const time = mass.time * age.time;
   const ofSex = bySex(pace.bySex, sex);
-  const steady = convertPace(movement, pace.steady[level] * ofSex * mass.time, usual, unit);
-  const fastest = convertPace(movement, pace.fastest[level] * ofSex * Math.sqrt(mass.time), usual, unit);
+  const steady = convertPace(movement, pace.steady[level] * ofSex * time, usual, unit);
+  const fastest = convertPace(movement, pace.fastest[level] * ofSex * Math.sqrt(time), usual, unit);
   if (steady === undefined || fastest === undefined) return undefined;
   // Units of one set convert like any amount: by how long it takes at the steady pace.
-  const set = (pace.unbroken[level] * pace.steady[level] * mass.time) / steady;
+  const set = (pace.unbroken[level] * pace.steady[level] * time) / steady;
   return {
     steady,
     fastest,
-    unbroken: hasSets(movement) ? Math.max(1, set * mass.set) : Number.POSITIVE_INFINITY,
+    unbroken: hasSets(movement) ? Math.max(1, set * mass.set * age.set) : Number.POSITIVE_INFINITY,
   };
 }
 

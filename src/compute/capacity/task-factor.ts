@@ -3,6 +3,7 @@ import { unknownAthlete } from "../../models/unknown-athlete.ts";
 import type { Movement } from "../../models/movement.ts";
 import { inKilograms, inMetres, kilograms } from "../../models/quantity.ts";
 import type { Sex } from "../../models/vocabulary.ts";
+import type { AgeConstants } from "./age-constants.ts";
 import type { BestLift } from "./best-lift.ts";
 import type { BodyMassConstants } from "./body-mass-constants.ts";
 import { bodyMassOf } from "./body-mass.ts";
@@ -83,7 +84,7 @@ export type Lifter = {
   readonly athlete: Athlete;
   readonly sex: Sex | undefined;
   readonly liftOf: LiftOf;
-  readonly constants: CapacityConstants & BodyMassConstants;
+  readonly constants: CapacityConstants & BodyMassConstants & AgeConstants;
 };
 
 /**
