@@ -9,6 +9,7 @@ import {
   sayFinish,
   sayFinishPlan,
   sayForWhat,
+  strengthNow,
   sayLifted,
   sayMissesEnd,
 } from "../wording/lift-words.ts";
@@ -111,7 +112,7 @@ export function liftText(part: PartPlan, plan: Plan): readonly string[] {
   const shift = clockShift(part);
   const lifts = lifting.lifts.flatMap((lift) => [
     ...wrap(
-      `${lift.name}: best ${sayForWhat(lift) === "" ? "" : "single "}today ${sayKilograms(lift.best.kilograms, units)} (${sayGrounds(lift.best.from)}), ${sayKilograms(lift.today.kilograms, units)}${sayForWhat(lift)} when the window opens, expected ${sayRange("load", lift.expected, { units })} ${units}${lifting.sum && lifting.lifts.length === 1 ? " in all rounds" : ""}; last start ${sayClock(lift.lastStart)}`,
+      `${lift.name}: best ${sayForWhat(lift) === "" ? "" : "single "}today ${sayKilograms(lift.best.kilograms, units)} (${sayGrounds(lift.best.from)}), ${sayKilograms(strengthNow(lift), units)}${sayForWhat(lift)} when the window opens, expected ${sayRange("load", lift.expected, { units })} ${units}${lifting.sum && lifting.lifts.length === 1 ? " in all rounds" : ""}; last start ${sayClock(lift.lastStart)}`,
       2,
       4,
     ),

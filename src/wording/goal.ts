@@ -19,12 +19,15 @@ export type Goal = SaidScore & {
 };
 
 /**
- * What the reader aims at. Where a cap will stop the work before it is done, that is said; where there is only a lift, the
+ * What the reader aims at; the load to open with where the lifts after it go by feel. Where a cap will stop the work before it is done, that is said; where there is only a lift, the
  * load to open with; where nothing of the work can be done, the load that is out of reach. Nothing where nothing could be computed.
  */
 export function sayGoal(plan: Plan): Goal | undefined {
   const { score, result, firstLoad } = plan.headline;
-  if (!result) {
+  const lifts = plan.parts.flatMap(({ lifting }) => lifting?.lifts ?? []);
+  const byFeel =
+    lifts.length > 0 && lifts.every(({ feel }) => feel) && plan.parts.every(({ pacing }) => !pacing);
+  if (!result || byFeel) {
     return (
       firstLoad && { label: "open with", figure: sayMassFigure(firstLoad.mass), unit: firstLoad.mass.unit }
     );

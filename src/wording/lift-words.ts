@@ -28,6 +28,24 @@ export function sayForWhat({ reps, others = [] }: Pick<Lift, "reps" | "others">)
   return reps > 1 ? ` for ${sayCount(reps, "rep", "reps")}` : "";
 }
 
+/**
+ * What there is of the best when the window opens: of a single never more than the best that is told beside it, kilograms.
+ *
+ * @example strengthNow({ reps: 1, best: { kilograms: 68 }, today: { kilograms: 70, lossShare: 0 } }) // => 68
+ */
+export const strengthNow = ({
+  reps,
+  others,
+  best,
+  today,
+}: Pick<Lift, "reps" | "others"> & {
+  readonly best: Pick<Lift["best"], "kilograms">;
+  readonly today: Pick<Lift["today"], "kilograms" | "lossShare">;
+}): number =>
+  reps > 1 || others !== undefined
+    ? today.kilograms
+    : Math.min(today.kilograms, best.kilograms * (1 - today.lossShare));
+
 /** What the two shares of a row say. */
 export const LIFTED_AND_MADE =
   "Lifted and made: on how many of a hundred such days, with the second try after a miss.";

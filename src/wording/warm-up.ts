@@ -2,7 +2,7 @@ import type { Plan } from "../models/plan/plan.ts";
 import { kilograms, massIn, type MassUnit } from "../models/quantity.ts";
 import { sayAmount } from "./amount.ts";
 import { sayLoad } from "./mass.ts";
-import { NO_BREAK_SPACE, sayList, sayNumber } from "./number.ts";
+import { NO_BREAK_SPACE, sayCount, sayList, sayNumber } from "./number.ts";
 import { sayPerSide } from "./plates.ts";
 import { sayShare } from "./share.ts";
 import { sayRowPace } from "./pace.ts";
@@ -97,7 +97,7 @@ export function sayBuild(build: NonNullable<WarmUp["build"]>, units: MassUnit): 
   const best = build.guessed
     ? `what your level lifts in the ${build.name}, as a guess`
     : `your best ${build.name}`;
-  return `Up to ${sayShare(build.shareOfBest)} of ${best}. ${sayBuildReason(build.why)} ${sayNumber(build.reps, 0)} reps and ${iron} in all; add nothing.`;
+  return `Up to ${sayShare(build.shareOfBest)} of ${best}. ${sayBuildReason(build.why)} ${sayCount(build.reps, "rep", "reps")} and ${iron} in all; add nothing.`;
 }
 
 const DROPPED: Readonly<Record<Dropped["why"], string>> = {

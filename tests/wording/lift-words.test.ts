@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import {
+  strengthNow,
   sayBandLifts,
   sayFeel,
   sayFinish,
@@ -99,4 +100,12 @@ describe("a build by feel", () => {
   it("is nothing where loads are known", () => {
     expect(sayFeel(lift, "kg")).toEqual([]);
   });
+});
+
+it("what there is of a best single when the window opens is never more than the best", () => {
+  const best = { kilograms: 100 };
+  expect(strengthNow({ reps: 1, best, today: { kilograms: 102, lossShare: 0 } })).toBe(100);
+  // 5 % less for the work before: 95 of 100 kg, however strong the day is believed.
+  expect(strengthNow({ reps: 1, best, today: { kilograms: 97, lossShare: 0.05 } })).toBe(95);
+  expect(strengthNow({ reps: 5, best, today: { kilograms: 87, lossShare: 0 } })).toBe(87);
 });

@@ -31,7 +31,7 @@ it("a set of the build gives reps, load and plates, and its rest", () => {
 it("the build says where it ends, why, and what it adds up to", () => {
   expect(sayBuild(build, "kg")).toBe(
     nb(
-      "Up to 75% of your best clean and jerk. That is low (70 to 80% is usual): you lift after minutes of work. 7 reps and 213_kg in all; add nothing.",
+      "Up to 75% of your best clean and jerk. That is low (70 to 80% is usual): you lift after minutes of work. 7_reps and 213_kg in all; add nothing.",
     ),
   );
 });

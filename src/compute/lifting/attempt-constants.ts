@@ -55,6 +55,15 @@ export const ATTEMPT_CONSTANTS = {
     source: FITTED,
     confidence: "measured",
   },
+  heldAttemptMost: {
+    value: 0.08,
+    unit: "share",
+    range: [0.01, 0.5],
+    does: "lifts that never leave the hands: the same, heaviest over the load, which binds light lifters",
+    source:
+      "no attempts of them are on record; a maximum tested twice differs by a median CV of 4.2 % (Grgic et al. 2020, 32 studies), of one day and one attempt",
+    confidence: "judgement",
+  },
   slowNoiseShare: {
     value: 0.5105,
     unit: "share",

@@ -14,7 +14,11 @@ export type Belief = {
 };
 
 /** Kind of a lift, as far as the spread of an attempt depends on it. */
-export type LiftKind = { readonly overheadCatch: boolean };
+export type LiftKind = {
+  readonly overheadCatch: boolean;
+  /** Never leaves the hands: a press, a squat, a deadlift. */
+  readonly held?: boolean;
+};
 
 /**
  * The spread of one attempt around a load made half the time, kilograms, as fitted: what a day adds (`day`) and what the
@@ -22,15 +26,16 @@ export type LiftKind = { readonly overheadCatch: boolean };
  */
 export function spreadOfAttempt(
   kilograms: number,
-  { overheadCatch }: LiftKind,
+  { overheadCatch, held = false }: LiftKind,
   constants: AttemptConstants,
 ): { readonly day: number; readonly noise: number } {
-  const total = overheadCatch
+  const line = overheadCatch
     ? Math.min(
         constants.snatchAttemptMost,
         constants.snatchAttemptKilograms + constants.snatchAttemptShare * kilograms,
       )
     : constants.slowAttemptKilograms + constants.slowAttemptShare * kilograms;
+  const total = held ? Math.min(line, constants.heldAttemptMost * kilograms) : line;
   const noiseShare = overheadCatch ? constants.snatchNoiseShare : constants.slowNoiseShare;
   return { day: total * Math.sqrt(1 - noiseShare), noise: total * Math.sqrt(noiseShare) };
 }

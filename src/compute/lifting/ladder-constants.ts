@@ -241,6 +241,14 @@ export const LADDER_CONSTANTS = {
     source: "less than half the spread of one attempt",
     confidence: "judgement",
   },
+  openerStepMost: {
+    value: 0.08,
+    unit: "share",
+    range: [0.001, 0.5],
+    does: "where that step is more than this share of the best, openers lie as close as the loads above them",
+    source: "so that a best of 30 kg is not opened at 20 kg for want of a disc",
+    confidence: "judgement",
+  },
   handyShare: {
     value: 0.06,
     unit: "share",

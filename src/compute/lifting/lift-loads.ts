@@ -61,8 +61,11 @@ export function liftLoads(
   const between = (width: number): readonly Candidate[] =>
     candidateLoads(withoutSmallPlates(iron.loads, from, to, width), from, to, athlete.units).filter(allowed);
   const any = candidateLoads(iron.loads, from, to, athlete.units).filter(allowed);
-  const handy = between(constants.handyStep);
-  const close = between(Math.min(constants.handyStep, constants.handyShare * limits.best));
+  const step = Math.min(constants.handyStep, constants.handyShare * limits.best);
+  const close = between(step);
+  // The lightest lifters open and go down in small steps too.
+  const isLight = constants.handyStep > constants.openerStepMost * limits.best;
+  const handy = isLight ? close : between(constants.handyStep);
   const opener = set === undefined ? undefined : nearestTo(any, set);
   const jump = bounds?.jump && inKilograms(bounds.jump);
   const rungs = opener && jump !== undefined ? rungsOf(any, opener, jump) : [];

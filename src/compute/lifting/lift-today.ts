@@ -4,7 +4,7 @@ import type { Movement } from "../../models/movement.ts";
 import { inKilograms } from "../../models/quantity.ts";
 import { BEST_LIFT_CONSTANTS } from "../capacity/best-lift-constants.ts";
 import { type BestLift, bestLift } from "../capacity/best-lift.ts";
-import { hasOverheadCatch } from "../capacity/lift-kind.ts";
+import { hasOverheadCatch, isCaught } from "../capacity/lift-kind.ts";
 import { shareForReps } from "../capacity/rep-equations.ts";
 import { type StrengthOfDay, strengthOfDay } from "../capacity/strength-of-day.ts";
 import { withOverrides } from "../overrides/with-overrides.ts";
@@ -63,7 +63,7 @@ export function liftToday(
   const weakest = weakestPiece(line, input, constants);
   if (!weakest) return undefined;
   const { best, movement, bestForReps } = weakest;
-  const kind = { overheadCatch: hasOverheadCatch(movement) };
+  const kind = { overheadCatch: hasOverheadCatch(movement), held: !isCaught(movement) };
   const loss = workLoss({ taxes: taxesOf(line) }, before, athlete.recovery, constants);
   const pace = paceOf(athlete, constants);
   const ofDay = dayOf(best, kind, input);

@@ -414,6 +414,38 @@ describe("an athlete known by level only", () => {
   });
 });
 
+describe("a light press of 28 kg and a front squat of 55 kg, three rising attempts", () => {
+  const PRESS = sampleLift({ id: "shoulder-press", taxes: { press: 1 } });
+  const of = (movement: typeof PRESS, best: number): readonly number[] => {
+    const plan = planLifting(
+      liftingInput({
+        part: liftPart({ kind: "max-load", attempts: 3, order: "as-written" }),
+        course: liftCourse({ pieces: [{ movement, reps: 1 }] }),
+        movements: movementMap(PRESS, SQUAT),
+        athlete: sampleAthlete([liftResult(movement.id, best)]),
+        gym: kiloGym,
+        bounds: { rising: true },
+      }),
+    );
+    if (!plan.ok) throw new Error("not planned");
+    return only(plan.value).attempts.map(({ load }) => load.kilograms);
+  };
+
+  // A coach: 24, 26, 28 or the disc beside; never 20, 22.5, 25, which ends under what she lifts any day.
+  it("opens at four fifths of the best or more and ends within a disc of it", () => {
+    for (const [movement, best] of [
+      [PRESS, 28],
+      [SQUAT, 55],
+    ] as const) {
+      const loads = of(movement, best);
+      expect(loads).toHaveLength(3);
+      expect(loads[0] ?? 0).toBeGreaterThanOrEqual(0.8 * best);
+      expect(loads[2] ?? 0).toBeGreaterThanOrEqual(0.94 * best);
+      expect(loads[2] ?? 0).toBeLessThanOrEqual(1.06 * best);
+    }
+  });
+});
+
 describe("a gym with plates of half a kilogram", () => {
   it("gives the same opener as one without: nobody fetches them for it", () => {
     const situation = SITUATIONS[0] as Situation;

@@ -20,6 +20,17 @@ describe("the spread of one attempt", () => {
     expect(Math.hypot(overhead.day, overhead.noise)).toBeCloseTo(7.16, 6);
   });
 
+  // 3.1 + 0.033 x 28 = 4.02 kg of a clean and jerk; nobody's press of 28 kg differs by a seventh: 0.08 x 28 = 2.24 kg.
+  it("is a share of the load at most where the bar never leaves the hands, which binds light lifters alone", () => {
+    const total = (load: number, held: boolean): number => {
+      const { day, noise } = spreadOfAttempt(load, { overheadCatch: false, held }, constants);
+      return Math.hypot(day, noise);
+    };
+    expect(total(28, false)).toBeCloseTo(4.02, 2);
+    expect(total(28, true)).toBeCloseTo(2.24, 2);
+    expect(total(150, true)).toBe(total(150, false));
+  });
+
   it("grows no more for snatches over 110 kg", () => {
     const heavy = spreadOfAttempt(150, snatch, constants);
     expect(Math.hypot(heavy.day, heavy.noise)).toBeCloseTo(8.7, 6);
