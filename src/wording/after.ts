@@ -30,7 +30,7 @@ const BY_FIFTY_FROM = 250;
 export function sayAmountRange({ low, high, unit, of, perKilogram }: Amount): string {
   const round = (value: number): string => {
     if (perKilogram) return sayNumber(value, 2);
-    const step = value >= BY_FIFTY_FROM ? 50 : value >= BY_FIVE_FROM ? 5 : 1;
+    const step = value >= BY_FIFTY_FROM || unit === "mL" ? 50 : value >= BY_FIVE_FROM ? 5 : 1;
     return sayNumber(Math.round(value / step) * step, 0);
   };
   const [from, to] = [round(low), round(high)];

@@ -140,10 +140,13 @@ function saySplit(rows: readonly PacingRow[]): string {
       ? "one at a time"
       : "mostly one at a time";
   }
-  const most = `never more than ${sayNumber(Math.max(...amounts), 0)} in a set`;
-  const whole = rows.findIndex((row) => row.sets.length > 1);
-  const later = rows.slice(whole).every((row) => row.sets.length > 1);
-  if (whole === 0 || !later) return most;
+  const largest = Math.max(...amounts);
+  const isWithin = (row: PacingRow): boolean => row.sets.length > 1 || row.amount <= largest;
+  // A first visit within the largest set is no exception from it.
+  const whole = Math.max(0, rows.findIndex(isWithin));
+  const often = rows.slice(whole).every(isWithin) ? "never" : "mostly not";
+  const most = `${often} more than ${sayNumber(largest, 0)} in a set`;
+  if (whole === 0) return most;
   return `${whole === 1 ? "the first time" : `the first ${sayNumber(whole, 0)} times`} in one go, then ${most}`;
 }
 
