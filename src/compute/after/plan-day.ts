@@ -73,7 +73,12 @@ function minutesFor(kind: DayKind, { numbers: known }: Situation, numbers: After
   return Math.min(numbers.longestSession, usual * numbers.sessionShare);
 }
 
-const WITHOUT_SKILL: readonly Day["because"][number]["what"][] = ["evening", "starts", "tomorrow", "training-guessed"];
+const WITHOUT_SKILL: readonly Day["because"][number]["what"][] = [
+  "evening",
+  "starts",
+  "tomorrow",
+  "training-guessed",
+];
 
 type Room = Readonly<Partial<Record<SessionSlot, number>>>;
 
