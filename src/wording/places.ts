@@ -22,7 +22,8 @@ export const sayPlaces = (places: Places, units: MassUnit): readonly string[] =>
 
 /** Where the reader stands in the field, as a place among so many. */
 export function sayExpectedPlace({ expected, fieldSize, shareAhead }: Places): string {
-  if (expected > fieldSize) return `Behind nearly all of a field of ${sayNumber(fieldSize, 0)}.`;
+  if (Math.round(expected) >= fieldSize && fieldSize > 1)
+    return `Behind nearly all of a field of ${sayNumber(fieldSize, 0)}.`;
   const place = `About place ${sayNumber(expected, 0)} of ${sayNumber(fieldSize, 0)}`;
   return `${place}; ${sayShare(shareAhead)} of the field is ahead.`;
 }
@@ -37,8 +38,10 @@ function sayCountOfPlaces(places: number): string {
 export function sayWorth({ perUnit }: Places): string | undefined {
   if (!perUnit) return undefined;
   const [one, many] = UNITS[perUnit.unit];
-  const amount = `${sayNumber(perUnit.amount, 1)}${NO_BREAK_SPACE}${perUnit.amount === 1 ? one : many}`;
   const places = sayCountOfPlaces(perUnit.places);
+  if (perUnit.unit === "plate" && perUnit.amount === 1)
+    return `The next load that can be made is worth ${places.startsWith("less") ? "" : "about "}${places}.`;
+  const amount = `${sayNumber(perUnit.amount, 1)}${NO_BREAK_SPACE}${perUnit.amount === 1 ? one : many}`;
   return `${amount} better is worth ${places.startsWith("less") ? "" : "about "}${places}.`;
 }
 

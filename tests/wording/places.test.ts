@@ -17,17 +17,18 @@ if (!places || !holdBack) throw new Error("the sample has places");
 
 it("the expected place stands among the size of the field", () => {
   expect(sayExpectedPlace(places)).toBe("About place 96 of 412; 23% of the field is ahead.");
-  expect(sayExpectedPlace({ ...places, expected: 412.7 })).toBe("Behind nearly all of a field of 412.");
+  for (const expected of [411.6, 412.7])
+    expect(sayExpectedPlace({ ...places, expected })).toBe("Behind nearly all of a field of 412.");
 });
 
 it("a second or a step of plates is told in places", () => {
   expect(sayWorth(places)).toBe(nb("5_seconds better is worth about 6 places."));
   const plate = { unit: "plate", amount: 1 } as const;
   expect(sayWorth({ ...places, perUnit: { ...plate, places: 1 } })).toBe(
-    nb("1_step of plates better is worth about 1 place."),
+    "The next load that can be made is worth about 1 place.",
   );
   expect(sayWorth({ ...places, perUnit: { ...plate, places: 0.3 } })).toBe(
-    nb("1_step of plates better is worth less than a place."),
+    "The next load that can be made is worth less than a place.",
   );
   expect(sayWorth(without(places, "perUnit"))).toBeUndefined();
 });

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { DEBRIEF_CONSTANTS } from "../../../src/compute/debrief/constants.ts";
 import { secondTry, type SecondTryInput } from "../../../src/compute/debrief/second-try.ts";
 import { withOverrides } from "../../../src/compute/overrides/with-overrides.ts";
+import type { SecondTry } from "../../../src/models/plan/debrief.ts";
 import { createRandom } from "../../../src/numerics/random.ts";
 
 const constants = withOverrides(DEBRIEF_CONSTANTS);
@@ -54,6 +55,64 @@ describe("a second try", () => {
     expect(soon.gain?.value ?? 0).toBeLessThan(late.gain?.value ?? 0);
     // 1.4 x 0.07 x e^(-23/20) = 0.0310.
     expect(soon.tiredness).toBeCloseTo(0.031, 3);
+  });
+
+  // What a coach answers, written down before the program was asked. Of two cases with 6 % behind "if training allows" was expected at
+  // first: half a minute of ten to be won four times in five is more than that.
+  it.each<[string, Partial<SecondTryInput>, SecondTry["answer"], SecondTry["why"]?]>([
+    ["as planned, three days left: train", {}, "leave-it", "inside-noise"],
+    ["better than planned: train", { behind: -0.04 }, "leave-it", "inside-noise"],
+    [
+      "blown up in round two, an eighth behind, three days left: again",
+      { behind: 0.13, named: 0.11, recoverable: 0.09, felt: "blew-up" },
+      "do-it",
+      "gain-is-clear",
+    ],
+    [
+      "breaks of a fortieth, three days left: if training allows",
+      { behind: 0.04, named: 0.03, recoverable: 0.025 },
+      "only-if",
+      "gain-is-likely",
+    ],
+    [
+      "the same mistake with the deadline tonight: no",
+      { behind: 0.13, named: 0.11, recoverable: 0.09, felt: "blew-up", hoursLeft: 8 },
+      "leave-it",
+      "no-time",
+    ],
+    [
+      "an elite athlete 2 % behind, most of it breaks: the test itself differs by more",
+      { level: "elite", behind: 0.02, named: 0.015, recoverable: 0.01, retestNoise: 0.03 },
+      "leave-it",
+      "inside-noise",
+    ],
+    [
+      "a newcomer a little behind who had never done such work: if training allows",
+      { level: "new", behind: 0.04, named: 0.02, recoverable: 0.01 },
+      "only-if",
+      "gain-is-likely",
+    ],
+    [
+      "a shoulder that hurts, a sixth behind: no, whatever it would bring",
+      { behind: 0.16, named: 0.14, recoverable: 0.12, withheld: true },
+      "leave-it",
+      "withheld",
+    ],
+    [
+      "the last result counts and the mistake was small: no",
+      { behind: 0.03, named: 0.02, recoverable: 0.015, counts: "last" },
+      "leave-it",
+      "last-counts",
+    ],
+    [
+      "tomorrow noon only, hard work today, a twentieth behind: too sore for so little",
+      { behind: 0.05, named: 0.04, recoverable: 0.03, felt: "hard", hoursLeft: 24 },
+      "leave-it",
+      "inside-noise",
+    ],
+  ])("%s", (_, given, answer, why) => {
+    const told = ask(given);
+    expect([told.answer, told.why]).toEqual([answer, why]);
   });
 
   it("needs a place to be won where a field is known", () => {
