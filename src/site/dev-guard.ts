@@ -1,3 +1,5 @@
+import { existsSync, realpathSync } from "node:fs";
+import { join, relative } from "node:path";
 import type { Plugin } from "vite";
 
 /** Where the server answers: this computer alone, under names that no other site can take. */
@@ -10,7 +12,8 @@ const HERE = /^(localhost|127\.0\.0\.1|\[::1\])(:\d+)?$/;
  */
 const ALLOWED = [
   /^\/@vite\/(client|env)$/,
-  /^\/@id\/(__x00__)?[\w:@./-]+$/,
+  // Scripts and styles of pages; other modules of the framework hold what was read from the files.
+  /^\/@id\/(__x00__)?(astro:scripts|astro|vite)\/[\w@./-]+$/,
   /^\/src\/(browser|lock|models|numerics|compute|wording|charts|styles|fonts|components|layouts|pages|calendar)\/[^.][\w./[\]-]*$/,
   /^\/node_modules\/(?!\.(?!vite\/))[\w@./-]+\.(m?js|css|woff2|map)$/,
   /^\/_(astro|image)\b/,
@@ -26,6 +29,19 @@ export function isServed(url: string, base: string): boolean {
   // With `?raw` and the like the bundler would hand out a file as it is.
   if (/[?&](raw|url|inline|worker|sharedworker|import&raw)\b/.test(url) && !PAGES.test(inside)) return false;
   return PAGES.test(inside) || [inside, path].some((each) => ALLOWED.some((pattern) => pattern.test(each)));
+}
+
+/** Whether a path leads through a link on the disk: what it would hand out stands somewhere else. */
+export function isLinked(url: string, base: string, root: string): boolean {
+  const path = plainPath(url) ?? "/";
+  return [path, `/${path.slice(base.length)}`].some((each) => {
+    const file = join(root, each);
+    return (
+      each.startsWith("/src/") &&
+      existsSync(file) &&
+      relative(realpathSync(root), realpathSync(file)) !== each.slice(1)
+    );
+  });
 }
 
 /** The path of an address with every sign written out; nothing where it cannot be read or would be read twice. */
@@ -52,8 +68,10 @@ export function devGuard(base: string): Plugin {
     name: "rigsheet-dev-guard",
     enforce: "pre",
     configureServer(server) {
+      const { root } = server.config;
       server.middlewares.use((request, response, next) => {
-        if (isOwnRequest(request.headers) && isServed(request.url ?? "/", base)) {
+        const url = request.url ?? "/";
+        if (isOwnRequest(request.headers) && isServed(url, base) && !isLinked(url, base, root)) {
           response.setHeader("cross-origin-resource-policy", "same-origin");
           next();
           return;

@@ -1,6 +1,11 @@
 /** What disks and networks say, in words for a person who does not know their codes, and what to do. */
 const SAYINGS: ReadonlyMap<string, (path: string) => string> = new Map([
   ["ENOSPC", () => "The disk is full. Make room and try again."],
+  [
+    "EFBIG",
+    (path: string) =>
+      `${path} is larger than a file may be here. Name a folder on another disk, or lift the limit.`,
+  ],
   ["EDQUOT", () => "Your share of the disk is full. Make room and try again."],
   [
     "EACCES",

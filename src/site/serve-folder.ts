@@ -1,8 +1,9 @@
-import { existsSync, readFileSync } from "node:fs";
+import { existsSync, readFileSync, statSync } from "node:fs";
 import { createServer, type Server, type ServerResponse } from "node:http";
 import type { AddressInfo } from "node:net";
 import { join } from "node:path";
 import sirv from "sirv";
+import { hasCode } from "./has-code.ts";
 
 /** A running server: where it answers, and what stops it. */
 export type Serving = { readonly address: string; readonly server: Server };
@@ -16,6 +17,8 @@ export type Serving = { readonly address: string; readonly server: Server };
 export async function serveFolder(folder: string, base: string, port: number): Promise<Serving> {
   if (!existsSync(folder))
     throw new Error(`There is no folder ${folder} yet. Build first, with the same --out: npm run build`);
+  if (!statSync(folder).isDirectory())
+    throw new Error(`${folder} is a file and no folder of a site. Name the folder with --out.`);
   // Every request looks at the disk again: a build replaces the folder as a whole.
   const files = sirv(folder, {
     dev: true,
@@ -35,8 +38,9 @@ export async function serveFolder(folder: string, base: string, port: number): P
     files(request, response);
   });
   await new Promise<void>((resolve, reject) => {
-    server.once("error", () => {
-      reject(new Error(`Port ${port} is taken on this computer. Name another with --port.`));
+    server.once("error", (error) => {
+      const why = hasCode(error, "EACCES") ? "may not be used by you" : "is taken";
+      reject(new Error(`Port ${port} ${why} on this computer. Name another with --port.`));
     });
     server.listen(port, "127.0.0.1", resolve);
   });

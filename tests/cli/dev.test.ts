@@ -69,6 +69,8 @@ it(
       "/content/workouts/weir.mdx?raw",
       "/src/site/secret.ts",
       "/src/styles/..%2f..%2f.rigsheet/secret",
+      "/@id/astro:data-layer-content",
+      "/@id/astro:content",
       "/package.json",
       "/package.json?raw",
       "/.git/config",

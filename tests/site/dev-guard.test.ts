@@ -1,5 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { isOwnRequest, isServed } from "../../src/site/dev-guard.ts";
+import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { isLinked, isOwnRequest, isServed } from "../../src/site/dev-guard.ts";
 
 describe("what is served while developing", () => {
   it.each([
@@ -9,6 +12,8 @@ describe("what is served while developing", () => {
     "/b/0123456789ABCDEF/",
     "/b/0123456789ABCDEF/sheet-a4.bin",
     "/@vite/client",
+    "/@id/astro:scripts/page.js",
+    "/@id/__x00__astro/client.js",
     "/src/styles/base.css",
     "/src/browser/unlock.ts",
     "/src/pages/b/[address]/index.astro?astro&type=script&index=0&lang.ts",
@@ -39,6 +44,12 @@ describe("what is served while developing", () => {
     "/@fs/etc/passwd",
     "/@fs/home/me/gym/athletes/ana.yaml",
     "/@id/../.rigsheet/secret",
+    "/@id/astro:data-layer-content",
+    "/@id/astro:content",
+    "/@id/__x00__astro:data-layer-content",
+    "/@id/astro:env/server",
+    "/@id/fs",
+    "/@id//etc/passwd",
     "/src/site/secret.ts",
     "/src/cli/build.ts",
     "/src/styles/base.css?raw",
@@ -55,6 +66,19 @@ describe("what is served while developing", () => {
   ])("is nothing else: %s", (path) => {
     expect(isServed(path, "/")).toBe(false);
     expect(isServed(`/gym${path}`, "/gym/")).toBe(false);
+  });
+
+  it("is not what a link on the disk leads to", () => {
+    const root = mkdtempSync(join(tmpdir(), "rigsheet-"));
+    mkdirSync(join(root, "src/styles"), { recursive: true });
+    writeFileSync(join(root, "secret"), "");
+    writeFileSync(join(root, "src/styles/own.css"), "");
+    symlinkSync(join(root, "secret"), join(root, "src/styles/linked.css"));
+    expect(isLinked("/src/styles/linked.css?direct", "/", root)).toBe(true);
+    expect(isLinked("/gym/src/styles/linked.css", "/gym/", root)).toBe(true);
+    for (const path of ["/src/styles/own.css", "/src/styles/none.css", "/strategy/weir/"])
+      expect(isLinked(path, "/", root)).toBe(false);
+    rmSync(root, { recursive: true });
   });
 
   it("is served to this computer's own pages alone", () => {

@@ -7,6 +7,7 @@ const failure = (code: string, path?: string): Error =>
 describe("what a disk or a network refuses", () => {
   it.each([
     ["ENOSPC", "The disk is full. Make room and try again."],
+    ["EFBIG", "/x is larger than a file may be here. Name a folder on another disk, or lift the limit."],
     ["EDQUOT", "Your share of the disk is full. Make room and try again."],
     ["EACCES", "/x may not be read or written. Give yourself the right to it, or name another folder."],
     ["EPERM", "/x may not be changed. Give yourself the right to it, or name another folder."],

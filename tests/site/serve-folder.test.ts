@@ -37,6 +37,15 @@ describe("serving a site on this computer", () => {
     }
   });
 
+  it("is refused for a file, and for no folder at all", async () => {
+    await expect(serveFolder(join(outside, "secret"), "/", 0)).rejects.toThrow(
+      `${join(outside, "secret")} is a file and no folder of a site. Name the folder with --out.`,
+    );
+    await expect(serveFolder(join(outside, "none"), "/", 0)).rejects.toThrow(
+      `There is no folder ${join(outside, "none")} yet. Build first, with the same --out: npm run build`,
+    );
+  });
+
   it("gives nothing from outside the folder", async () => {
     for (const path of ["/gym/..%2fsecret", "/gym/%2e%2e/secret", "/gym/b/..%2f..%2fsecret"]) {
       expect((await ask(path))[0]).toBe(404);
