@@ -63,7 +63,7 @@ export const AFTER_CONSTANTS = {
     confidence: "judgement",
   },
   longFrom: {
-    value: 35,
+    value: 25,
     unit: "minutes",
     does: "length of the work from which nothing but light work follows on the day",
     source: "no measurement found",

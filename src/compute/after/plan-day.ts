@@ -77,6 +77,7 @@ const WITHOUT_SKILL: readonly Day["because"][number]["what"][] = [
   "evening",
   "starts",
   "tomorrow",
+  "long",
   "training-guessed",
 ];
 
