@@ -6,7 +6,7 @@ import { makePlan } from "../compute/make-plan.ts";
 import type { Athlete, LoggedResult } from "../models/athlete.ts";
 import type { Data } from "../models/data.ts";
 import type { Workout } from "../models/workout.ts";
-import { earlyLines, type EarlyEntry, withEarlyEntry } from "../site/early-entry.ts";
+import { clocksLeftOut, earlyLines, type EarlyEntry, withEarlyEntry } from "../site/early-entry.ts";
 import { writeSafely } from "../site/write-safely.ts";
 import { readWorkout } from "../reading/read-workout.ts";
 import { type CommonOptions, makeCommand, run, surroundingsOf } from "./command.ts";
@@ -28,6 +28,12 @@ await run(
       const workout = oneOf("workout", what, data.workouts);
       const result = resultOf(athlete, workout, options.part);
       const lines = earlyLines(entryOf(athlete, workout, result, data, surroundings.date));
+      const left = clocksLeftOut(result);
+      if (left.length > 0) {
+        console.error(
+          `Left out: ${left.join(", ")}. A clock before ${left.length === 1 ? "it" : "them"} was not read; with it in \`splits:\` of ${athlete.id} ${left.length === 1 ? "it counts" : "they count"}.`,
+        );
+      }
       if (!options.write) {
         console.log(["early:", ...lines.map((line) => `  ${line}`)].join("\n"));
         return;

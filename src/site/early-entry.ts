@@ -14,11 +14,7 @@ export type EarlyEntry = {
 /** The lines of an entry of `early:`, without indentation. A time that is the last clock already is not said twice. */
 export function earlyLines({ athlete, part, after, result }: EarlyEntry): readonly string[] {
   const { time, reps } = result;
-  // A clock that was not read leaves those after it without a place.
-  const missing = result.splits.findIndex((clock) => clock === undefined);
-  const splits = result.splits
-    .slice(0, missing === -1 ? undefined : missing)
-    .flatMap((clock) => (clock === undefined ? [] : [clock]));
+  const splits = read(result.splits.slice(0, firstUnread(result)));
   return [
     `- athlete: ${athlete}`,
     ...(part === undefined ? [] : [`  part: ${part}`]),
@@ -29,6 +25,18 @@ export function earlyLines({ athlete, part, after, result }: EarlyEntry): readon
     ...(reps === undefined ? [] : [`  reps: ${reps}`]),
   ];
 }
+
+/** Clocks of a result that an early performance cannot take, in order: those behind the first that was not read have no place. */
+export const clocksLeftOut = (result: Pick<LoggedResult, "splits">): readonly string[] =>
+  read(result.splits.slice(firstUnread(result))).map((clock) => sayTime(clock));
+
+function firstUnread({ splits }: Pick<LoggedResult, "splits">): number {
+  const missing = splits.findIndex((clock) => clock === undefined);
+  return missing === -1 ? splits.length : missing;
+}
+
+const read = <T>(clocks: readonly (T | undefined)[]): readonly T[] =>
+  clocks.flatMap((clock) => (clock === undefined ? [] : [clock]));
 
 /**
  * The text of a workout's file with one more entry of `early:`, everything that stands there left as it is. Undefined where the

@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 import { seconds } from "../../src/models/quantity.ts";
-import { earlyLines, withEarlyEntry } from "../../src/site/early-entry.ts";
+import { clocksLeftOut, earlyLines, withEarlyEntry } from "../../src/site/early-entry.ts";
 
 const clocks = [62, 130.5].map(seconds);
 
@@ -37,4 +37,9 @@ it("where there is none yet it is put at the end of the entries, with the file's
 it("entries in brackets, and a file without an end of its entries, are left to the coach", () => {
   expect(withEarlyEntry("---\nearly: [{who: b, reps: 3}]\n---\n", added)).toBeUndefined();
   expect(withEarlyEntry("---\ntitle: Weir\n", added)).toBeUndefined();
+});
+
+it("clocks behind one that was not read are told as left out, and none where all were read", () => {
+  expect(clocksLeftOut({ splits: [seconds(91), undefined, seconds(280)] })).toEqual(["4:40"]);
+  expect(clocksLeftOut({ splits: [seconds(91), seconds(280)] })).toEqual([]);
 });
