@@ -4,6 +4,9 @@ import { type Bytes, utf8 } from "./bytes.ts";
 export const sealSecret = (secret: Bytes): Promise<CryptoKey> =>
   crypto.subtle.importKey("raw", secret, "HKDF", false, ["deriveBits"]);
 
+/** A way to derive bytes from a secret, as {@link deriveBytes} does. */
+export type DeriveBytes = (secret: Bytes, purpose: string, length: number) => Bytes | Promise<Bytes>;
+
 /**
  * Bytes derived from a secret by HKDF with SHA-256 (RFC 5869). `purpose` keeps derivations apart: the same secret gives
  * unrelated bytes for every purpose. Without `salt` the salt is empty, as the RFC allows for secrets that are random.

@@ -1,6 +1,6 @@
 import { fromBase32, plainSigns, toBase32 } from "./base32.ts";
 import type { Bytes } from "./bytes.ts";
-import { deriveBytes } from "./derive.ts";
+import { type DeriveBytes, deriveBytes } from "./derive.ts";
 
 const KEY_BYTES = 32;
 /** 32 bytes fill 52 signs. */
@@ -14,8 +14,9 @@ type LinkKey =
   | { readonly ok: false; readonly failure: "no-key" | "cut-off-key" | "mistyped-key" };
 
 /** The key as it stands behind the # of a link: 55 signs, the last three a check of the others. */
-export async function writeLinkKey(key: Bytes): Promise<string> {
-  return `${toBase32(key)}${await checkOf(key)}`;
+export async function writeLinkKey(key: Bytes, derive: DeriveBytes = deriveBytes): Promise<string> {
+  const check = toBase32(await derive(key, "check of a link", 2)).slice(0, CHECK_SIGNS);
+  return `${toBase32(key)}${check}`;
 }
 
 /** What breaks a long line in two: spaces, hyphens nobody sees, the sign mail programs end a broken line with. */
@@ -43,6 +44,3 @@ function decode(text: string): string {
     return text.replace(/%.*$/s, "");
   }
 }
-
-const checkOf = async (key: Bytes): Promise<string> =>
-  toBase32(await deriveBytes(key, "check of a link", 2)).slice(0, CHECK_SIGNS);

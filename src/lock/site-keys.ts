@@ -1,6 +1,6 @@
 import { toBase32 } from "./base32.ts";
 import type { Bytes } from "./bytes.ts";
-import { deriveBytes } from "./derive.ts";
+import { type DeriveBytes, deriveBytes } from "./derive.ts";
 
 /** Which locked page is meant: one athlete's brief of one workout, the coach's board, or that of a group. */
 export type PageName =
@@ -19,11 +19,15 @@ const KEY_BYTES = 32;
  * Address and key of a locked page, from the site secret, the names and the link version, by HKDF. A new version gives
  * both anew; nothing about one page tells anything about another.
  */
-export async function pageKeys(siteSecret: Bytes | CryptoKey, page: PageName): Promise<PageKeys> {
+export async function pageKeys(
+  siteSecret: Bytes,
+  page: PageName,
+  derive: DeriveBytes = deriveBytes,
+): Promise<PageKeys> {
   const name = nameOf(page);
   const [address, key] = await Promise.all([
-    deriveBytes(siteSecret, `address of ${name}`, ADDRESS_BYTES),
-    deriveBytes(siteSecret, `key of ${name}`, KEY_BYTES),
+    derive(siteSecret, `address of ${name}`, ADDRESS_BYTES),
+    derive(siteSecret, `key of ${name}`, KEY_BYTES),
   ]);
   return { address: toBase32(address), key };
 }

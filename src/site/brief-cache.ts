@@ -13,7 +13,7 @@ import { threadId } from "node:worker_threads";
 import * as z from "zod";
 import { type Bytes, utf8 } from "../lock/bytes.ts";
 import { deriveBytes } from "../lock/derive.ts";
-import { digestOfBytes } from "./digest.ts";
+import { checkOfBytes } from "./digest.ts";
 import type { RowOfBrief } from "./board-rows.ts";
 import { seal, unseal } from "./seal.ts";
 
@@ -48,7 +48,7 @@ export function readEntry({ folder, key }: BriefCache, address: string): CacheEn
     const opened = unseal(`${address}/${ENTRY}`, readFileSync(join(folder, address, ENTRY)), key);
     const entry = entryField.parse(JSON.parse(Buffer.from(opened).toString("utf8")));
     const isWhole = Object.entries(entry.files).every(
-      ([name, { sum }]) => digestOfBytes(readFileSync(join(folder, address, name))) === sum,
+      ([name, { sum }]) => checkOfBytes(readFileSync(join(folder, address, name))) === sum,
     );
     return isWhole ? entry : undefined;
   } catch {
@@ -81,7 +81,7 @@ export function writeEntry(
   const sums = [...files].map(([name, bytes]) => {
     writeFileSync(join(fresh, name), bytes);
     const from = drawnFrom[name];
-    return [name, { sum: digestOfBytes(bytes), ...(from === undefined ? {} : { from }) }] as const;
+    return [name, { sum: checkOfBytes(bytes), ...(from === undefined ? {} : { from }) }] as const;
   });
   const entry: CacheEntry = { ...rest, files: Object.fromEntries(sums) };
   writeFileSync(join(fresh, ENTRY), seal(`${address}/${ENTRY}`, utf8(JSON.stringify(entry)), key));

@@ -14,7 +14,7 @@ export type SiteCount = {
 const LOCKED_PAGE = /^b\/[^/]+\/index\.html$/;
 
 /** A private page counts only with its lock: one in clear is one missing, and the build fails. */
-const isLocked = (path: string): boolean => readFileSync(path, "utf8").includes('<template id="locked">');
+const isLocked = (path: string): boolean => readFileSync(path).includes('<template id="locked">');
 
 /** Counts what stands in a site's folder. */
 export function countSite(folder: string): SiteCount {

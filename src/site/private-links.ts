@@ -1,11 +1,11 @@
 import type { Bytes } from "../lock/bytes.ts";
-import { sealSecret } from "../lock/derive.ts";
 import type { LockKeys } from "../lock/envelope.ts";
 import { writeLinkKey } from "../lock/link-key.ts";
 import { passcodeCost, passcodeOf, type PasscodeCost, stretchPasscode } from "../lock/passcode.ts";
 import { type PageKeys, pageKeys } from "../lock/site-keys.ts";
 import type { Group } from "./groups.ts";
 import { type LinkVersions, versionOf, versionOfGroup } from "./link-versions.ts";
+import { deriveAtOnce } from "./seal.ts";
 import type { Surroundings } from "./surroundings.ts";
 
 /** One locked page: what it shows, where it stands, and the link that opens it. */
@@ -33,14 +33,13 @@ export async function privatePages(
   versions: LinkVersions,
   place: Place,
 ): Promise<readonly PrivatePage[]> {
-  const opener = await sealSecret(secret);
-  const board = pageKeys(opener, { kind: "board", version: versions.board }).then((keys) =>
+  const board = pageKeys(secret, { kind: "board", version: versions.board }, deriveAtOnce).then((keys) =>
     pageAt(keys, place),
   );
   const briefs = data.athletes.flatMap(({ id: athlete }) =>
     data.workouts.map(async ({ id: workout }) => {
       const version = versionOf(versions, athlete);
-      const keys = await pageKeys(opener, { kind: "brief", athlete, workout, version });
+      const keys = await pageKeys(secret, { kind: "brief", athlete, workout, version }, deriveAtOnce);
       return { ...(await pageAt(keys, place)), athlete, workout };
     }),
   );
@@ -64,7 +63,7 @@ export const groupPages = (
 
 async function pageAt(keys: PageKeys, { base, origin = "" }: Place): Promise<PrivatePage> {
   const url = `${origin}${base}b/${keys.address}/`;
-  return { ...keys, url, link: `${url}#${await writeLinkKey(keys.key)}` };
+  return { ...keys, url, link: `${url}#${await writeLinkKey(keys.key, deriveAtOnce)}` };
 }
 
 /** Who opens a page: an athlete, the coach of a group, or the coach of all. */

@@ -27,23 +27,15 @@ export function wantedOf(
   const workouts = new Map(
     data.workouts.map((workout) => [workout.id, digestOf([workout, seenMark(workout, data)])]),
   );
+  const pagesOf = Map.groupBy(pages, ({ athlete }) => athlete);
   return data.athletes.flatMap((athlete) => {
     const own = digestOf(athlete);
-    return pages
-      .filter((page) => page.athlete === athlete.id)
-      .flatMap((page): readonly Wanted[] => {
-        const workout = workouts.get(page.workout ?? "");
-        return workout === undefined || page.workout === undefined
-          ? []
-          : [
-              {
-                page,
-                athlete: athlete.id,
-                workout: page.workout,
-                base: digestOf([shared, own, workout, page.link]),
-              },
-            ];
-      });
+    return (pagesOf.get(athlete.id) ?? []).flatMap((page): readonly Wanted[] => {
+      const workout = workouts.get(page.workout ?? "");
+      if (workout === undefined || page.workout === undefined) return [];
+      const base = digestOf([shared, own, workout, page.link]);
+      return [{ page, athlete: athlete.id, workout: page.workout, base }];
+    });
   });
 }
 

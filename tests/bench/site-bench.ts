@@ -35,7 +35,7 @@ const build = (...more: readonly string[]): Promise<Used> =>
   measureNode(
     [
       "--import",
-      "./src/cli/compile-cache.ts",
+      "./compile-cache.mjs",
       "src/cli/build.ts",
       "--data",
       data,
@@ -110,7 +110,7 @@ const say = (used: Used): string =>
 /** The plan of one of all athletes in the terminal; the library was read before. */
 async function planOfOne(): Promise<Used> {
   const args = ["--data", data, "--date", DATE, "--athlete", "athlete-00001", "--workout", values.workout];
-  return measureNode(["--import", "./src/cli/compile-cache.ts", "src/cli/plan.ts", ...args], ROOT);
+  return measureNode(["--import", "./compile-cache.mjs", "src/cli/plan.ts", ...args], ROOT);
 }
 
 /** Builds with a change of one athlete, and tells how many pages it made. */

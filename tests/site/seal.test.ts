@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { seal, sealKey, unseal } from "../../src/site/seal.ts";
+import { deriveBytes } from "../../src/lock/derive.ts";
+import { deriveAtOnce, seal, sealKey, unseal } from "../../src/site/seal.ts";
 
 const secret = Uint8Array.from({ length: 32 }, (_, index) => index);
 const key = sealKey(secret, "test");
@@ -24,4 +25,11 @@ describe("what is kept on this computer", () => {
     ])
       expect(open).toThrow();
   });
+});
+
+it("what a build derives at once is what a browser derives, for every length", async () => {
+  for (const length of [2, 10, 32, 64])
+    expect(deriveAtOnce(secret, "address of a page", length)).toEqual(
+      await deriveBytes(secret, "address of a page", length),
+    );
 });

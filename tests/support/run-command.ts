@@ -19,7 +19,7 @@ const cleanEnvironment = (more: Readonly<Record<string, string>>): NodeJS.Proces
 });
 
 /** What `npm run` starts every command with: files compiled before are not compiled again. */
-const AS_NPM_RUNS = ["--import", "./src/cli/compile-cache.ts"];
+const AS_NPM_RUNS = ["--import", "./compile-cache.mjs"];
 
 /** Starts a command of `src/cli` with the Node that runs the tests. */
 export const startCommand = (
