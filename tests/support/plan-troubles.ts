@@ -11,8 +11,8 @@ export type FastestOf = (row: Pacing["rows"][number]) => number;
 /** Half of the last digit a reader sees. */
 const HALF_A_SECOND = 0.5;
 const ROUNDING = 1e-6;
-/** Reps by which the noise of a day and the whole units of a score may part a range from what is passed for sure. */
-const SLACK = 8;
+/** Reps are whole, and the ends of a range are not: so much may part them from a gate that is passed for sure. */
+const SLACK = 1;
 /** The longest way, change of hands and setting up that is no rest, seconds (judgement: a machine to strap into, 15 m off). */
 const LONGEST_TRANSITION = 25;
 

@@ -42,7 +42,8 @@ export function pacePart(input: PartInput): PacedPart {
   const sensitivity = sensitivityOf(solved);
   const spread = athleteSpread(track, rules, solved.log);
   const days = simulateDays(course, input, spread, reading);
-  const gates = gatesOf(solved, Math.hypot(spread, rules.costSpread), course.allOut);
+  const told = gatesOf(solved, Math.hypot(spread, rules.costSpread), course.allOut);
+  const gates = asDaysHaveIt(told, reading, days);
   const through = gates.at(-1)?.chance ?? 1;
   const finished = Math.min(days.finished, through);
   const pacing = {
@@ -65,6 +66,20 @@ export function pacePart(input: PartInput): PacedPart {
     ...(sharpen ? { sharpen } : {}),
     ...(input.way ? { word: { notSet: [...setByCoach(track, input.way).notSet, ...notKept(solved)] } } : {}),
   };
+}
+
+/** One day in ten ends at the bad end of a range or before it. */
+const ON_MOST_DAYS = 0.9;
+
+/** Gates no likelier than the simulated days have them: where a bad day ends before a gate, one day in ten does not pass it. */
+function asDaysHaveIt(gates: ReturnType<typeof gatesOf>, { score }: ResultReading, { results }: Days): ReturnType<typeof gatesOf> {
+  if (score !== "reps") return gates;
+  const bad = quantileSorted(results, 1 - ON_MOST_DAYS);
+  return gates.map((gate) =>
+    gate.chance > ON_MOST_DAYS && bad < gate.score - 0.5
+      ? { ...gate, chance: ON_MOST_DAYS, allOut: Math.max(ON_MOST_DAYS, gate.allOut) }
+      : gate,
+  );
 }
 
 function pacingOf(
