@@ -37,7 +37,19 @@ describe("page, terminal, sheet and card of one plan", () => {
   it("would be told apart", async () => {
     const [first] = links;
     if (!first) throw new Error("nobody has a link");
-    const { out } = await runCommand("plan", ["--data", FIXTURE, "--athlete", first.athlete, "--workout", first.workout, "--date", DAY, "--json"]);
-    expect(disagreementsOfPage(planSchema.parse(JSON.parse(out)), "aim at nothing").length).toBeGreaterThan(0);
+    const { out } = await runCommand("plan", [
+      "--data",
+      FIXTURE,
+      "--athlete",
+      first.athlete,
+      "--workout",
+      first.workout,
+      "--date",
+      DAY,
+      "--json",
+    ]);
+    expect(disagreementsOfPage(planSchema.parse(JSON.parse(out)), "aim at nothing").length).toBeGreaterThan(
+      0,
+    );
   });
 });

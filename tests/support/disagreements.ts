@@ -27,7 +27,8 @@ export function disagreementsOfPage(plan: Plan, page: string): readonly string[]
           sayCeiling(part.pacing, clockShift(part)),
         ]
       : []),
-    ...(part.lifting?.lifts.flatMap(({ attempts }) => attempts.map(({ load }) => sayLoad(load, units))) ?? []),
+    ...(part.lifting?.lifts.flatMap(({ attempts }) => attempts.map(({ load }) => sayLoad(load, units))) ??
+      []),
   ]);
   const must = [...(goal ? [goal.label, goal.figure, goal.range] : []), ...said].flatMap((text) =>
     text === undefined || text === "" ? [] : [plain(text)],
@@ -36,7 +37,9 @@ export function disagreementsOfPage(plan: Plan, page: string): readonly string[]
   return [
     ...must.filter((text) => !page.includes(text)).map((text) => `not on the page: ${text}`),
     ...must.filter((text) => !terminal.includes(text)).map((text) => `not in the terminal: ${text}`),
-    ...capsIn(page).filter((clock) => !written.has(clock)).map((clock) => `a cap of ${clock} on the page alone`),
+    ...capsIn(page)
+      .filter((clock) => !written.has(clock))
+      .map((clock) => `a cap of ${clock} on the page alone`),
   ];
 }
 

@@ -72,7 +72,11 @@ export function pacePart(input: PartInput): PacedPart {
 const ON_MOST_DAYS = 0.9;
 
 /** Gates no likelier than the simulated days have them: where a bad day ends before a gate, one day in ten does not pass it. */
-function asDaysHaveIt(gates: ReturnType<typeof gatesOf>, { score }: ResultReading, { results }: Days): ReturnType<typeof gatesOf> {
+function asDaysHaveIt(
+  gates: ReturnType<typeof gatesOf>,
+  { score }: ResultReading,
+  { results }: Days,
+): ReturnType<typeof gatesOf> {
   if (score !== "reps") return gates;
   const bad = quantileSorted(results, 1 - ON_MOST_DAYS);
   return gates.map((gate) =>
