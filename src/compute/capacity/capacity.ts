@@ -80,7 +80,7 @@ export function capacityOf({ athlete, movements, date, liftOf, overrides = {} }:
         const believed = capacityOfTask(subject, task, fitOf(task));
         return factor === 1 || "missing" in believed
           ? believed
-          : slowedTask(believed, capacityOfTask(slowed, task, fitOf(task)), factor);
+          : slowedTask(believed, capacityOfTask(slowed, task, fitOf(task)), factor, constants.unbrokenLeast);
       },
       slowedBy: at,
     };
@@ -115,13 +115,15 @@ function slowedTask(
   { possible }: MovementCapacity,
   slowed: MovementCapacity | NoCapacity,
   factor: number,
+  unbrokenLeast: number,
 ): MovementCapacity | NoCapacity {
   if ("missing" in slowed) return slowed;
   return {
     ...slowed,
     sustainable: slowed.sustainable * factor,
     fastest: slowed.fastest * Math.sqrt(factor),
-    unbroken: Math.max(1, slowed.unbroken / factor),
+    // A single that is possible at all needs no wholly fresh muscles on any day.
+    unbroken: Math.max(Math.min(slowed.unbroken, unbrokenLeast), slowed.unbroken / factor),
     possible: possible || (factor < 1 && (slowed.possible || slowed.unsure === true)),
   };
 }
@@ -203,9 +205,12 @@ function heaviestOf({ best, usualLoad = 0 }: TaskFactor, { athlete, date, consta
 export const isYoung = ({ birthYear }: Athlete, date: IsoDate): boolean =>
   birthYear !== undefined && Number(date.slice(0, 4)) - birthYear < CAPACITY_FIXED.grownUp.value;
 
-/** The share of the best that says how far apart reps are; where the level alone says what the best is, it may well be more. */
+/**
+ * The share of the best that says how far apart reps are; where the level alone says what the best is, it may well be more. Who lifts a load
+ * again and again at all has a best of at least as much.
+ */
 const shareToSpace = ({ loadShare = 0, best }: TaskFactor): number =>
-  best?.basis === "level" ? loadShare / (1 + best.spread / best.kilograms / 2) : loadShare;
+  Math.min(1, best?.basis === "level" ? loadShare / (1 + best.spread / best.kilograms / 2) : loadShare);
 
 /** A movement held for a time: the time is given, so nothing about it can be fast or slow. */
 const asHold = ({ movement }: Task): MovementCapacity => ({

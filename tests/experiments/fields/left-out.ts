@@ -87,8 +87,11 @@ export function withValues(data: Data, parameters: readonly Parameter[], values:
   return { ...data, settings: { ...data.settings, overrides }, library: { ...data.library, movements } };
 }
 
-/** One comparison: the logarithm of its error with the model as it is, and how it goes with each number. */
-export type Slope = { readonly error: number; readonly by: readonly number[] };
+/**
+ * One comparison: the logarithm of its error with the model as it is, how it goes with each number, and how far what it is compared with may
+ * itself be off, where that is more than a field is.
+ */
+export type Slope = { readonly error: number; readonly by: readonly number[]; readonly noise?: number };
 
 /**
  * The numbers that comparisons ask for, starting from what was believed before: the mean of a normal posterior, with the model taken as
@@ -113,7 +116,7 @@ export function fittedTo(slopes: readonly Slope[], parameters: readonly Paramete
     gaussianEvidence({
       rows,
       values,
-      noise: slopes.map(() => sizes.noise),
+      noise: slopes.map(({ noise }) => noise ?? sizes.noise),
       prior: doubts.map((doubt) => sizeOf(doubt, sizes)),
     }),
   );
