@@ -1,4 +1,5 @@
 import type { Data } from "../models/data.ts";
+import { isMisspelt } from "../models/nearest.ts";
 import { type LinkVersions, readLinkVersions, withNext, writeLinkVersions } from "./link-versions.ts";
 
 /** An athlete who has a file, whether it can be read or not. */
@@ -18,7 +19,7 @@ export type Former = {
 
 /**
  * Ends the links of those who have left, so that somebody new under the same file name never opens with them. A file that is
- * gone is somebody who left; so is a name with no word in common with the one before. Written down in the data folder;
+ * gone is somebody who left; so is another name than the one before, but for a word more or a slip of the pen. Written down in the data folder;
  * where no athlete has a file nothing changes, since then the folder is more likely missing than everybody gone.
  */
 export function settleFormerAthletes(
@@ -45,7 +46,7 @@ export function settleVersions(
   const former = [...versions.known].flatMap(([id, name]): readonly Former[] => {
     const now = names.get(id);
     if (now === undefined) return [{ id, name }];
-    return haveWordInCommon(name, now) ? [] : [{ id, name, now }];
+    return mayBeOne(name, now) ? [] : [{ id, name, now }];
   });
   const isSame =
     versions.known.size === names.size && [...names].every(([id, name]) => versions.known.get(id) === name);
@@ -61,7 +62,17 @@ const wordsOf = (name: string): readonly string[] =>
     .toLowerCase()
     .match(/[\p{L}\p{N}]+/gu) ?? [];
 
-function haveWordInCommon(one: string, other: string): boolean {
-  const words = new Set(wordsOf(one));
-  return one === other || one === "" || wordsOf(other).some((word) => words.has(word));
+/**
+ * Whether two names can be one person's: every word of the shorter one stands in the other, or one that is nearly spelt so. A first
+ * name in common says nothing: two of the same first name are who would share a file name.
+ */
+function mayBeOne(one: string, other: string): boolean {
+  const [short = [], long = []] = [wordsOf(one), wordsOf(other)].toSorted((a, b) => a.length - b.length);
+  return one === other || one === "" || short.every((word) => long.some((each) => isSameWord(word, each)));
 }
+
+/** Below so many letters a slip makes another name. */
+const SHORTEST_MISSPELT = 4;
+
+const isSameWord = (one: string, other: string): boolean =>
+  one === other || (Math.min(one.length, other.length) >= SHORTEST_MISSPELT && isMisspelt(one, other));

@@ -35,8 +35,13 @@ describe("the links of who has left", () => {
     expect(versionOf(other.versions, "ana")).toBe(2);
   });
 
-  it("stay where a name is mended or a word of it changed, and where a file cannot be read for now", () => {
-    for (const name of ["Ána Ruddock", "ana ruddock-marl", "Ana"]) {
+  it("end where only the first name is the same: two Anas share a file name, and no links", () => {
+    const other = settle({ id: "ana", name: "Ana Cask" }, { id: "bo", name: "Bo Ferrow" });
+    expect(other.former).toEqual([{ id: "ana", name: "Ana Ruddock", now: "Ana Cask" }]);
+  });
+
+  it("stay where a name is mended or a word added, and where a file cannot be read for now", () => {
+    for (const name of ["Ána Ruddock", "ana ruddock-marl", "Ana", "Ana Rudock", "Ruddock, Ana"]) {
       const same = settle({ id: "ana", name }, { id: "bo" });
       expect([same.former, same.versions.athletes.size]).toEqual([[], 0]);
     }
