@@ -1,7 +1,8 @@
 import type { AthleteContext } from "../reading/athlete-file/context.ts";
 import { openYaml } from "../reading/yaml/open-yaml.ts";
 import { sexOfDivision } from "../models/sex-words.ts";
-import { readTable, type SaidInFiles, type TableAthlete, type TableRead } from "../reading/read-table.ts";
+import { readTable, type SaidInFiles, type TableRead } from "../reading/read-table.ts";
+import type { TableAthlete } from "../reading/read-table-row.ts";
 import { type Change, type EarlierCells, mergeAthlete } from "../reading/tables/merge-athlete.ts";
 import { type Question, sayQuestion, writeQuestions } from "../reading/tables/questions.ts";
 import { splitBlocks } from "../reading/tables/split-blocks.ts";

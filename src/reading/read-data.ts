@@ -1,14 +1,12 @@
 import type { AthleteContext, KnownCompetition, KnownScore, KnownWorkout } from "./athlete-file/context.ts";
-import type { Band } from "../models/band.ts";
 import type { Competition } from "../models/competition.ts";
-import { checkAthletes, type AthleteOfFile } from "./data-folder/check-athletes.ts";
+import { type AthleteOfFile, checkAthletes } from "./data-folder/check-athletes.ts";
 import { checkCoachWords, checkOwnCoachWords } from "./data-folder/check-coach-words.ts";
 import { checkEarlyAthletes } from "./data-folder/check-early-athletes.ts";
 import { checkFields, checkNames } from "./data-folder/check-workout.ts";
-import { makeCollector, type Collector } from "./data-folder/collect.ts";
+import { type Collector, makeCollector } from "./data-folder/collect.ts";
 import type { ReadFiles } from "./data-folder/leave-out.ts";
-import { readLibrary } from "./data-folder/read-library.ts";
-import { sortFiles, type SortedFiles } from "./data-folder/sort-files.ts";
+import { type SortedFiles, sortFiles } from "./data-folder/sort-files.ts";
 import type { Data, DataRead } from "../models/data.ts";
 import type { Checked, Fault } from "../models/fault.ts";
 import type { SettableConstants } from "../models/model-constant.ts";
@@ -19,7 +17,7 @@ import { choicesOf } from "./names/choices-of.ts";
 import { liftFinder, movementFinder } from "./names/find-movement.ts";
 import type { Movement } from "../models/movement.ts";
 import { comparable } from "../models/nearest.ts";
-import { athleteReader, bandReader } from "./read-athlete.ts";
+import type { athleteReader } from "./read-athlete.ts";
 import { readField } from "./read-field.ts";
 import { readWorkout } from "./read-workout.ts";
 import type { SourceFile } from "./files/source-file.ts";
@@ -29,6 +27,7 @@ import { competitionSchema } from "./schemas/competition-schema.ts";
 import { gymSchema } from "./schemas/gym-schema.ts";
 import { settingsSchema, USUAL_SETTINGS } from "./schemas/settings-schema.ts";
 import type { Workout } from "../models/workout.ts";
+import { rememberedBands, rememberedLibrary, rememberingReader } from "./remembered-files.ts";
 
 /**
  * Reads everything people wrote, and takes it only where nothing at all is wrong. All faults of all files are told at once,
@@ -124,49 +123,6 @@ function readSettings(files: SortedFiles, schema: ReturnType<typeof settingsSche
   // An empty settings file is the same as none.
   if (files.settings.text.replace(/^\s*(?:#.*)?$/gm, "").trim() === "") return undefined;
   return collector.take(readYaml(files.settings, schema, { scalars: "text" }));
-}
-
-/** The library with its faults and notices, read anew only where a file of it changed. */
-function rememberedLibrary(
-  files: SortedFiles["of"],
-  collector: Collector,
-  remember: Remember,
-): ReturnType<typeof readLibrary> {
-  const from = [files.movements, files["warm-ups"], files.recovery, files.cautions];
-  const { read, faults, notices } = remember("library", from, () => {
-    const own = makeCollector();
-    return { read: readLibrary(files, own), faults: own.faults, notices: own.notices };
-  });
-  collector.faults.push(...faults);
-  collector.notices.push(...notices);
-  return read;
-}
-
-/** Reads an athlete's file, or takes what was read of it before among the same other files. */
-function rememberingReader(
-  files: SortedFiles,
-  context: AthleteContext,
-  remember: Remember,
-): ReturnType<typeof athleteReader> {
-  const read = athleteReader(context);
-  const around = allButAthletes(files);
-  return (file) => remember("athlete", [around, [file]], () => read(file));
-}
-
-const allButAthletes = ({ of, settings }: SortedFiles): readonly SourceFile[] => [
-  ...Object.entries(of).flatMap(([kind, files]) => (kind === "athletes" ? [] : files)),
-  ...(settings ? [settings] : []),
-];
-
-/** Typical athletes, read anew only where any file but an athlete's changed. */
-function rememberedBands(
-  files: SortedFiles,
-  context: AthleteContext,
-  collector: Collector,
-  remember: Remember,
-): readonly Band[] {
-  const read = remember("library", [allButAthletes(files)], () => files.of.bands.map(bandReader(context)));
-  return read.flatMap((band) => collector.take(band) ?? []);
 }
 
 /** Values by id, the name of the file. */

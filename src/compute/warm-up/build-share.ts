@@ -83,7 +83,7 @@ const knownStep = (basis: string, numbers: WarmUpNumbers): Step | undefined =>
     : { by: -numbers.unknownBestStep, because: "best-estimated" };
 
 const YOUNG_UNDER = WARM_UP_FIXED.youngUnder.value;
-const OLD_FROM = 60;
+const OLD_FROM = WARM_UP_FIXED.oldFrom.value;
 
 const ageStep = (age: number | undefined, numbers: WarmUpNumbers): Step | undefined =>
   age === undefined || (age >= YOUNG_UNDER && age < OLD_FROM)

@@ -9,6 +9,13 @@ export const WARM_UP_FIXED = {
     source: "no measurement found",
     confidence: "judgement",
   },
+  oldFrom: {
+    value: 60,
+    unit: "years",
+    does: "age from which a lifter is old",
+    source: "no measurement found",
+    confidence: "judgement",
+  },
   coarsePlates: {
     value: [9.9, 4.5, 2.2],
     unit: "kilograms",

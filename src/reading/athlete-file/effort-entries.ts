@@ -1,3 +1,4 @@
+import { isGroup } from "../yaml/is-group.ts";
 import * as z from "zod";
 import type { MaxEffort } from "../../models/athlete.ts";
 import type { Movement } from "../../models/movement.ts";
@@ -55,9 +56,6 @@ function refuseGroup(written: unknown, ctx: z.RefinementCtx): unknown {
     remedy: "Put a hyphen and a space in front of each line.",
   });
 }
-
-const isGroup = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  typeof value === "object" && value !== null && !Array.isArray(value);
 
 /** Reads all efforts. One entry may hold several facts about the same movement, parted by commas. */
 export function readEfforts(

@@ -1,3 +1,4 @@
+import { isGroup } from "../yaml/is-group.ts";
 import type { MovementByName } from "../names/movement-names.ts";
 import { comparable, nearestName } from "../../models/nearest.ts";
 import { tellText, type Faults, type Trouble } from "./notation-fault.ts";
@@ -50,9 +51,6 @@ export function divisionWords(
   }
   return words;
 }
-
-const isGroup = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  typeof value === "object" && value !== null && !Array.isArray(value);
 
 /** The key whose words are all in the division's name, the one with most words first. */
 function keyFor(division: string, keys: readonly string[]): string | undefined {
