@@ -52,8 +52,8 @@ export function rehearsedEfforts(
     .filter(
       (row, at) =>
         row.secondsPerUnit !== undefined &&
-        // A bar above the build is met in the workout and not before it.
-        (row.load?.perSide === undefined || (row.load.shareOfBest ?? 0) <= numbers.buildHighest) &&
+        // A load above the build is met in the workout and not before it.
+        (row.load?.shareOfBest ?? 0) <= numbers.buildHighest &&
         rows.findIndex((each) => each.movement === row.movement) === at,
     )
     .slice(0, MOST_REHEARSED);
