@@ -239,7 +239,7 @@ export const pacingConstants = {
     confidence: "judgement",
   },
   breakLongest: {
-    value: 12,
+    value: 8,
     unit: "seconds",
     range: [1, 300],
     does: "longest break between two sets",
@@ -247,7 +247,7 @@ export const pacingConstants = {
     confidence: "judgement",
   },
   breathLongest: {
-    value: 7.5,
+    value: 5,
     unit: "seconds",
     range: [0, 120],
     does: "longest breath before a set that a plan asks for",
@@ -309,7 +309,7 @@ export const pacingConstants = {
     confidence: "judgement",
   },
   noWaitUntil: {
-    value: 0.4,
+    value: 0.55,
     unit: "share",
     range: [0, 0.9],
     does: "share of the reserve used up to which no easy set is waited for",
@@ -322,6 +322,14 @@ export const pacingConstants = {
     range: [0.92, 1],
     does: "share of the reserve used from which on any wait is better than failing",
     source: "no measurement found",
+    confidence: "judgement",
+  },
+  singlesFrom: {
+    value: 0.68,
+    unit: "share",
+    range: [0, 1.5],
+    does: "share of the best lift from which a bar that comes from the floor is lifted one rep at a time",
+    source: "touch and go below half, singles from two thirds, by the load law fitted to open results",
     confidence: "judgement",
   },
   singlesApart: {

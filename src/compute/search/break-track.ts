@@ -10,6 +10,7 @@ import {
 } from "../motion/muscles.ts";
 import { refillPerIdleSecond, restIn, type SetQuestion } from "./largest-sets.ts";
 import { longestTime } from "./longest-time.ts";
+import { isFromFloor } from "./is-from-floor.ts";
 import { planSets } from "./plan-sets.ts";
 import type { SetPlan } from "./set-plan.ts";
 import type { Rules } from "../motion/rules.ts";
@@ -103,7 +104,7 @@ function breakStretch(
   const { i, done, time } = work;
   const whole = track.amount[i] as number;
   const brokenOff = whole - done > 1e-6;
-  const planFor = (amount: number): SetPlan => planSets(questionOf(track, work, amount), rules);
+  const planFor = (amount: number): SetPlan => planSets(questionOf(track, rules, work, amount), rules);
   let amount = brokenOff ? wholeUnits(done) : whole;
   let plan = planFor(amount);
   let least = plan.leastTotal / (brokenOff ? amount : done);
@@ -115,9 +116,9 @@ function breakStretch(
   }
   if (brokenOff)
     plan = notDrawnOut(plan, (shorter) =>
-      planSets({ ...questionOf(track, work, amount), time: shorter }, rules),
+      planSets({ ...questionOf(track, rules, work, amount), time: shorter }, rules),
     );
-  const question = questionOf(track, work, amount);
+  const question = questionOf(track, rules, work, amount);
   least = Math.max(question.fastest, least);
   const most =
     track.tasks.length > 1
@@ -151,8 +152,13 @@ function mostThatFits(planFor: (amount: number) => SetPlan, upTo: number, time: 
 }
 
 /** How to break an amount of a stretch. */
-function questionOf(track: Track, { muscles, draw, i, time }: DoneWork, amount: number): SetQuestion {
-  const { capacity, effort } = track.tasks[track.task[i] as number] as Track["tasks"][number];
+function questionOf(
+  track: Track,
+  rules: Rules,
+  { muscles, draw, i, time }: DoneWork,
+  amount: number,
+): SetQuestion {
+  const { movement, capacity, effort } = track.tasks[track.task[i] as number] as Track["tasks"][number];
   const item = track.items[i];
   const m = limitingMuscle(muscles, draw);
   const asked = m < 0 ? 1 : (draw.draw[m] as number);
@@ -161,6 +167,7 @@ function questionOf(track: Track, { muscles, draw, i, time }: DoneWork, amount: 
     fastest: capacity.fastest,
     unbroken: m < 0 ? Number.POSITIVE_INFINITY : capacity.unbroken,
     apart: capacity.apart,
+    singly: (capacity.loadShare ?? 0) >= rules.singlesFrom && isFromFloor(movement),
     held: capacity.held,
     muscleRecovery: capacity.muscleRecovery,
     fast: m < 0 ? 1 : (muscles.fast[m] as number) / asked,

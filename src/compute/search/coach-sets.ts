@@ -17,6 +17,8 @@ export type Shapes = Map<number, readonly (readonly number[])[]>;
 
 /** How fast sets fall from one to the next: a factor on each after the first. */
 const FALLS = SEARCH_FIXED.setFalls.value;
+/** How many times as large as those after it a first set may be where all others are equal. */
+const FIRST_OF_TAIL = SEARCH_FIXED.firstOfTail.value;
 /** Numbers of sets tried above the fewest, one by one; beyond that each is so much larger than the one before. */
 const ONE_BY_ONE = 5;
 const FURTHER = 1.35;
@@ -100,6 +102,11 @@ function* shapesOf(amount: number, count: number): Generator<readonly number[]> 
     if (seen.some((other) => other.every((size, i) => size === sizes[i]))) continue;
     seen.push(sizes);
     yield sizes;
+  }
+  // A large first set, then equal ones: what comes back in each rest is about the same.
+  for (const share of FIRST_OF_TAIL) {
+    const first = Math.ceil((share * amount) / (count - 1 + share));
+    if (count > 1 && amount - first >= count - 1) yield [first, ...parted(amount - first, count - 1, 1)];
   }
 }
 

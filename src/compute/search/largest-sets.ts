@@ -11,6 +11,8 @@ export type SetQuestion = {
   readonly unbroken: number;
   /** Seconds from one unit to the next that a load near the best lift asks for in repeated work; 0 without. */
   readonly apart: number;
+  /** Whether every rep begins on the floor, at a load of which reps are done one at a time. */
+  readonly singly?: boolean;
   /** Whether something is held, so that only putting it down rests. */
   readonly held: boolean;
   /** Factor on the speed at which these muscles refill in breaks. */

@@ -6,7 +6,7 @@ import { largestSet, type SetQuestion } from "./largest-sets.ts";
 import { type Breaking, leastTimeOf, LONGEST_TRIED } from "./least-time.ts";
 import type { SetPlan } from "./set-plan.ts";
 import type { Rules } from "../motion/rules.ts";
-import { spacedSets } from "./spaced-sets.ts";
+import { asSingles, spacedSets } from "./spaced-sets.ts";
 import { spreadOut } from "./spread-out.ts";
 
 /**
@@ -34,13 +34,15 @@ export function planSets(question: SetQuestion, rules: Rules): SetPlan {
   const spaced = spacedSets(start, rules, byMuscle.total);
   const fast = spaced ? { ...byMuscle, ...spaced, cycle: fastest } : byMuscle;
   const leastTotal = fast.total + restFirst;
-  if (time <= leastTotal + 1e-9) return { ...fast, restFirst, total: leastTotal, leastTotal };
+  if (time <= leastTotal + 1e-9)
+    return asSingles(question, rules, { ...fast, restFirst, total: leastTotal, leastTotal });
   if (spaced) {
     // More time makes the distance longer.
     const rest = (time - restFirst - amount * fastest) / (fast.sizes.length - 1);
     return { ...fast, rest, restFirst, total: time, leastTotal };
   }
-  return { ...spreadOut(start, rules, fast, time - restFirst, restFirst), leastTotal };
+  const spread = { ...spreadOut(start, rules, fast, time - restFirst, restFirst), leastTotal };
+  return asSingles(question, rules, spread);
 }
 
 const oneSet = (question: SetQuestion, cycle: number, restFirst: number): SetPlan => ({

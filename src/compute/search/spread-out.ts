@@ -46,6 +46,9 @@ const DRAWN_TOO_FAR = SEARCH_FIXED.drawnTooFar.value;
 /** What a hurried rhythm must save of what a coach dislikes about sets. Judgement. */
 const HURRY = 1;
 
+/** Units from which an easy set is parted rather than stood before. Judgement. */
+const LEAST_PARTED = 4;
+
 type Spread = Pick<SetPlan, "sizes" | "rest" | "cycle" | "restFirst">;
 
 /** All of it in one set, with a breath before it where that helps; undefined where that is too much or leaves too much time. */
@@ -65,7 +68,9 @@ function inOneSet(question: SetQuestion, rules: Rules, time: number): Spread | u
   if (mayBreathe && breath <= rules.fewBreaths) return { ...one, cycle: natural, restFirst: breath };
   const cycle = mayBreathe ? Math.min((time - rules.fewBreaths) / amount, slowest) : even;
   const waiting = time - amount * cycle;
-  if (!easy && (waiting > rules.breathLongest + 1e-9 || cycle > slowest + 1e-9)) return undefined;
+  // Nobody stands before a set however easy it is: the wait is worth more between two halves of it.
+  const isWorthParting = !easy || amount >= LEAST_PARTED;
+  if (isWorthParting && (waiting > rules.breathLongest + 1e-9 || cycle > slowest + 1e-9)) return undefined;
   return { ...one, cycle, restFirst: waiting };
 }
 

@@ -81,4 +81,24 @@ describe("sharing a wait with what comes before it", () => {
       [...logged().ended],
     ]);
   });
+
+  it("gives what nobody before it can take to the stretch after it", () => {
+    // 14 s beyond a breath before the second: the first takes 10 s, the third the other 4 s, but never what the clock cuts off at the end.
+    const four = threeStretches({
+      length: 4,
+      kind: new Uint8Array(4),
+      section: new Int32Array(4),
+      amount: new Float64Array(4).fill(20),
+      time: new Float64Array(4),
+      most: new Float64Array(4).fill(2.5),
+      deadline: new Float64Array(4).fill(none),
+    });
+    const log = {
+      started: new Float64Array([0, 40, 80, 120]),
+      worksFrom: new Float64Array([0, 40, 80, 120]),
+      ended: new Float64Array([40, 80, 120, 160]),
+    } as RunLog;
+    shareWaits(four, rules, log, 3, [0, rules.breathLongest + 14, 0, 0].map(set));
+    expect([...log.ended]).toEqual([50, 76, 120, 160]);
+  });
 });
