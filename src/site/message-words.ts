@@ -20,7 +20,7 @@ export const messageWords = (template: string): readonly MessageWord[] =>
     const isClosed = whole.endsWith(">");
     const attributes = isClosed ? behind.replace(/\/\s*$/, "") : "";
     const pairs = [...attributes.matchAll(ATTRIBUTE)].map(
-      ([, key = "", ...values]) => [key, values.find((value) => value !== undefined) ?? ""] as const,
+      ([, key = "", ...values]) => [key, values.find(Boolean) ?? ""] as const,
     );
     const rest = attributes.replaceAll(ATTRIBUTE, "").trim();
     return {
