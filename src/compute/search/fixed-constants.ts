@@ -16,6 +16,13 @@ export const SEARCH_FIXED = {
     source: "no measurement found",
     confidence: "judgement",
   },
+  leastParted: {
+    value: 4,
+    unit: "reps",
+    does: "reps from which an easy set is parted rather than stood before",
+    source: "no measurement found",
+    confidence: "judgement",
+  },
   firstOfTail: {
     value: [1.4, 1.8, 2.1],
     unit: "factor",

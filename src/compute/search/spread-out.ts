@@ -47,7 +47,7 @@ const DRAWN_TOO_FAR = SEARCH_FIXED.drawnTooFar.value;
 const HURRY = 1;
 
 /** Units from which an easy set is parted rather than stood before. Judgement. */
-const LEAST_PARTED = 4;
+const LEAST_PARTED = SEARCH_FIXED.leastParted.value;
 
 type Spread = Pick<SetPlan, "sizes" | "rest" | "cycle" | "restFirst">;
 
