@@ -134,10 +134,10 @@ function planWith(input: MakePlanInput, word: CoachWord | undefined): PlanAndPar
   return { plan, parts: planned };
 }
 
-const aboutGym = ({ gym: { id, name }, gymAssumed }: PlanContext): Plan["gym"] => ({
-  id,
-  ...(gymAssumed ? {} : { name }),
-  assumed: gymAssumed,
+const aboutGym = ({ place }: PlanContext): Plan["gym"] => ({
+  id: place.gym.id,
+  ...(place.kind === "named" && { name: place.gym.name }),
+  assumed: place.kind === "usual",
 });
 
 function aboutCompetition({

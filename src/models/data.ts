@@ -3,7 +3,7 @@ import type { Band } from "./band.ts";
 import type { Competition } from "./competition.ts";
 import type { BriefName, Fault } from "./fault.ts";
 import type { Field } from "./field.ts";
-import type { Gym } from "./gym.ts";
+import type { NamedGym } from "./gym.ts";
 import type { Library } from "./library.ts";
 import type { Settings } from "./settings.ts";
 import type { Workout } from "./workout.ts";
@@ -27,7 +27,7 @@ export type Data = {
   readonly settings: Settings;
   readonly workouts: readonly Workout[];
   readonly athletes: readonly Athlete[];
-  readonly gyms: ReadonlyMap<string, Gym>;
+  readonly gyms: ReadonlyMap<string, NamedGym>;
   readonly competitions: ReadonlyMap<string, Competition>;
   readonly fields: ReadonlyMap<string, Field>;
   readonly bands: readonly Band[];

@@ -12,9 +12,9 @@ export type Bar = {
   readonly for: "everyone" | "female" | "male";
 };
 
+/** What there is to train with. */
 export type Gym = {
   readonly id: string;
-  readonly name: string;
   readonly bars: readonly Bar[];
   /** Mass of one collar; they count only where the rules say so. */
   readonly collar?: Mass;
@@ -28,3 +28,6 @@ export type Gym = {
   /** Seconds one person needs to change one pair of plates, collars off and on included. */
   readonly plateChange?: Seconds;
 };
+
+/** A gym that somebody described, by its name. */
+export type NamedGym = Gym & { readonly name: string };

@@ -3,7 +3,7 @@ import type { Band } from "../models/band.ts";
 import type { Competition } from "../models/competition.ts";
 import type { Data, Unmade } from "../models/data.ts";
 import type { Field } from "../models/field.ts";
-import type { Gym } from "../models/gym.ts";
+import type { NamedGym } from "../models/gym.ts";
 import type { CautionEntry, RecoveryOption, WarmUpBlock } from "../models/library.ts";
 import type { Movement } from "../models/movement.ts";
 import type { Settings } from "../models/settings.ts";
@@ -17,7 +17,7 @@ type ByKind = {
   readonly warmUps: WarmUpBlock;
   readonly recovery: RecoveryOption;
   readonly cautions: CautionEntry;
-  readonly gyms: Gym;
+  readonly gyms: NamedGym;
   readonly competitions: Competition;
   readonly fields: Field;
   readonly bands: Band;

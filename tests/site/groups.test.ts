@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
 import type { Athlete } from "../../src/models/athlete.ts";
-import type { Gym } from "../../src/models/gym.ts";
+import type { NamedGym } from "../../src/models/gym.ts";
 import { USUAL_SETTINGS } from "../../src/reading/schemas/settings-schema.ts";
 import { groupNamed, groupsOf, isInGroup } from "../../src/site/groups.ts";
 
 const athlete = (id: string, more: Partial<Athlete>): Athlete => ({ id, name: id, ...more }) as Athlete;
-const gym = (id: string, name: string): readonly [string, Gym] => [id, { id, name } as Gym];
+const gym = (id: string, name: string): readonly [string, NamedGym] => [id, { id, name } as NamedGym];
 const data = {
   athletes: [
     athlete("ada", { gym: "mill", groups: ["Evening"] }),

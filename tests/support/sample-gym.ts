@@ -1,4 +1,4 @@
-import type { Bar, Gym } from "../../src/models/gym.ts";
+import type { Bar, NamedGym } from "../../src/models/gym.ts";
 import type { Mass } from "../../src/models/quantity.ts";
 
 export const kg = (value: number): Mass => ({ value, unit: "kg" });
@@ -8,7 +8,7 @@ export const twentyKiloBar: Bar = { id: "bar-20", mass: kg(20), for: "male" };
 export const fifteenKiloBar: Bar = { id: "bar-15", mass: kg(15), for: "female" };
 
 /** A gym with kilogram plates: pairs of 25, 20, 15, 10, 5, 2.5, 1.25 and 0.5 kg; collars of 2.5 kg that do not count. */
-export const kiloGym: Gym = {
+export const kiloGym: NamedGym = {
   id: "north-hall",
   name: "North Hall",
   bars: [twentyKiloBar, fifteenKiloBar],
@@ -30,7 +30,7 @@ export const kiloGym: Gym = {
 };
 
 /** A gym with pound plates and a 20 kg bar that its rules count as 45 lb. */
-export const poundGym: Gym = {
+export const poundGym: NamedGym = {
   ...kiloGym,
   id: "south-hall",
   name: "South Hall",

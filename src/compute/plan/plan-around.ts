@@ -126,7 +126,7 @@ function situationsInput(
     ...(competition !== undefined && { competition }),
     ...(start !== undefined && { start: { at: start.local, zone: start.zone } }),
     withholding,
-    gymAssumed: context.gymAssumed,
+    gymAssumed: context.place.kind === "usual",
     abilities: { best: bestLift },
     usual,
     overrides,

@@ -48,5 +48,5 @@ function divisionBasis({ athlete }: PlanContext, { division, by }: ResolvedDivis
   return [{ about: "division", kind: "assumed", from }];
 }
 
-const gymBasis = ({ gymAssumed }: PlanContext): readonly Basis[] =>
-  gymAssumed ? [{ about: "plates", kind: "assumed", from: { kind: "usual-gym" } }] : [];
+const gymBasis = ({ place }: PlanContext): readonly Basis[] =>
+  place.kind === "usual" ? [{ about: "plates", kind: "assumed", from: { kind: "usual-gym" } }] : [];

@@ -1,3 +1,4 @@
+import type { PlanPlace } from "./plan-place.ts";
 import type { Athlete, IsoDate } from "../../models/athlete.ts";
 import type { CoachWord } from "../../models/coach-word.ts";
 import type { Competition } from "../../models/competition.ts";
@@ -25,7 +26,7 @@ export type PlanContext = {
   readonly date: IsoDate;
   readonly library: Library;
   readonly gym: Gym;
-  readonly gymAssumed: boolean;
+  readonly place: PlanPlace;
   readonly bar: Bar;
   readonly competition?: Competition;
   /** Samples of scores the athlete is compared with, by part; that named for the part itself first. */

@@ -1,12 +1,13 @@
 import type { Athlete } from "../../models/athlete.ts";
 import type { Data } from "../../models/data.ts";
-import type { Gym } from "../../models/gym.ts";
+import type { Gym, NamedGym } from "../../models/gym.ts";
 import type { MassUnit } from "../../models/quantity.ts";
 import type { Step } from "../../models/workout.ts";
 import { PLAN_FIXED } from "./fixed-constants.ts";
 
-/** The gym a plan is made for; `assumed` when neither the athlete nor the settings name one. */
-type PlanPlace = { readonly gym: Gym; readonly assumed: boolean };
+/** The gym a plan is made for: one that is known by name, or a usual one where neither the athlete nor the settings name any. */
+export type PlanPlace =
+  { readonly kind: "named"; readonly gym: NamedGym } | { readonly kind: "usual"; readonly gym: Gym };
 
 /** A usual gym for athletes of whom no gym is known, by the unit of its bars and plates. Judgement. */
 const USUAL_GYMS: Readonly<Record<MassUnit, Gym>> = {
@@ -27,11 +28,11 @@ export function planPlace(
 ): PlanPlace {
   const named = athlete.gym ?? settings.gym;
   const gym = named === undefined ? undefined : gyms.get(named);
-  if (gym !== undefined) return { gym, assumed: false };
+  if (gym !== undefined) return { kind: "named", gym };
   const [only, second] = [...gyms.values()];
-  if (only !== undefined && second === undefined) return { gym: only, assumed: false };
+  if (only !== undefined && second === undefined) return { kind: "named", gym: only };
   const [unit, other] = new Set(work.flatMap(unitsIn));
-  return { gym: USUAL_GYMS[unit === undefined || other !== undefined ? athlete.units : unit], assumed: true };
+  return { kind: "usual", gym: USUAL_GYMS[unit === undefined || other !== undefined ? athlete.units : unit] };
 }
 
 /** Units of the loads on bars and in hands, where they are written in one alone. */
@@ -55,7 +56,6 @@ function usualGym(
 ): Gym {
   return {
     id: "usual-gym",
-    name: "",
     bars: [
       { id: "long", mass: { value: long, unit }, for: "everyone" },
       { id: "short", mass: { value: short, unit }, for: "female" },

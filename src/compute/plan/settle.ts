@@ -33,11 +33,12 @@ export function settle(
   const { library, settings } = data;
   const { overrides, seed } = settings;
   const division = resolveDivision(athlete, workout);
-  const { gym, assumed: gymAssumed } = planPlace(
+  const place = planPlace(
     athlete,
     data,
     workout.parts.flatMap(({ work }) => ownEntry(work, division.division) ?? []),
   );
+  const { gym } = place;
   const competition =
     workout.competition === undefined ? undefined : data.competitions.get(workout.competition);
   const best = bestOf(athlete, data, date);
@@ -51,7 +52,7 @@ export function settle(
       date,
       library,
       gym,
-      gymAssumed,
+      place,
       bar,
       ...(competition !== undefined && { competition }),
       fields: new Map(

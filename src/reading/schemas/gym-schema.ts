@@ -1,5 +1,5 @@
 import * as z from "zod";
-import type { Bar, Gym, PlatePairs } from "../../models/gym.ts";
+import type { Bar, NamedGym, PlatePairs } from "../../models/gym.ts";
 import { SEX_WORDS } from "../../models/sex-words.ts";
 import { nearestName } from "../../models/nearest.ts";
 import { inKilograms, type Mass } from "../../models/quantity.ts";
@@ -189,7 +189,7 @@ export const gymSchema = z
       "how long one person needs to change one pair of plates, collars included: `12 s`",
     ),
   })
-  .transform((written, ctx): Written<Gym> => {
+  .transform((written, ctx): Written<NamedGym> => {
     const { name, bars, collar, plates: pairs, ergs: machines = {}, equipment } = written;
     const named = bars.map((each) => ({ ...each, id: each.id ?? barName(each) }));
     for (const [index, { id }] of named.entries()) {

@@ -1,12 +1,12 @@
 import { expect, test } from "vitest";
 import { planPlace } from "../../../src/compute/plan/plan-place.ts";
 import type { Athlete } from "../../../src/models/athlete.ts";
-import type { Gym } from "../../../src/models/gym.ts";
+import type { NamedGym } from "../../../src/models/gym.ts";
 import { type MassUnit, metres } from "../../../src/models/quantity.ts";
 import type { Settings } from "../../../src/models/settings.ts";
 import type { Step } from "../../../src/models/workout.ts";
 
-const gym = (id: string): Gym => ({
+const gym = (id: string): NamedGym => ({
   id,
   name: id,
   bars: [],
@@ -20,21 +20,21 @@ const shed = gym("shed");
 const loft = gym("loft");
 const settings: Settings = { title: "", readAt: metres(1.5), seed: 1, passcode: false, overrides: {} };
 const somebody = { units: "kg" } as Athlete;
-const gyms = (...all: Gym[]): ReadonlyMap<string, Gym> => new Map(all.map((each) => [each.id, each]));
+const gyms = (...all: NamedGym[]): ReadonlyMap<string, NamedGym> => new Map(all.map((each) => [each.id, each]));
 
 test("the athlete's own gym goes before the one of the settings", () => {
   const data = { gyms: gyms(shed, loft), settings: { ...settings, gym: "shed" } };
-  expect(planPlace({ gym: "loft" } as Athlete, data, [])).toEqual({ gym: loft, assumed: false });
-  expect(planPlace(somebody, data, [])).toEqual({ gym: shed, assumed: false });
+  expect(planPlace({ gym: "loft" } as Athlete, data, [])).toEqual({ gym: loft, kind: "named" });
+  expect(planPlace(somebody, data, [])).toEqual({ gym: shed, kind: "named" });
 });
 
 test("the only gym there is needs no naming", () => {
-  expect(planPlace(somebody, { gyms: gyms(loft), settings }, [])).toEqual({ gym: loft, assumed: false });
+  expect(planPlace(somebody, { gyms: gyms(loft), settings }, [])).toEqual({ gym: loft, kind: "named" });
 });
 
 test("with several gyms and none named, or with none, a usual one is assumed and said so", () => {
-  expect(planPlace(somebody, { gyms: gyms(shed, loft), settings }, []).assumed).toBe(true);
-  expect(planPlace(somebody, { gyms: gyms(), settings }, []).assumed).toBe(true);
+  expect(planPlace(somebody, { gyms: gyms(shed, loft), settings }, []).kind).toBe("usual");
+  expect(planPlace(somebody, { gyms: gyms(), settings }, []).kind).toBe("usual");
 });
 
 test("plates nobody described are in the unit of the workout's loads, else in the athlete's", () => {
