@@ -20,7 +20,8 @@ const shed = gym("shed");
 const loft = gym("loft");
 const settings: Settings = { title: "", readAt: metres(1.5), seed: 1, passcode: false, overrides: {} };
 const somebody = { units: "kg" } as Athlete;
-const gyms = (...all: NamedGym[]): ReadonlyMap<string, NamedGym> => new Map(all.map((each) => [each.id, each]));
+const gyms = (...all: NamedGym[]): ReadonlyMap<string, NamedGym> =>
+  new Map(all.map((each) => [each.id, each]));
 
 test("the athlete's own gym goes before the one of the settings", () => {
   const data = { gyms: gyms(shed, loft), settings: { ...settings, gym: "shed" } };
