@@ -41,28 +41,9 @@ export function layoutPage(
   const bottom = height - MARGIN.bottom - FOOTER;
   const folded: Frame = { ...inside, y: MARGIN.top, height: fold - MARGIN.top - HALF_GAP * 0.7 };
   const material = { width: inside.width, link, setter, everyRound: true };
-  const whole = (keepsWarmUp: boolean): number =>
+  const roomAbove = (keepsWarmUp: boolean): number =>
     bottom - MARGIN.top - HALF_GAP - leastLowerHeight(plan, material, keepsWarmUp);
-  const [withWarmUp, without] = [whole(true), whole(false)];
-  const onHalf = (concessions: readonly Fullness[]) => ({ folds: true, height: folded.height, concessions });
-  const onWhole = (concessions: readonly Fullness[], keepsWarmUp: boolean) => ({
-    folds: false,
-    height: keepsWarmUp ? withWarmUp : without,
-    // What it says during the work as small as it may be, so that much stays for what is read before.
-    concessions: concessions === WIDE ? WIDE.slice(2) : concessions,
-  });
-  const everyRow = CONCESSIONS.filter(({ every }) => every === "row");
-  const withTape = everyRow.filter(({ tape }) => tape > 0);
-  const tries = [
-    // As long as every round has its line the warm-up stays, before large thresholds and the tape do.
-    ...[WIDE, withTape, everyRow].flatMap((each) => [onHalf(each), onWhole(each, true)]),
-    ...[WIDE, withTape, everyRow].map((each) => onWhole(each, false)),
-    ...[CONCESSIONS, FAR_CONCESSIONS].flatMap((each) => [
-      onHalf(each),
-      onWhole(each, true),
-      onWhole(each, false),
-    ]),
-  ];
+  const tries = triesOf(folded.height, { withWarmUp: roomAbove(true), without: roomAbove(false) });
   const found = firstOf(tries, ({ height: room, concessions, folds }) => {
     const laidOut = layoutUpper(plan, { ...folded, height: room }, capitals, setter, {
       concessions,
@@ -91,6 +72,41 @@ export function layoutPage(
     keyCapitals: upper.capitals,
     folds,
   };
+}
+
+/** One way to lay the upper half out: whether it folds, the height it has, and what it may leave out. */
+type Attempt = {
+  readonly folds: boolean;
+  readonly height: number;
+  readonly concessions: readonly Fullness[];
+};
+
+/** The ways the upper half is tried in, in order: on the half page, or on a page not folded with the warm-up below it or without. */
+function triesOf(
+  half: number,
+  unfolded: { readonly withWarmUp: number; readonly without: number },
+): readonly Attempt[] {
+  const onHalf = (concessions: readonly Fullness[]): Attempt => ({ folds: true, height: half, concessions });
+  const onWhole = (concessions: readonly Fullness[], height: number): Attempt => ({
+    folds: false,
+    height,
+    // What it says during the work as small as it may be, so that much stays for what is read before.
+    concessions: concessions === WIDE ? WIDE.slice(2) : concessions,
+  });
+  const { withWarmUp, without } = unfolded;
+  const everyRow = CONCESSIONS.filter(({ every }) => every === "row");
+  const withTape = everyRow.filter(({ tape }) => tape > 0);
+  const keepingRows = [WIDE, withTape, everyRow];
+  return [
+    // As long as every round has its line the warm-up stays, before large thresholds and the tape do.
+    ...keepingRows.flatMap((each) => [onHalf(each), onWhole(each, withWarmUp)]),
+    ...keepingRows.map((each) => onWhole(each, without)),
+    ...[CONCESSIONS, FAR_CONCESSIONS].flatMap((each) => [
+      onHalf(each),
+      onWhole(each, withWarmUp),
+      onWhole(each, without),
+    ]),
+  ];
 }
 
 /** The first result there is, in order; later ones are not asked for. */

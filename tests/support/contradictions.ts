@@ -422,13 +422,15 @@ const units: Rule = {
 
 /** Sentences that lead, not names of things: as many words are said once on a brief. */
 const LONG = 6;
+/** Why a choice is made: each says it, also where one limit decides two. */
+const isReason = (sentence: string): boolean => sentence.startsWith("You state a limit at the ");
 const saidTwice: Rule = {
   id: "the same sentence stands twice",
   find: (_, text) => {
     const sentences = text
       .replaceAll(/\s+/g, " ")
       .split(/(?<=[.!?]) (?=[A-Z])/)
-      .filter((each) => each.split(" ").length >= LONG && !/\d/.test(each));
+      .filter((each) => each.split(" ").length >= LONG && !/\d/.test(each) && !isReason(each));
     return sentences.filter((each, at) => sentences.indexOf(each) !== at);
   },
 };

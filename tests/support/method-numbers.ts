@@ -3,6 +3,7 @@
  * calendar, exact units, tenths of a distribution, published equations, codes of a kind.
  */
 export const ARITHMETIC: Readonly<Record<string, readonly string[]>> = {
+  "capacity/age-effect.ts": ["ageEffect"],
   "capacity/age-of-result.ts": ["ageOnMonday", "dayNumber"],
   "capacity/capacity.ts": ["isYoung", "TENTH"],
   "capacity/convert-pace.ts": ["powerExponent"],
@@ -20,7 +21,7 @@ export const ARITHMETIC: Readonly<Record<string, readonly string[]>> = {
   "motion/track.ts": ["HOLD", "REST_FOR", "REST_UNTIL", "REST_AS_WORK"],
   "pacing/days.ts": ["TENTH"],
   "pacing/displayed-pace.ts": ["displayedPace"],
-  "pacing/pace-part.ts": ["rangeOf"],
+  "pacing/pace-part.ts": ["ON_MOST_DAYS", "rangeOf"],
   "search/single-track.ts": ["singleTrack"],
   "warm-up/wall-clock.ts": ["MINUTES_PER_DAY"],
 };

@@ -100,9 +100,10 @@ describe("a contradiction is found", () => {
   });
 
   it("when something used is not set out, and when something is set out for nothing", () => {
-    const [plan] = firstWith((each) =>
-      each.setUp.some(({ kind }) => kind === "equipment") ? true : undefined,
-    );
+    const [plan] = firstWith(({ parts }) => {
+      const rows = parts.flatMap(({ pacing }) => (pacing?.ending === "finishes" ? pacing.rows : []));
+      return rows.find(({ kind, load }) => kind === "work" && load !== undefined);
+    });
     const id = "what is used is not set out, or what is set out is not used";
     expect(foundBy({ ...plan, setUp: [] })).toContain(id);
     const more = { kind: "equipment" as const, things: [{ what: "pegboard", loads: [], heights: [] }] };
