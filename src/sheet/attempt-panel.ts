@@ -24,7 +24,7 @@ const PLATE_CAPITALS = 3;
 /** What to do after a miss, where it finds no column of its own, as a share of the key figures. */
 const MISS_SHARE = 0.5;
 const MISS_LEADING = 1.55;
-const PLATE_LEADING = 1.5;
+const PLATE_LEADING = 1.6;
 /** Room the plates need at least to stand beside the figures, millimetres. */
 const LEAST_PLATES = 26;
 /** Between the plates and what to do after a miss. */

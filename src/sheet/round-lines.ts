@@ -136,11 +136,11 @@ const restNote = (restLeft: number): { readonly note?: string } =>
 
 const hasTieBreak = (rows: readonly Row[]): boolean => rows.some((row) => row.tieBreak);
 
-/** The sets of each broken movement in one round; a movement that comes twice has both visits. */
+/** The sets of each broken movement in one round; a movement that comes twice has both visits, with a plus: a slash parts divisions. */
 const setsOf = (rows: readonly Row[], broken: readonly string[]): readonly string[] =>
   broken.map((short) =>
     rows
       .filter((row) => row.short === short)
       .map((row) => saySets(setsAsWritten(row)))
-      .join(" / "),
+      .join(" + "),
   );

@@ -18,7 +18,7 @@ export function groupSets(pacing: Pacing, short: string): readonly SetGroup[] {
     const rows = pacing.rows.filter((row) => row.round === round && row.short === short);
     return rows.length === 0
       ? []
-      : [{ label, sets: rows.map((row) => saySets(setsAsWritten(row))).join(" / ") }];
+      : [{ label, sets: rows.map((row) => saySets(setsAsWritten(row))).join(" + ") }];
   });
   const groups: { first: string; last: string; sets: string }[] = [];
   for (const { label, sets } of said) {
