@@ -24,8 +24,9 @@ it("a plan that ends before something out of reach says nothing of the length bu
   if (!a || !pacing) throw new Error("the sample is paced");
   const outOfReach = [{ name: "Muscle-up", plural: "muscle-ups", unit: "reps" as const }];
   const walled = { ...a, pacing: { ...pacing, duration: 190, outOfReach } };
+  const { cap, ...uncapped } = walled.pacing;
+  expect(cap).toBe(12 * 60);
   expect(sayLength([{ parts: [walled] }])).toBe("12\u00a0min");
-  const { cap: _, ...uncapped } = walled.pacing;
   expect(sayLength([{ parts: [{ ...walled, pacing: uncapped }] }])).toBe("");
 });
 
