@@ -63,6 +63,7 @@ export function aroundFor(
     | "date"
     | "library"
     | "gym"
+    | "place"
     | "bar"
     | "competition"
     | "start"
@@ -75,6 +76,7 @@ export function aroundFor(
     date,
     library: sampleLibrary,
     gym,
+    place: { kind: "named", gym: { ...gym, name: "Brick Hall" } },
     bar: chooseBar(gym, athlete.sex),
     ...(competition !== undefined && { competition }),
     ...(start !== undefined && { start }),

@@ -120,8 +120,8 @@ function rowTroubles(row: Pacing["rows"][number], fastestOf: FastestOf): readonl
     found.push(`row ${index} takes ${end - start}, its pieces ${sum}`);
   if (transition > LONGEST_TRANSITION) found.push(`row ${index}: ${transition} s of transition`);
   const fastest = fastestOf(row);
-  // Rests are told in whole seconds: what one is rounded up by is missing in the units.
-  const rounded = sets.length > 1 ? HALF_A_SECOND / amount : 0;
+  // Rests are told in whole seconds, and a unit begun in the window before is told where it ends: what that takes away is missing here.
+  const rounded = HALF_A_SECOND / amount;
   if (amount > 0 && secondsPerUnit < fastest - rounded - 1e-3)
     found.push(`row ${index}: ${secondsPerUnit} s a ${row.name}, the fastest is ${fastest}`);
   if (amount > 1 && (load?.shareOfBest ?? 0) > 1)

@@ -129,8 +129,10 @@ function visitOf(
   const closes = log.ended[i] as number;
   const all = { amount, sizes, rest, cycle, started, worksFrom, ended: closes, shortestWait: SHORTEST_WAIT };
   const pause = pausesIn(all, track.pauses, log.atPause).at(-1);
-  // What the clock leaves of a unit after the last whole one is told apart.
-  const left = pause ? ((total - restFirst) * (amount - pause.done)) / amount : total;
+  // What the clock leaves of a unit after the last whole one is told apart. A unit begun in the visit before is finished in this one, and
+  // told whole: it takes its whole time.
+  const whole = Math.max(total, restFirst + amount * cycle + (sizes.length - 1) * rest);
+  const left = pause ? ((total - restFirst) * (amount - pause.done)) / amount : whole;
   const spent = Math.max(worksFrom, pause?.to ?? 0) + left;
   // Where another unit would fit, nobody stops: what the sets leave goes into the rests between them.
   const idle = total > 0 && isCut ? closes - spent : 0;

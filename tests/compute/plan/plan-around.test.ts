@@ -571,7 +571,8 @@ const table: readonly Row[] = [
   },
   {
     who: "a snatch may still come",
-    given: { lifts },
+    // Who has not said how much is usual for them is given a light day.
+    given: { lifts, trainingHours: 12 },
     does: [row],
     options: { mayCome: ["snatch"] },
     has: ["after:snatch-positions"],
