@@ -33,8 +33,8 @@ export const AGE_CONSTANTS = {
     range: [0, 0.05],
     does: "by how much a usual best lift is lower for each year",
     source:
-      "the age coefficients by which masters' lifts are compared: 1.13 at 50 and 1.34 at 60 (McCulloch); weightlifting falls fastest of all sports (Baker and Tang 2010)",
-    confidence: "published",
+      "the age coefficients by which masters' lifts are compared: about 1.13 at 50 and 1.34 at 60 as we remember them, not looked up again; weightlifting falls fastest of all sports (Baker and Tang 2010)",
+    confidence: "judgement",
   },
 } as const satisfies ModelConstants;
 

@@ -84,16 +84,8 @@ export const CAPACITY_CONSTANTS = {
   bodyShareLifted: {
     value: 0.3,
     unit: "share",
-    does: "share of the body mass that goes up and down with a load that is pulled or pressed",
+    does: "share of the body mass that goes up and down with a load",
     source: "no measurement found; work per rep grows with both",
-    confidence: "judgement",
-  },
-  bodyShareSquatted: {
-    value: 0.6,
-    unit: "share",
-    does: "the same where the lifter squats or steps with the load",
-    source:
-      "trunk, head, arms and thighs are four fifths of the body mass (de Leva 1996), the thighs moving half as far",
     confidence: "judgement",
   },
   loadCycleSlope: {

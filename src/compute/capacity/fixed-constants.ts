@@ -10,14 +10,6 @@ export const CAPACITY_FIXED = {
       "the span the law was tested on, two minutes to an hour (Drake et al. 2022); that these lengths do is our choice",
     confidence: "judgement",
   },
-  squatsFrom: {
-    value: 0.8,
-    unit: "share",
-    does: "how far the legs are taxed from which on a movement squats or steps with its load",
-    source:
-      "no measurement found; it parts squats, lunges, thrusters and wall-ball shots from pulls and presses",
-    confidence: "judgement",
-  },
   lawSameLength: {
     value: 0.1,
     unit: "share",

@@ -11,15 +11,15 @@ const within = (share: number, constants: CapacityConstants): number =>
 /**
  * Factor on the sustainable time per rep: the work of a rep (the load and a share of the body) times the slower bar nearer the best
  * lift. 1 at the reference load; never falls as the load rises. What muscles cannot repeat at such a load comes on top of it,
- * through the sets. `body` is the mass of the body that goes up and down with the load.
+ * through the sets.
  */
 export function loadOnRate(
   shares: LoadShares,
   kilograms: { readonly task: number; readonly reference: number; readonly body: number },
   constants: CapacityConstants,
 ): number {
-  const { task, reference, body } = kilograms;
-  return ((body + task) / (body + reference)) * loadOnCycle(shares, constants);
+  const moved = constants.bodyShareLifted * kilograms.body;
+  return ((moved + kilograms.task) / (moved + kilograms.reference)) * loadOnCycle(shares, constants);
 }
 
 /** Factor on the fastest cycle: bar speed falls nearly straight with the share of the best lift. */

@@ -104,9 +104,7 @@ export function taskFactor(lifter: Lifter, task: Task, load: number | undefined)
   const body = wornFactor * heightFactor;
   if (!shares) return { ...AT_REFERENCE, rate: body, cycle: Math.sqrt(body), reps: 1 / body };
   return {
-    rate:
-      loadOnRate(shares, { ...shares.kilograms, body: mass * bodyShare(movement, constants) }, constants) *
-      body,
+    rate: loadOnRate(shares, { ...shares.kilograms, body: mass }, constants) * body,
     cycle: loadOnCycle(shares, constants) * Math.sqrt(body),
     rhythm: shares.best ? loadOnRhythm(shares, constants) : 1,
     reps: repsOverReference(shares, constants) / body,
@@ -117,13 +115,6 @@ export function taskFactor(lifter: Lifter, task: Task, load: number | undefined)
       : {}),
   };
 }
-
-/** Legs taxed from here on squat with the load: most of the body goes up and down with it. */
-const SQUATS_FROM = CAPACITY_FIXED.squatsFrom.value;
-
-/** Share of the body mass that a rep lifts with the load. */
-const bodyShare = ({ taxes }: Movement, { bodyShareLifted, bodyShareSquatted }: CapacityConstants): number =>
-  (taxes.legs ?? 0) >= SQUATS_FROM ? bodyShareSquatted : bodyShareLifted;
 
 const usualHeight = (height: NonNullable<Movement["height"]>, sex: Sex | undefined): number =>
   bySex({ female: inMetres(height.female), male: inMetres(height.male) }, sex);

@@ -83,9 +83,9 @@ describe("the effect of a load", () => {
     expect(repeatSeconds({ id: "snatch" }, 0.9, constants)).toBe(0);
   });
 
-  it("makes a rep dearer by the work of it, part of the body going up with the load", () => {
-    // Three tenths of 80 kg: (24 + 80) / (24 + 40) = 1.625 at the same share of the best lift.
-    const work = { task: 80, reference: 40, body: 24 };
+  it("makes a rep dearer by the work of it, three tenths of the body going up with the load", () => {
+    // (24 + 80) / (24 + 40) = 1.625 at the same share of the best lift.
+    const work = { task: 80, reference: 40, body: 80 };
     expect(loadOnRate({ task: 0.5, reference: 0.5 }, work, constants)).toBeCloseTo(1.625, 12);
   });
 
