@@ -4,7 +4,7 @@ import { nearestName } from "../models/nearest.ts";
 import { ownEntry } from "../models/own-entry.ts";
 import { WORDS } from "../models/words.ts";
 import type { SourceFile } from "../reading/files/source-file.ts";
-import { type MessageWord, messageWords, UNCLOSED } from "./message-words.ts";
+import { type MessageWord, messageWords } from "./message-words.ts";
 import { faultOfValue, type ValueFault } from "./read-attribute.ts";
 import { MESSAGE_WORDS } from "./write-message.ts";
 
@@ -33,11 +33,11 @@ export function checkMessage(
 }
 
 function faultsOfWord(
-  { name, written, rest }: MessageWord,
+  { name, written, rest, closed }: MessageWord,
   movements: ReadonlyMap<string, Movement>,
 ): readonly ValueFault[] {
   if (!Object.hasOwn(MESSAGE_WORDS, name)) return [unknownWord(name)];
-  if (rest === UNCLOSED)
+  if (!closed)
     return [
       { problem: `<${name} has no end sign`, remedy: `Write <${name} /> with the signs /> behind it.` },
     ];

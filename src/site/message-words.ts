@@ -7,6 +7,8 @@ export type MessageWord = {
   readonly written: Readonly<Record<string, string>>;
   /** What stands behind the name and is no `name="value"`; empty where all is well. */
   readonly rest: string;
+  /** Whether it ends with its end sign on the same line. */
+  readonly closed: boolean;
 };
 
 /** A word, with quotes as keyboards make them; a line ends it where its end sign was forgotten. */
@@ -17,20 +19,18 @@ const ATTRIBUTE = /([a-z]+)\s*=\s*(?:"([^"]*)"|'([^']*)'|[“”„]([^“”„
 export const messageWords = (template: string): readonly MessageWord[] =>
   [...template.matchAll(WORD)].map((match) => {
     const [whole, name = "", behind = ""] = match;
-    const isClosed = whole.endsWith(">");
-    const attributes = isClosed ? behind.replace(/\/\s*$/, "") : "";
+    const closed = whole.endsWith(">");
+    const attributes = closed ? behind.replace(/\/\s*$/, "") : "";
     const pairs = [...attributes.matchAll(ATTRIBUTE)].map(
       ([, key = "", ...values]) => [key, values.find(Boolean) ?? ""] as const,
     );
     const rest = attributes.replaceAll(ATTRIBUTE, "").trim();
     return {
-      whole: isClosed ? whole : `<${name}`,
+      whole: closed ? whole : `<${name}`,
       offset: match.index,
       name,
       written: Object.fromEntries(pairs),
-      rest: isClosed ? rest : UNCLOSED,
+      rest,
+      closed,
     };
   });
-
-/** Stands for what is left of a word without its end sign. */
-export const UNCLOSED = "no end sign";
