@@ -1,4 +1,4 @@
-import { linkSync, mkdirSync, readFileSync, renameSync, rmSync } from "node:fs";
+import { mkdirSync, readFileSync, rmSync } from "node:fs";
 import { dirname } from "node:path";
 import { hasCode } from "./has-code.ts";
 import { processAge } from "./process-age.ts";
@@ -15,39 +15,42 @@ const self: Holder = { pid: process.pid, began: Math.round(performance.timeOrigi
  */
 export function takeBuildLock(file: string): (() => void) | undefined {
   mkdirSync(dirname(file), { recursive: true, mode: 0o700 });
-  for (let attempt = 0; attempt < 2; attempt++) {
-    if (writeOnce(file, JSON.stringify(self), { mode: 0o600, flush: false })) {
-      return () => {
-        rmSync(file, { force: true });
-      };
-    }
-    if (isHeld(file) || !moveAway(file)) return undefined;
-  }
-  return undefined;
+  if (!isTaken(file) && !isTakenOver(file)) return undefined;
+  return () => {
+    rmSync(file, { force: true });
+  };
 }
+
+/** Whether the file could be made for this process. */
+const isTaken = (file: string): boolean =>
+  writeOnce(file, JSON.stringify(self), { mode: 0o600, flush: false });
 
 /**
- * Takes a dead lock away. Of several who find it, all move something; who finds that it moved a lock taken meanwhile puts
- * it back and is not the one.
+ * Whether a dead lock could be replaced by one of this process. A second lock beside it says who may: nobody else takes the first away
+ * meanwhile, so what was read as dead is still that when it is removed, and a lock that lives is never touched.
  */
-function moveAway(file: string): boolean {
-  const aside = `${file}.${process.pid}.old`;
-  try {
-    renameSync(file, aside);
-  } catch (error) {
-    // Somebody else was quicker; whoever that was is tried for once more.
-    if (hasCode(error, "ENOENT")) return true;
-    throw error;
+function isTakenOver(file: string): boolean {
+  if (isHeld(textOf(file))) return false;
+  const beside = `${file}.over`;
+  if (!isTaken(beside)) {
+    if (isHeld(textOf(beside))) return false;
+    // Whoever was taking over was killed in the middle of it.
+    rmSync(beside, { force: true });
+    if (!isTaken(beside)) return false;
   }
-  const held = isHeld(aside);
-  if (held) linkSync(aside, file);
-  rmSync(aside, { force: true });
-  return !held;
+  try {
+    const left = textOf(file);
+    if (isHeld(left)) return false;
+    if (left !== undefined) rmSync(file, { force: true });
+    return isTaken(file);
+  } finally {
+    rmSync(beside, { force: true });
+  }
 }
 
-/** Whether the process that left a lock still builds. In a container every build has the same number, this one's too. */
-function isHeld(file: string): boolean {
-  const holder = readHolder(file);
+/** Whether the process that wrote a lock still builds. In a container every build has the same number, this one's too. */
+function isHeld(text: string | undefined): boolean {
+  const holder = text === undefined ? undefined : holderIn(text);
   if (holder?.pid === self.pid) return holder.began === self.began;
   if (!holder || !isRunning(holder.pid)) return false;
   const age = processAge(holder.pid);
@@ -58,9 +61,19 @@ function isHeld(file: string): boolean {
 /** How far the two clocks that tell when a process began may lie apart. */
 const SECONDS_APART = 10;
 
-function readHolder(file: string): Holder | undefined {
+/** What stands in a lock; undefined where there is none. */
+function textOf(file: string): string | undefined {
   try {
-    return JSON.parse(readFileSync(file, "utf8")) as Holder;
+    return readFileSync(file, "utf8");
+  } catch (error) {
+    if (hasCode(error, "ENOENT")) return undefined;
+    throw error;
+  }
+}
+
+function holderIn(text: string): Holder | undefined {
+  try {
+    return JSON.parse(text) as Holder;
   } catch {
     return undefined;
   }
